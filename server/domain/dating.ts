@@ -1,0 +1,37 @@
+import type { Problem } from "./problem.ts";
+import type { Span, Year, Years } from "./years.ts";
+
+/** A date string means nothing until its role is fixed: one event in an unknown year, or a span of use. */
+export type Role = "event" | "period";
+
+/** stated: a bound is given. open: asserted to have none (`..`). unknown: nobody says (empty). */
+export type End = "stated" | "open" | "unknown";
+
+/**
+ * An EDTF string (ISO 8601-2:2019, years 0001-9999 CE) in its role.
+ * event: `begin` and `end` are both the hull of the possible years. period: begin of the begin .. end of the begin,
+ * begin of the end .. end of the end (CIDOC CRM P82a, P81a, P81b, P82b).
+ */
+export interface Dating {
+  readonly role: Role;
+  /** The string as written, trimmed of nothing: what was read. */
+  readonly text: string;
+  readonly begin: Span;
+  readonly end: Span;
+  readonly beginIs: End;
+  readonly endIs: End;
+  /** Years by which `~` or `%` widens each end (engine assumption: 5, or 25 where two or more digits are masked). */
+  readonly padBegin: number;
+  readonly padEnd: number;
+  /** Years that can be meant, gaps kept; for a period the hull. */
+  readonly members: Years;
+  /** `?` or `%` stands in the year part. */
+  readonly doubtful: boolean;
+  /** From a significant-digits suffix (`1750S2`). */
+  readonly estimate?: Year;
+}
+
+/** Reads a date string in its role. The refusal offers the canonical form in `instead` where there is one. */
+export declare function readDating(text: string, role: Role): Dating | Problem;
+/** Prints the canonical string: `readDating(printDating(d), d.role)` equals `d` but for `text`. */
+export declare function printDating(dating: Dating): string;

@@ -1,0 +1,45 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vitest/config";
+
+const shared = {
+  // One copy of graphql for tests and tools: its two builds are not interchangeable.
+  resolve: { alias: [{ find: /^graphql$/, replacement: "graphql/index.js" }] },
+};
+
+/** One project a kind of test; each folder of tests/ belongs to one. Reasons: DEVELOPERS.md, "Tests". */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        ...shared,
+        test: {
+          name: "node",
+          environment: "node",
+          include: ["tests/{unit,laws,cases,handbook,stores,api,architecture,seed}/**/*.test.ts"],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        ...shared,
+        plugins: [react()],
+        test: {
+          name: "web",
+          environment: "happy-dom",
+          include: ["tests/web/**/*.test.tsx"],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        ...shared,
+        test: {
+          name: "e2e",
+          environment: "node",
+          include: ["tests/e2e/**/*.test.ts"],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
