@@ -32,8 +32,8 @@ export interface ClaimFilter {
   /** Claims that name the term anywhere: subject, way, object, region, condition, scope. */
   readonly naming?: TermId;
   readonly source?: SourceId;
-  /** Exceptions of this claim. */
-  readonly of?: ClaimId;
+  /** Exceptions of any of these claims. */
+  readonly of?: readonly ClaimId[];
   readonly relations?: readonly Relation[];
 }
 
