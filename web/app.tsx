@@ -1,0 +1,54 @@
+import { type ComponentType, lazy, type ReactNode, Suspense } from "react";
+import { Route, Switch } from "wouter";
+import { Frame } from "./shared/ui/Frame.tsx";
+import { NotFoundPage } from "./shared/ui/NotFoundPage.tsx";
+import { RouteBoundary } from "./shared/ui/RouteBoundary.tsx";
+import { Waiting } from "./shared/ui/Waiting.tsx";
+
+type IdPage = ComponentType<{ id: string }>;
+
+const StartPage = lazy(async () => ({ default: (await import("./start/StartPage.tsx")).StartPage }));
+const EvidencePage = lazy(async () => ({
+  default: (await import("./evidence/EvidencePage.tsx")).EvidencePage,
+}));
+const RevisionsPage = lazy(async () => ({
+  default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
+}));
+const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
+
+/** Pages that read one thing by its id. */
+const idPages: Readonly<Record<string, IdPage>> = {
+  "/pieces/:id": lazy(async () => ({
+    default: (await import("./examination/ExaminationPage.tsx")).ExaminationPage,
+  })),
+  "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
+  "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
+  "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
+};
+
+/** What a page is drawn in: its failure stays its own, and something stands there while it is read. */
+const onPage = (page: ReactNode, key: string) => (
+  <RouteBoundary key={key}>
+    <Suspense fallback={<Waiting what="the page" />}>{page}</Suspense>
+  </RouteBoundary>
+);
+
+/** All routes, inside the frame that every page shares. */
+export const App = () => (
+  <Frame>
+    <Switch>
+      <Route path="/">{onPage(<StartPage />, "start")}</Route>
+      {Object.entries(idPages).map(([path, Page]) => (
+        <Route key={path} path={path}>
+          {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={decodeURIComponent(id)} />, id)}
+        </Route>
+      ))}
+      <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+      <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+      <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
+      <Route>
+        <NotFoundPage />
+      </Route>
+    </Switch>
+  </Frame>
+);

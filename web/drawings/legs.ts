@@ -1,0 +1,75 @@
+import { line, mirrored } from "./pen.ts";
+
+/** A cabriole leg seen from the front, its knee turned outwards; ends in a pad foot. `cx` is the inner top edge. */
+export function cabriole(cx: number, top: number, foot: number, side: -1 | 1, width = 20): string {
+  const at = mirrored(cx, side);
+  const h = foot - top;
+  return (
+    `M${at(0, top)}L${at(width, top)}C${at(width + 7, top + h * 0.14)} ${at(width + 6, top + h * 0.3)} ${at(width - 3, top + h * 0.56)}` +
+    `C${at(width - 7, top + h * 0.74)} ${at(width - 5, top + h * 0.86)} ${at(width + 1, foot - 6)}C${at(width + 5, foot - 3)} ${at(width + 3, foot)} ${at(width - 2, foot)}` +
+    `L${at(width - 13, foot)}C${at(width - 17, foot)} ${at(width - 17, foot - 5)} ${at(width - 12, foot - 7)}C${at(width - 11, foot - h * 0.2)} ${at(width - 10, top + h * 0.56)} ${at(width - 13, top + h * 0.34)}` +
+    `C${at(width - 15, top + h * 0.22)} ${at(2, top + h * 0.24)} ${at(0, top + h * 0.1)}z`
+  );
+}
+
+/** The line under the pad of a cabriole leg drawn with the same arguments. */
+export const cabriolePad = (cx: number, foot: number, side: -1 | 1, width = 20): string => {
+  const at = mirrored(cx, side);
+  return `M${at(width + 2, foot - 3)}L${at(width - 14, foot - 3)}`;
+};
+
+/** A turned leg: square above, vase and ring below, ball foot. `cx` is its axis. */
+export function turned(cx: number, top: number, foot: number, half = 6): string {
+  const l = mirrored(cx, -1);
+  const r = mirrored(cx, 1);
+  const h = foot - top;
+  const profile: readonly (readonly [number, number])[] = [
+    [half, 0],
+    [half, 0.22],
+    [half * 0.55, 0.25],
+    [half * 0.95, 0.29],
+    [half * 0.5, 0.33],
+    [half * 0.62, 0.45],
+    [half * 0.95, 0.6],
+    [half * 0.45, 0.68],
+    [half * 0.9, 0.71],
+    [half, 0.73],
+    [half, 0.85],
+    [half * 0.55, 0.87],
+    [half * 0.95, 0.92],
+    [half * 0.9, 0.97],
+    [half * 0.5, 1],
+  ];
+  const down = profile.map(([dx, t]) => `L${l(dx, top + h * t)}`).join("");
+  const up = profile
+    .toReversed()
+    .map(([dx, t]) => `L${r(dx, top + h * t)}`)
+    .join("");
+  return `M${l(half, top)}${down}${up}z`;
+}
+
+/** The rings of a turned leg, at detail weight. */
+export function turnedRings(cx: number, top: number, foot: number, half = 6): string {
+  const h = foot - top;
+  return [0.22, 0.29, 0.71, 0.73, 0.85, 0.87]
+    .map((t) => line([cx - half * 0.9, top + h * t], [cx + half * 0.9, top + h * t]))
+    .join("");
+}
+
+/**
+ * A pair of bracket feet joined under a base: outer corners at `x` and `x + width`, from `top` down to `foot`.
+ * The inner edge is a cyma rising to the underside of the base.
+ */
+export function bracketFeet(x: number, width: number, top: number, foot: number, rise = 7): string {
+  const c = x + width / 2;
+  const half = width / 2;
+  const side = (s: -1 | 1): string => {
+    const at = mirrored(c, s);
+    const inner = (d: number) => half - d;
+    return (
+      `M${at(half, top)}L${at(half, foot)}L${at(inner(22), foot)}C${at(inner(22), foot - 8)} ${at(inner(26), foot - 10)} ${at(inner(31), foot - 10)}` +
+      `C${at(inner(36), foot - 10)} ${at(inner(35), top + rise)} ${at(inner(46), top + rise)}L${at(0, top + rise)}L${at(0, top)}z`
+    );
+  };
+  return side(-1) + side(1);
+}

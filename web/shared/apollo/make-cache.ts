@@ -1,0 +1,37 @@
+import { InMemoryCache } from "@apollo/client";
+import { relayStylePagination } from "@apollo/client/utilities";
+import { possibleTypes } from "./possible-types.ts";
+
+/**
+ * The client's cache. Parts, observations and sentences of a report have ids of their piece only, so they stay
+ * inside it; pages of a connection are joined as they arrive.
+ */
+export const makeCache = (): InMemoryCache =>
+  new InMemoryCache({
+    possibleTypes,
+    typePolicies: {
+      Query: {
+        fields: {
+          revisions: relayStylePagination(),
+          terms: relayStylePagination(["kinds", "broader"]),
+          claims: relayStylePagination(["relations"]),
+          sources: relayStylePagination(),
+          examinations: relayStylePagination(),
+        },
+      },
+      Term: {
+        fields: {
+          claims: relayStylePagination(),
+          namedIn: relayStylePagination(),
+          narrower: relayStylePagination(),
+        },
+      },
+      Source: { fields: { claims: relayStylePagination() } },
+      Revision: { keyFields: ["number"] },
+      Part: { keyFields: false },
+      Observation: { keyFields: false },
+      AatMatch: { keyFields: false },
+      FindingInWords: { keyFields: false },
+      RuleOutInWords: { keyFields: false },
+    },
+  });

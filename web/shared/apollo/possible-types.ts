@@ -1,0 +1,6 @@
+/** Which types stand behind each interface and union of the schema, for reading fragments from the cache. */
+export const possibleTypes = {
+  Node: ["Term", "Claim", "Source", "Examination"],
+  ExamineResult: ["Examined", "Refused"],
+  ChangeExaminationResult: ["ExaminationChanged", "Refused"],
+};
