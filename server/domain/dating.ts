@@ -1,4 +1,3 @@
-import type { Problem } from "./problem.ts";
 import type { Span, Year, Years } from "./years.ts";
 
 /** A date string means nothing until its role is fixed: one event in an unknown year, or a span of use. */
@@ -31,7 +30,5 @@ export interface Dating {
   readonly estimate?: Year;
 }
 
-/** Reads a date string in its role. The refusal offers the canonical form in `instead` where there is one. */
-export declare function readDating(text: string, role: Role): Dating | Problem;
-/** Prints the canonical string: `readDating(printDating(d), d.role)` equals `d` but for `text`. */
-export declare function printDating(dating: Dating): string;
+export { printDating } from "./print-dating.ts";
+export { readDating } from "./read-dating.ts";
