@@ -57,19 +57,17 @@ export function turnedRings(cx: number, top: number, foot: number, half = 6): st
 }
 
 /**
- * A pair of bracket feet joined under a base: outer corners at `x` and `x + width`, from `top` down to `foot`.
- * The inner edge is a cyma rising to the underside of the base.
+ * A pair of bracket feet joined by their base: outer corners at `x` and `x + width`, from `top` down to `foot`.
+ * Their inner edges are cymas rising to `top + rise`.
  */
-export function bracketFeet(x: number, width: number, top: number, foot: number, rise = 7): string {
-  const c = x + width / 2;
-  const half = width / 2;
-  const side = (s: -1 | 1): string => {
-    const at = mirrored(c, s);
-    const inner = (d: number) => half - d;
-    return (
-      `M${at(half, top)}L${at(half, foot)}L${at(inner(22), foot)}C${at(inner(22), foot - 8)} ${at(inner(26), foot - 10)} ${at(inner(31), foot - 10)}` +
-      `C${at(inner(36), foot - 10)} ${at(inner(35), top + rise)} ${at(inner(46), top + rise)}L${at(0, top + rise)}L${at(0, top)}z`
-    );
-  };
-  return side(-1) + side(1);
+export function bracketFeet(x: number, width: number, top: number, foot: number, rise = 6): string {
+  const h = foot - top;
+  const l = mirrored(x, 1);
+  const r = mirrored(x + width, -1);
+  return (
+    `M${l(0, top)}L${l(0, foot)}L${l(21, foot)}C${l(21, foot - h * 0.3)} ${l(23, foot - h * 0.42)} ${l(29, foot - h * 0.42)}` +
+    `C${l(36, foot - h * 0.42)} ${l(33, top + rise)} ${l(44, top + rise)}` +
+    `L${r(44, top + rise)}C${r(33, top + rise)} ${r(36, foot - h * 0.42)} ${r(29, foot - h * 0.42)}` +
+    `C${r(23, foot - h * 0.42)} ${r(21, foot - h * 0.3)} ${r(21, foot)}L${r(0, foot)}L${r(0, top)}z`
+  );
 }

@@ -1,0 +1,69 @@
+import type {
+  Basis,
+  ClaimStatus,
+  Hardness,
+  PartState,
+  Seen,
+  Strength,
+  Sureness,
+} from "../apollo/schema-types.graphql.ts";
+
+/** Where a claim comes from; stands wherever the claim does. */
+export const basisWords: Readonly<Record<Basis, string>> = {
+  PUBLISHED: "published",
+  COMMON_PRACTICE: "common practice",
+  FROM_MEMORY: "from memory, unconfirmed",
+};
+
+/** How far a claim can be leaned on. */
+export const strengthWords: Readonly<Record<Strength, string>> = {
+  CERTAIN: "certain",
+  FIRM: "firm",
+  USUAL: "usual",
+  TENTATIVE: "tentative",
+};
+
+/** What a claim means for a piece that goes against it. */
+export const hardnessWords: Readonly<Record<Hardness, { short: string; long: string }>> = {
+  PHYSICAL: {
+    short: "physical",
+    long: "The thing itself did not exist outside these years: a piece that shows it cannot be of others.",
+  },
+  PRACTICE: {
+    short: "practice",
+    long: "Habit or fashion: a piece outside these years is unusual, never impossible.",
+  },
+};
+
+export const statusWords: Readonly<Record<ClaimStatus, string>> = {
+  ACCEPTED: "accepted",
+  PROPOSED: "proposed, not yet accepted: counts for nothing",
+  REJECTED: "rejected: kept for its reason, counts for nothing",
+};
+
+export const stateWords: Readonly<Record<PartState, string>> = {
+  ORIGINAL: "original",
+  LATER: "later than the piece",
+  REUSED: "reused from an earlier piece",
+  REWORKED: "of the first making, worked over since",
+};
+
+export const seenWords: Readonly<Record<Seen, string>> = {
+  PRESENT: "seen",
+  ABSENT: "looked for, absent",
+  UNSEEN: "could not be seen",
+};
+
+export const surenessWords: Readonly<Record<Sureness, string>> = {
+  SURE: "sure",
+  PROBABLE: "probable",
+  POSSIBLE: "possible",
+};
+
+/** How far a source was read when its claims were taken from it. */
+export const readingWords: Readonly<Record<string, string>> = {
+  read: "read in the passages cited",
+  opening: "read in its opening pages or abstract only",
+  secondary: "known through another source that cites it",
+  known: "known to exist; not read for these claims",
+};
