@@ -66,14 +66,15 @@ function printEvent(dating: Dating): string {
       pad,
       doubtful,
     )}/`;
-  const alone = tokensFrom([first, last]).find(
+  const dates = tokensFrom([first, last]).filter(
     (token) => sameYears(yearsOf(token), members) && hasPad(token, pad),
   );
-  if (alone) return printToken(alone, pad, doubtful);
-  if (members.length === 1 && Number.isFinite(first) && Number.isFinite(last)) {
-    const pair = printPair([first, last], pad, doubtful);
-    if (pair) return pair;
-  }
+  const [year, winter] = [dates.find((token) => !token.winter), dates[0]];
+  if (year) return printToken(year, pad, doubtful);
+  const oneSpan = members.length === 1 && Number.isFinite(first) && Number.isFinite(last);
+  const pair = oneSpan ? printPair([first, last], pad, doubtful) : undefined;
+  if (pair) return pair;
+  if (winter) return printToken(winter, pad, doubtful);
   return printList(members, pad, doubtful);
 }
 
