@@ -29,7 +29,7 @@ export interface TermFilter {
 }
 export interface ClaimFilter {
   readonly subject?: TermId;
-  /** Claims that name the term anywhere: subject, way, object, region, condition, scope. */
+  /** Claims about something else that name the term: way, object, region, condition, scope. */
   readonly naming?: TermId;
   readonly source?: SourceId;
   /** Exceptions of any of these claims. */
