@@ -9,6 +9,7 @@ const shared = {
 /** One project a kind of test; each folder of tests/ belongs to one. Reasons: DEVELOPERS.md, "Tests". */
 export default defineConfig({
   test: {
+    reporters: ["default", "./tests/support/closing-line.ts"],
     projects: [
       {
         ...shared,

@@ -1,0 +1,38 @@
+import type { Gap, NotSearched } from "../../domain/report.ts";
+import { capitalise, listInWords } from "./list-in-words.ts";
+import { type ReportReader, subjectInWords } from "./report-reader.ts";
+
+/** Something the graph does not know, as a sentence that says what source would help. */
+export function gapInWords(gap: Gap, reader: ReportReader): string {
+  const term = gap.term === undefined ? "this" : reader.labelOf(gap.term);
+  const finding = gap.finding === undefined ? undefined : reader.findingOf(gap.finding);
+  const bearing = finding === undefined ? "" : ` It bears on ${subjectInWords(finding, reader)}.`;
+  switch (gap.kind) {
+    case "undated-term":
+      return `${capitalise(term)}: no source dates it.${bearing}`;
+    case "unknown-end":
+      return `${capitalise(term)}: no source says when it ended.${bearing}`;
+    case "no-claim-here":
+      return `${capitalise(term)}: dated elsewhere, but not for this place, form or part.${bearing}`;
+    case "open-list":
+      return `${capitalise(term)}: the ways to make it are not all listed, so it bounds nothing.${bearing}`;
+    case "chain-cut":
+      return `${capitalise(term)}: the chain goes further than was followed.${bearing}`;
+    case "exception-not-looked-for":
+      return `${capitalise(term)}: not looked for; it would void a claim.${bearing}`;
+  }
+}
+
+const WHY: Readonly<Record<NotSearched["why"], string>> = {
+  "windows-with-gaps": "their years have gaps, and three or more such things can clash where no two do",
+  "several-places": "the claim leaves the place open, and what rules out one place may not rule out another",
+  "too-many-proofs": "there are more ways to prove them than were followed",
+  "claims-given-up": "giving up a claim can bring an older one back",
+};
+
+/** A residue that was not searched, named. */
+export function notSearchedInWords(residue: NotSearched, reader: ReportReader): string {
+  const findings = residue.findings.flatMap((finding) => reader.findingOf(finding) ?? []);
+  const what = listInWords(findings.map((finding) => subjectInWords(finding, reader)));
+  return `Not searched for clashes of three or more: ${what === "" ? "some findings" : what}; ${WHY[residue.why]}.`;
+}

@@ -1,0 +1,64 @@
+import type { Finding, RuleOut } from "../../domain/report.ts";
+import { findingInShort } from "./finding-in-words.ts";
+import { capitalise, listInWords } from "./list-in-words.ts";
+import { type ReportReader, subjectInWords } from "./report-reader.ts";
+
+const NAMED = 4;
+
+function partsOf(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
+  const parts = [...new Set(ruleOuts.flatMap((ruleOut) => ruleOut.parts))].map(reader.partOf);
+  if (parts.length === 0) return "what is claimed";
+  const named = parts.slice(0, NAMED).map((part) => `the ${part}`);
+  const more = parts.length - named.length;
+  return listInWords(more > 0 ? [...named, `${more} other parts`] : named);
+}
+
+const against = (reader: ReportReader, hardness: RuleOut["hardness"]): readonly RuleOut[] =>
+  reader.report.ruleOuts.filter(
+    (ruleOut) => ruleOut.hardness === hardness && ruleOut.against === "attribution",
+  );
+
+function agreement(reader: ReportReader): string {
+  const seen = reader.report.findings.filter(
+    (finding) => finding.observation !== undefined && finding.seen === "present",
+  );
+  const agree = seen.filter((finding) => finding.label === "consistent").length;
+  const silent = seen.filter((finding) => finding.label === "silent").length;
+  return `${agree} of ${seen.length} things seen can be of those years, ${silent} ${silent === 1 ? "says" : "say"} nothing of the date`;
+}
+
+/** The conclusion as one or two sentences; no score. */
+export function headline(reader: ReportReader): string {
+  const { report, claimed } = reader;
+  if (report.findings.every((finding) => finding.observation === undefined))
+    return "Nothing is recorded yet. Begin with one part and what you see on it.";
+  const hard = against(reader, "physical");
+  const soft = against(reader, "practice");
+  const assumed = hard.some((ruleOut) => ruleOut.atoms.some((atom) => atom.kind === "assumption"));
+  const standing = report.signs.filter((sign) => sign.standing === "stands").length;
+  const signs =
+    standing === 0
+      ? ""
+      : ` ${standing === 1 ? "One sign of alteration stands" : `${standing} signs of alteration stand`}.`;
+  if (hard.length > 0) {
+    const known = assumed ? ", as far as this graph knows" : "";
+    return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. Either they are not of the first making, or the piece is not of those years.`;
+  }
+  if (soft.length > 0)
+    return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${signs}`;
+  if (report.findings.every((finding) => finding.label === "silent"))
+    return `The evidence does not discriminate: nothing recorded so far says anything of ${claimed}.${signs}`;
+  return `Nothing recorded rules ${claimed} out: ${agreement(reader)}.${signs}`;
+}
+
+const reason = (finding: Finding, reader: ReportReader): string =>
+  `${capitalise(subjectInWords(finding, reader))}: ${findingInShort(finding)}.`;
+
+/** The three findings that weigh most in the headline, largest first. */
+export function reasons(reader: ReportReader): readonly string[] {
+  const { findings } = reader.report;
+  const contradictory = findings.filter((finding) => finding.label === "contradictory");
+  const chosen =
+    contradictory.length > 0 ? contradictory : findings.filter((finding) => finding.label === "consistent");
+  return chosen.slice(0, 3).map((finding) => reason(finding, reader));
+}

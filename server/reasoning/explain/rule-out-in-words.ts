@@ -1,0 +1,49 @@
+import type { RuleOut } from "../../domain/report.ts";
+import type { ReportWords } from "../../domain/report-words.ts";
+import { findingSays } from "./finding-in-words.ts";
+import { capitalise, listInWords } from "./list-in-words.ts";
+import { placeInWords, type ReportReader, subjectInWords } from "./report-reader.ts";
+import { stepsInWords } from "./steps-in-words.ts";
+import { yearsInWords } from "./years-in-words.ts";
+
+function where(ruleOut: RuleOut, reader: ReportReader): string {
+  const all = reader.report.attribution.places.length;
+  if (ruleOut.places.length === 0 || ruleOut.places.length >= all) return "";
+  return `If made in ${listInWords(
+    ruleOut.places.map((place) => placeInWords(place, reader)),
+    "or",
+  )}: `;
+}
+
+function sentence(ruleOut: RuleOut, reader: ReportReader): string {
+  const findings = ruleOut.findings.flatMap((finding) => reader.findingOf(finding) ?? []);
+  const windows = findings.map((finding) => {
+    const sets = ruleOut.hardness === "physical" ? finding.possible : finding.usual;
+    return `${subjectInWords(finding, reader)} (${yearsInWords(sets.outer)})`;
+  });
+  const [first] = findings;
+  const never = ruleOut.hardness === "physical" ? "cannot be" : "would not usually be";
+  switch (ruleOut.against) {
+    case "attribution":
+      return first !== undefined && findings.length === 1 && first.label === "contradictory"
+        ? findingSays(first, reader)
+        : `${capitalise(listInWords(windows))} ${never} together of ${reader.claimed}.`;
+    case "parts":
+      return windows.length < 2
+        ? `The ${listInWords(ruleOut.parts.map(reader.partOf))} cannot be of one making, as recorded.`
+        : `${capitalise(listInWords(windows))} ${never} of one making.`;
+    case "observation":
+      return `${capitalise(listInWords(windows))}: no year is left, so a sighting or a claim must be wrong.`;
+  }
+}
+
+/** A rule-out as a sentence, and the steps of every finding it rests on. */
+export function ruleOutInWords(ruleOut: RuleOut, reader: ReportReader): ReportWords["ruleOuts"][number] {
+  const said = sentence(ruleOut, reader);
+  const condition = where(ruleOut, reader);
+  return {
+    id: ruleOut.id,
+    says: condition === "" ? said : condition + said.charAt(0).toLowerCase() + said.slice(1),
+    steps: ruleOut.findings.flatMap((finding) => stepsInWords(reader.findingOf(finding)?.derivation, reader)),
+  };
+}
