@@ -9,27 +9,37 @@ import type { Revision, RevisionNumber } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
 
-/** A page is asked for by what comes before it, never by a count to skip. `first` is 1 to 200. */
+/** Rows a page may hold at most. */
+export const LARGEST_PAGE = 200;
+
+/**
+ * A page is asked for by what comes before it, never by a count to skip. `first` is 1 to `LARGEST_PAGE`; anything else
+ * is a defect of the caller (RangeError).
+ */
 export interface PageAsk {
   readonly first: number;
-  /** The `cursor` of the last row of the page before. */
+  /** The `cursor` of the last row of the page before. A text that no page gave as a cursor gives some page, or none. */
   readonly after?: string;
 }
 export interface Page<Row> {
   readonly rows: readonly Row[];
+  /** One a row. */
   readonly cursors: readonly string[];
   readonly hasMore: boolean;
   /** Rows of all pages. */
   readonly total: number;
 }
 
+/** All that are named must hold; an empty list admits nothing. */
 export interface TermFilter {
   readonly kinds?: readonly TermKind[];
+  /** Terms directly below this one. */
   readonly broader?: TermId;
 }
+/** All that are named must hold; an empty list admits nothing. Claims of every status are found. */
 export interface ClaimFilter {
   readonly subject?: TermId;
-  /** Claims about something else that name the term: way, object, region, condition, scope. */
+  /** Claims that name the term anywhere: subject, way, object, region, condition, scope (`namedTerms`). */
   readonly naming?: TermId;
   readonly source?: SourceId;
   /** Exceptions of any of these claims. */
@@ -46,22 +56,35 @@ export interface SearchHit {
 export interface Commit {
   readonly change: Change;
   readonly by: string;
+  /** ISO 8601 time in UTC; so is every other `at` that is a text. */
   readonly at: string;
   readonly message: string;
   readonly expected?: RevisionNumber;
 }
 
 /**
- * Where the graph and the examinations are kept. Contract, checked by `storeSuite` on every adapter:
+ * Where the graph and the examinations are kept. Contract, checked by `storeSuite` on every adapter; the numbers are
+ * those of docs/spec/4-store.md.
  *
- * 1. Reads with `at` answer as the graph stood at that revision, to the byte; without it, at the newest.
- * 2. `commit` is all or nothing. It refuses (`STALE_CHANGE`) if an edit's `before` is not what stands, or
- *    (`CHANGED_MEANWHILE`) if `expected` is not the newest revision; nothing is overwritten or deleted, ever.
- * 3. When a promise of a write has resolved, the write survives the death of the process.
- * 4. Lists are sorted by id (examinations: newest change first); equal calls give equal values.
- * 5. Missing things are left out of maps, `undefined` for one; they are not errors.
- * 6. `restore` takes a whole dump or nothing (`DAMAGED_DUMP`, `OTHER_VERSION`), and only into an empty store.
- * 7. `dump` then `restore` into another adapter then `dump` gives the same records.
+ * - S1 Reads with `at` answer as the graph stood at that revision, to the byte; without it, at the newest. 0 is the
+ *   empty graph. A revision that does not exist is a defect of the caller (RangeError): ask `changeAt` first.
+ * - S2 `commit` is all or nothing. It refuses `CHANGED_MEANWHILE` if `expected` is not the newest revision,
+ *   `STALE_CHANGE` if an edit's `before` is not what stands, and everything that `checkChange` refuses. Nothing is
+ *   overwritten or deleted, ever.
+ * - S3 When the promise of a write has resolved to anything but a problem, the write survives the death of the process.
+ *   When it has resolved to a problem or was rejected, nothing was written.
+ * - S4 Lists are sorted by id, revisions and examinations newest first (examinations by `changedAt`, then id); equal
+ *   calls give equal values. Ids are compared by their characters' codes.
+ * - S5 Missing things are left out of maps, `undefined` for one; they are not errors.
+ * - S6 Revisions are chained by hashes (`linkRevision`); `verify` recomputes the chain and finds every row that does not
+ *   follow from the changes.
+ * - S7 Versions of an examination are never overwritten. A write names the version it was made on.
+ * - S8 `dump` then `restore` into any other adapter then `dump` gives the same records. A dump is one moment: writes
+ *   made while it is read do not show in it.
+ * - S9 `restore` takes a whole sound dump or nothing, and only into an empty store.
+ * - S10 Values handed over are shared: neither side changes them.
+ * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
+ *   `STORE_CORRUPT`). After such a failure the store goes on as it stood before.
  */
 export interface Store {
   /** Short name of the adapter, for messages. */
@@ -74,36 +97,53 @@ export interface Store {
   changeAt(revision: RevisionNumber): Promise<Change | undefined>;
   commit(commit: Commit): Promise<Revision | Problem>;
 
+  /** As defined at `Neighbourhood`. */
   neighbourhood(ask: NeighbourhoodAsk): Promise<Neighbourhood>;
+  /** In the order of their ids, as are the next two. */
   terms(ids: readonly TermId[], at?: RevisionNumber): Promise<ReadonlyMap<TermId, Term>>;
   claims(ids: readonly ClaimId[], at?: RevisionNumber): Promise<ReadonlyMap<ClaimId, Claim>>;
   sources(ids: readonly SourceId[], at?: RevisionNumber): Promise<ReadonlyMap<SourceId, Source>>;
   listTerms(filter: TermFilter, page: PageAsk, at?: RevisionNumber): Promise<Page<Term>>;
   listClaims(filter: ClaimFilter, page: PageAsk, at?: RevisionNumber): Promise<Page<Claim>>;
   listSources(page: PageAsk, at?: RevisionNumber): Promise<Page<Source>>;
-  /** Best first, newest revision; words of label, other labels and note, with prefixes; at most `first` hits. */
+  /**
+   * Terms of the newest revision by words of label, other labels and note, at most `first` (1 to `LARGEST_PAGE`).
+   * Accents, case, beginnings of words and small typing errors are forgiven. Best first, ties by id; a term labelled
+   * exactly as asked comes before all others. No words, no hits.
+   */
   search(words: string, filter: TermFilter, first: number): Promise<readonly SearchHit[]>;
 
+  /** Refuses an id that was ever used with `DUPLICATE_ID`. */
   createExamination(id: ExaminationId, piece: Piece, at: string): Promise<Examination | Problem>;
-  /** Refuses with `CHANGED_MEANWHILE` if `expectedVersion` is not the newest. */
+  /**
+   * This write and the next two refuse `UNKNOWN_EXAMINATION`, then `CHANGED_MEANWHILE` if `expectedVersion` is not the
+   * newest. A deleted one cannot be changed or deleted (`UNKNOWN_EXAMINATION`), only brought back.
+   */
   changeExamination(
     id: ExaminationId,
     expectedVersion: number,
     piece: Piece,
     at: string,
   ): Promise<Examination | Problem>;
-  /** Takes back the newest change (a deletion too): a new version with the content of `undoTo`. */
+  /**
+   * Takes back the newest change (a deletion too): a new version with the content of `undoTo`, from which the next undo
+   * goes on. `NOTHING_TO_UNDO` at the first content.
+   */
   undoExamination(id: ExaminationId, expectedVersion: number, at: string): Promise<Examination | Problem>;
   /** Marks as deleted; the versions stay, and `undoExamination` brings it back. */
   deleteExamination(id: ExaminationId, expectedVersion: number, at: string): Promise<Examination | Problem>;
-  /** Deleted ones are found too (`deleted: true`). */
+  /** The newest version, or the one asked for. Deleted ones are found too (`deleted: true`). */
   examination(id: ExaminationId, version?: number): Promise<Examination | undefined>;
-  /** Not the deleted ones. */
+  /** The newest versions; not the deleted ones. */
   listExaminations(page: PageAsk): Promise<Page<Examination>>;
 
   dump(): AsyncIterable<DumpRecord>;
-  restore(records: AsyncIterable<DumpRecord>): Promise<{ readonly records: number } | Problem>;
-  /** Recomputes the hash chain from the stored changes. */
+  /** Refuses `STORE_NOT_EMPTY`, `OTHER_VERSION`, `DAMAGED_DUMP`. `records` counts header and trailer too. */
+  restore(
+    records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
+  ): Promise<{ readonly records: number } | Problem>;
+  /** Refuses `STORE_CORRUPT`, naming the first revision that does not check. `head` is the newest hash. */
   verify(): Promise<{ readonly revisions: number; readonly head: string } | Problem>;
+  /** Lets go of everything held; the store is not used afterwards. */
   close(): Promise<void>;
 }

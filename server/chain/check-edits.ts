@@ -1,0 +1,45 @@
+import { canonicalJson } from "../domain/canonical-json.ts";
+import type { Change, Edit } from "../domain/change.ts";
+import { type Problem, problem } from "../domain/problem.ts";
+
+/** Looks up what stands at the newest revision. */
+export type FindStanding = (kind: Edit["kind"], id: string) => { readonly id: string } | undefined;
+
+/** The id that an edit is about. */
+export const editedId = (edit: Edit): string => (edit.after ?? edit.before)?.id ?? "";
+
+/**
+ * Refuses a change that cannot be laid on what stands: no edit at all (`EMPTY_LIST`), an edit of nothing or one that
+ * renames (`WRONG_FORMAT`), two edits of one thing (`DUPLICATE_ID`), or a `before` that is not what stands
+ * (`STALE_CHANGE`). Whether the result is a sound graph is not looked at here.
+ */
+export function checkEdits(change: Change, findStanding: FindStanding): Problem | undefined {
+  if (change.length === 0) return problem("EMPTY_LIST", "The change holds no edit; add at least one.");
+  const seen = new Set<string>();
+  for (const [index, edit] of change.entries()) {
+    const { kind, before, after } = edit;
+    const id = editedId(edit);
+    if (id === "" || (before && after && before.id !== after.id))
+      return problem(
+        "WRONG_FORMAT",
+        `Edit ${index + 1} must name one ${kind}, before, after or both, under one id; withdraw the old one and add the new one instead of renaming.`,
+        [index],
+      );
+    if (seen.has(`${kind} ${id}`))
+      return problem("DUPLICATE_ID", `The change edits the ${kind} ${id} twice; join the two edits.`, [
+        index,
+      ]);
+    seen.add(`${kind} ${id}`);
+    if (canonicalJson(before) !== canonicalJson(findStanding(kind, id)))
+      return problem("STALE_CHANGE", staleMessage(edit, findStanding(kind, id) !== undefined), [index]);
+  }
+  return undefined;
+}
+
+function staleMessage(edit: Edit, stands: boolean): string {
+  const name = `${edit.kind} ${editedId(edit)}`;
+  if (!stands) return `The ${name} is not there any more; read the graph again and make the change anew.`;
+  if (edit.before === undefined)
+    return `The ${name} exists already; choose another id, or change the one that stands.`;
+  return `The ${name} was changed meanwhile; read it again and make the change anew.`;
+}

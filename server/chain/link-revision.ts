@@ -1,0 +1,31 @@
+import { canonicalJson } from "../domain/canonical-json.ts";
+import type { Change } from "../domain/change.ts";
+import type { Revision } from "../domain/revision.ts";
+import { sha256 } from "./sha256.ts";
+
+/** Stands for the hash before the first revision. */
+export const NO_HASH = "0".repeat(64);
+
+/** Who made a change, when and why. */
+export interface Authorship {
+  readonly at: string;
+  readonly by: string;
+  readonly message: string;
+}
+
+/** The revision that a change makes after `newest`, chained to it by its hash. */
+export function linkRevision(
+  change: Change,
+  { at, by, message }: Authorship,
+  newest: Revision | undefined,
+): Revision {
+  const fields = {
+    number: (newest?.number ?? 0) + 1,
+    at,
+    by,
+    message,
+    content: sha256(canonicalJson(change)),
+    previous: newest?.hash ?? NO_HASH,
+  };
+  return { ...fields, hash: sha256(canonicalJson(fields)) };
+}

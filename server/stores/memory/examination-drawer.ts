@@ -1,0 +1,39 @@
+import type { Examination } from "../../domain/examination.ts";
+import type { ExaminationId } from "../../domain/ids.ts";
+import type { Page, PageAsk } from "../../ports/store.ts";
+import { pageOf } from "./page-of.ts";
+
+/** All versions of all examinations, oldest first within one. */
+export type Drawer = ReadonlyMap<ExaminationId, readonly Examination[]>;
+
+/** One version, or the newest. */
+export function findVersion(drawer: Drawer, id: ExaminationId, version?: number): Examination | undefined {
+  const versions = drawer.get(id) ?? [];
+  return version === undefined ? versions.at(-1) : versions[version - 1];
+}
+
+/** The drawer with one more version. */
+export const withVersion = (drawer: Drawer, version: Examination): Drawer =>
+  new Map([...drawer, [version.id, [...(drawer.get(version.id) ?? []), version]]]);
+
+/** The newest versions that are not deleted, last changed first. */
+export function listNewest(drawer: Drawer, ask: PageAsk): Page<Examination> {
+  const newest = [...drawer.values()]
+    .flatMap((versions) => versions.at(-1) ?? [])
+    .filter(({ deleted }) => !deleted)
+    .sort(compare);
+  return pageOf(newest, ask, cursorOf, (row, cursor) => {
+    const [changedAt = "", id = ""] = cursor.split("~");
+    return compare(row, { changedAt, id }) > 0;
+  });
+}
+
+const cursorOf = ({ changedAt, id }: Examination): string => `${changedAt}~${id}`;
+
+function compare(
+  a: { readonly changedAt: string; readonly id: string },
+  b: { readonly changedAt: string; readonly id: string },
+): number {
+  if (a.changedAt !== b.changedAt) return a.changedAt > b.changedAt ? -1 : 1;
+  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+}

@@ -1,0 +1,21 @@
+import type { Claim } from "../../domain/claim.ts";
+import { namedTerms } from "../../domain/named-terms.ts";
+import type { Term } from "../../domain/term.ts";
+import type { ClaimFilter, TermFilter } from "../../ports/store.ts";
+
+/** Tells whether a term passes a filter. */
+export const isTermIn =
+  ({ kinds, broader }: TermFilter) =>
+  (term: Term): boolean =>
+    (kinds === undefined || kinds.includes(term.kind)) && (broader === undefined || term.broader === broader);
+
+/** Tells whether a claim passes a filter. */
+export const isClaimIn =
+  ({ subject, naming, source, of, relations }: ClaimFilter) =>
+  (claim: Claim): boolean =>
+    (subject === undefined || ("subject" in claim && claim.subject === subject)) &&
+    (naming === undefined || namedTerms(claim).includes(naming)) &&
+    (source === undefined ||
+      claim.citations.some((citation) => citation.basis === "published" && citation.source === source)) &&
+    (of === undefined || (claim.relation === "void when" && of.includes(claim.of))) &&
+    (relations === undefined || relations.includes(claim.relation));

@@ -1,0 +1,122 @@
+import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
+import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import { sealDump } from "../../chain/seal-dump.ts";
+import { canonicalJson } from "../../domain/canonical-json.ts";
+import { deepFreeze } from "../../domain/deep-freeze.ts";
+import type { DumpRecord } from "../../domain/dump.ts";
+import type { Examination } from "../../domain/examination.ts";
+import type { ExaminationId } from "../../domain/ids.ts";
+import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import type { Store } from "../../ports/store.ts";
+import { indexTerms, type TermSearch } from "../../search/term-search.ts";
+import { type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
+import { extendHistory, graphAt, type History } from "./graph-history.ts";
+import { isClaimIn, isTermIn } from "./is-wanted.ts";
+import { pageOf, pick, sorted } from "./page-of.ts";
+import { verifyHistory } from "./verify-history.ts";
+import { walkGraph } from "./walk-graph.ts";
+
+/** What the store holds at one moment. Never changed: a write puts another in its place. */
+interface State {
+  readonly history: History;
+  readonly drawer: Drawer;
+}
+
+/** A store in memory, for tests and for reading a dump: the obvious reference of the contract. Starts empty. */
+export function openMemoryStore(): Store {
+  let { history, drawer }: State = { history: [], drawer: new Map() };
+  let search: TermSearch | undefined;
+
+  const writeExamination = async (
+    id: ExaminationId,
+    write: ExaminationWrite,
+  ): Promise<Examination | Problem> => {
+    const next = nextVersion(id, (version) => findVersion(drawer, id, version), ownCopy(write));
+    if (isProblem(next)) return next;
+    drawer = withVersion(drawer, deepFreeze(next));
+    return next;
+  };
+
+  return {
+    name: "memory",
+
+    newestRevision: async () => history.at(-1)?.revision,
+    revisions: async (page) =>
+      pageOf(
+        history.map(({ revision }) => revision).reverse(),
+        page,
+        ({ number }) => String(number),
+        ({ number }, cursor) => number < Number(cursor),
+      ),
+    changeAt: async (revision) => history[revision - 1]?.change,
+    commit: async (commit) => {
+      const extended = extendHistory(history, ownCopy(commit));
+      if (isProblem(extended)) return extended;
+      history = extended;
+      search = undefined;
+      return (history.at(-1) as History[number]).revision;
+    },
+
+    neighbourhood: async (ask) => walkGraph(graphAt(history, ask.at), ask.at ?? history.length, ask),
+    terms: async (ids, at) => pick(graphAt(history, at).terms, ids),
+    claims: async (ids, at) => pick(graphAt(history, at).claims, ids),
+    sources: async (ids, at) => pick(graphAt(history, at).sources, ids),
+    listTerms: async (filter, page, at) =>
+      pageOf(sorted(graphAt(history, at).terms).filter(isTermIn(filter)), page, ({ id }) => id),
+    listClaims: async (filter, page, at) =>
+      pageOf(sorted(graphAt(history, at).claims).filter(isClaimIn(filter)), page, ({ id }) => id),
+    listSources: async (page, at) => pageOf(sorted(graphAt(history, at).sources), page, ({ id }) => id),
+    search: async (words, filter, first) => {
+      search ??= indexTerms(graphAt(history).terms.values());
+      return search(words, isTermIn(filter), first);
+    },
+
+    createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
+    changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
+    undoExamination: (id, on, at) => writeExamination(id, { does: "undo", on, at }),
+    deleteExamination: (id, on, at) => writeExamination(id, { does: "delete", on, at }),
+    examination: async (id, version) => findVersion(drawer, id, version),
+    listExaminations: async (page) => listNewest(drawer, page),
+
+    dump: async function* () {
+      yield* sealDump([...records({ history, drawer })]);
+    },
+    restore: async (dump) => {
+      const content = await collectDump(dump);
+      if (isProblem(content)) return content;
+      if (history.length > 0 || drawer.size > 0) return storeNotEmpty();
+      const restored = restoredHistory(content.revisions);
+      if (isProblem(restored)) return restored;
+      history = restored;
+      drawer = content.examinations.map(ownCopy).reduce(withVersion, drawer);
+      search = undefined;
+      return { records: content.records };
+    },
+    verify: async () => verifyHistory(history),
+    close: async () => {},
+  };
+}
+
+/** A frozen copy, so that what the caller does with the value later cannot reach the store. */
+const ownCopy = <Value>(value: Value): Value => deepFreeze(JSON.parse(canonicalJson(value)));
+
+type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
+const records = ({ history, drawer }: State): readonly Kept[] => [
+  ...history.map(({ revision, change }): Kept => ({ kind: "revision", revision, change })),
+  ...[...drawer.keys()]
+    .sort()
+    .flatMap((id) => drawer.get(id) ?? [])
+    .map((examination): Kept => ({ kind: "examination", examination })),
+];
+
+/** Makes every change of a dump anew. */
+function restoredHistory(revisions: DumpContent["revisions"]): History | Problem {
+  let history: History = [];
+  for (const { revision, change } of revisions) {
+    const extended = extendHistory(history, ownCopy({ ...revision, change }));
+    if (isProblem(extended)) return changeDoesNotFit(revision.number, extended);
+    history = extended;
+  }
+  return history;
+}
