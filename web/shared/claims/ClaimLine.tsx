@@ -1,0 +1,36 @@
+import { TextLink } from "../ui/TextLink.tsx";
+import { hardnessWords, statusWords, strengthWords } from "../words/claim-words.ts";
+import { CitationLine } from "./CitationLine.tsx";
+import type { ClaimLineFragment } from "./ClaimLine.graphql.ts";
+import styles from "./ClaimLine.module.css";
+
+interface Props {
+  claim: ClaimLineFragment;
+  /** Leaves out the citations, on the page of their source. */
+  withoutCitations?: boolean;
+}
+
+/** One claim in a list: its sentence, how far it can be leaned on, and where it comes from. */
+export const ClaimLine = ({ claim, withoutCitations = false }: Props) => (
+  <div className={styles["claim"]}>
+    <p className={claim.status === "ACCEPTED" ? undefined : styles["doubted"]}>
+      <TextLink to={`/claims/${claim.id}`} className={styles["says"] ?? ""}>
+        {claim.says}
+      </TextLink>{" "}
+      <span className={styles["weight"]}>
+        {strengthWords[claim.strength]}
+        {claim.hardness ? `, ${hardnessWords[claim.hardness].short}` : ""}
+      </span>
+    </p>
+    {claim.status === "ACCEPTED" ? null : <p className={styles["status"]}>{statusWords[claim.status]}</p>}
+    {withoutCitations ? null : (
+      <ul className={styles["citations"]}>
+        {claim.citations.map((citation) => (
+          <li key={`${citation.source?.id} ${citation.locator} ${citation.basis}`}>
+            <CitationLine citation={citation} isShort />
+          </li>
+        ))}
+      </ul>
+    )}
+  </div>
+);
