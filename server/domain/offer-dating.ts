@@ -1,97 +1,101 @@
-import type { Role } from "./dating.ts";
+import { dateInOtherWords } from "./date-in-other-words.ts";
+import type { Dating, Role } from "./dating.ts";
+import { fourDigits } from "./masked-year.ts";
+import type { Year } from "./years.ts";
 
-/** Canonical form of what was probably meant by an unreadable date, if one of the guesses can be read. */
-export function offerDating(
-  text: string,
-  isReadable: (offer: string) => boolean,
-  role: Role,
-): string | undefined {
+type Read = (text: string, role: Role) => Dating | undefined;
+
+/**
+ * The canonical form of what was probably meant by a date that cannot be read: the first guess that can be. `read`
+ * answers `undefined` for what cannot be read.
+ */
+export function offerDating(text: string, role: Role, read: Read): string | undefined {
   if (text.length > 100) return undefined;
-  return guesses(tidy(text), role).find((guess) => guess !== text && isReadable(guess));
+  return guesses(text, role, read).find((guess) => guess !== text && read(guess, role) !== undefined);
 }
 
-function tidy(text: string): string {
-  return text
+function guesses(text: string, role: Role, read: Read): readonly string[] {
+  const tidy = text
     .trim()
     .replace(/\s+/g, " ")
-    .replace(/[–—‐‑−]/g, "-");
+    .replace(/[‐‑‒–—−]/g, "-");
+  const words = tidy.toLowerCase();
+  const tight = tidy.replaceAll(" ", "");
+  return [
+    tidy,
+    tight,
+    ...listOtherwise(tight, role, read),
+    ...fractionOfCentury(words),
+    ...[dateInOtherWords(words)].filter((date) => date !== undefined),
+    ...openSpan(words, role),
+    ...closedSpan(words),
+  ];
 }
 
-const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-function* guessesOf(text: string, role: Role): Generator<string> {
-  yield text;
-  yield text.replaceAll(" ", "");
-  const plain = text.toLowerCase();
-  const span =
-    /^(?:from |between )?(.+?) ?(?:-|\/| to | and | until |\bto\b)+ ?(\S.*)$/.exec(plain) ??
-    /^(\d{4})-(\d{1,4})$/.exec(plain);
-  void MONTHS;
-  if (span) {
-    const from = dateFrom(span[1] as string);
-    const to = from && dateFrom(fill(span[1] as string, span[2] as string));
-    if (from && to) yield* [`${from}/${sameMark(from, to, plain)}`, `${to}/${from}`];
-  }
-  yield* openEnds(plain, role);
-  const one = dateFrom(plain);
-  if (one) yield one;
-  yield* listsAsSpans(text);
+/** A list that is turned round, holds unknown digits where a known year is wanted, or stands for a period. */
+function listOtherwise(list: string, role: Role, read: Read): readonly string[] {
+  if (!/^[[{].*[\]}]$/.test(list)) return [];
+  const turned = list.replace(/([^[{,]+)\.\.([^\]},]+)/g, "$2..$1");
+  const filled = list.replace(/([\dX]{4})\.\.([\dX]{4})/g, (_, from: string, to: string) => {
+    return `${from.replaceAll("X", "0")}..${to.replaceAll("X", "9")}`;
+  });
+  const lists = [list, turned, filled, `[${list.slice(1, -1)}]`];
+  if (role === "event") return lists;
+  return lists.flatMap((event) => read(event, "event") ?? []).map(hullAsSpan);
 }
 
-const guesses = (text: string, role: Role): readonly string[] => [...guessesOf(text, role)];
-
-/** `1760-80` and `1750/1` leave out what the two years share. */
-function fill(from: string, to: string): string {
-  const year = /\d{4}/.exec(from)?.[0];
-  const short = /^\d{1,3}(?!\d)/.exec(to)?.[0];
-  return year && short ? year.slice(0, 4 - short.length) + to : to;
+function hullAsSpan({ begin, end }: Dating): string {
+  const print = (year: Year): string => (Number.isFinite(year) ? fourDigits(year) : "..");
+  return `${print(begin[0])}/${print(end[1])}`;
 }
 
-const sameMark = (from: string, to: string, plain: string): string =>
-  /^(c\.?|ca\.?|circa|about|around) ?\d/.test(plain) && from.endsWith("~") && /^\d{4}$/.test(to)
-    ? `${to}~`
-    : to;
+const ORDINALS = ["first", "second", "third", "fourth"];
+const PARTS_OF_CENTURY: Readonly<Record<string, number>> = { half: 2, third: 3, quarter: 4 };
 
-function* openEnds(plain: string, role: Role): Generator<string> {
-  const before = /^(?:before|until|up to|by|-|\.\.|open\/) ?(.+)$/.exec(plain)?.[1];
+/** "last quarter of the 18th century": 1775/1799. */
+function fractionOfCentury(words: string): readonly string[] {
+  const found = /^(?:the )?(first|second|third|fourth|last) (half|third|quarter) of (.+)$/.exec(words);
+  const century = found && dateInOtherWords(found[3] as string);
+  if (!found || !century || !/^\d\dXX$/.test(century)) return [];
+  const parts = PARTS_OF_CENTURY[found[2] as string] as number;
+  const nth = found[1] === "last" ? parts - 1 : ORDINALS.indexOf(found[1] as string);
+  const first = Number(century.slice(0, 2)) * 100;
+  const year = (share: number): string => fourDigits(first + Math.floor((100 * share) / parts));
+  return [`${year(nth)}/${fourDigits(Number(year(nth + 1)) - 1)}`];
+}
+
+/** "before 1750", "1750 onwards", `1750..` outside a list. */
+function openSpan(words: string, role: Role): readonly string[] {
+  const before = /^(?:before|until|till|up to|to|by|\.\.|open\/) ?(.+)$/.exec(words)?.[1];
   const after =
-    /^(?:after|from|since) (.+)$/.exec(plain)?.[1] ??
-    /^(.+?) ?(?:-|\.\.|\/open|onwards?|or later)$/.exec(plain)?.[1];
-  const [last, first] = [before && dateFrom(before), after && dateFrom(after)];
-  if (last) yield role === "event" ? `[..${last}]` : `../${last}`;
-  if (first) yield role === "event" ? `[${first}..]` : `${first}/..`;
+    /^(?:after|from|since) (.+)$/.exec(words)?.[1] ??
+    /^(.+?) ?(?:-|\.\.|\/ ?open|on|onwards?|or later|or after|\+)$/.exec(words)?.[1];
+  const unknown = [/^unknown\/(.+)$/.exec(words)?.[1], /^(.+)\/unknown$/.exec(words)?.[1]];
+  const [last, first] = [before, after].map((date) => date && dateInOtherWords(date));
+  return [
+    ...(last ? [role === "event" ? `[..${last}]` : `../${last}`, `../${last}`] : []),
+    ...(first ? [role === "event" ? `[${first}..]` : `${first}/..`, `${first}/..`] : []),
+    ...(unknown[0] ? [`/${unknown[0]}`] : []),
+    ...(unknown[1] ? [`${unknown[1]}/`] : []),
+  ];
 }
 
-/** One date in the words and older spellings people use. */
-function dateFrom(plain: string): string | undefined {
-  const about = /^(?:c\.?|ca\.?|circa|about|around|approx\.?|approximately) ?(.+)$/.exec(plain)?.[1];
-  if (about) return marked(dateFrom(about), "~");
-  const perhaps = /^(?:perhaps|probably|possibly|maybe) (.+)$/.exec(plain)?.[1];
-  if (perhaps) return marked(dateFrom(perhaps), "?");
-  const century = /^(?:the )?(\d{1,2})(?:st|nd|rd|th) ?(?:century|cent\.?|c\.?)$/.exec(plain)?.[1];
-  if (century) return `${String(Number(century) - 1).padStart(2, "0")}XX`;
-  const text = plain.replace(/^the /, "").replace(/^y(?=\d{4}$)/, "");
-  if (/^\d{2}00'?s$/.test(text)) return `${text.slice(0, 2)}XX`;
-  if (/^\d{3}0'?s$/.test(text)) return `${text.slice(0, 3)}X`;
-  const stem = /^([\dux*_-]{2,4})([?~%]{0,2})$/.exec(text);
-  if (stem) return marked((stem[1] as string).replace(/[^\d]/g, "X").padEnd(4, "X"), stem[2] ?? "");
-  const day = /^(\d{4}-\d{2}-\d{2})t/.exec(text)?.[1];
-  if (day) return day;
-  if (/^\d{4}s\d$/.test(text)) return text.toUpperCase();
-  return /^[?~%]?[\dx]{4}/.test(text) ? text.replaceAll("x", "X") : undefined;
+/** "1750-1760", "between 1750 and 1760", "c.1750-60", and a span whose ends are the wrong way round. */
+function closedSpan(words: string): readonly string[] {
+  const turned = words.includes("/") ? words.toUpperCase().split("/").toReversed().join("/") : "";
+  const found = /^(?:from |between )?(.+?) ?(?:-|\/|\.\.| to | and | until | till ) ?(\S.*)$/.exec(words);
+  const [left, right] = [found?.[1] ?? "", inFull(found?.[1] ?? "", found?.[2] ?? "")];
+  const isShort = [left, right].some((side) => /^[\dux]{0,3}$/.test(side));
+  const [from, to] = isShort ? [] : [dateInOtherWords(left), dateInOtherWords(right)];
+  if (from === undefined || to === undefined) return [turned];
+  const aboutBoth =
+    /^(?:from |between )?(?:circa|ca\.?|c\.?|about|around) ?\d/.test(words) && /^\d{4}$/.test(to);
+  return [`${from}/${to}${aboutBoth ? "~" : ""}`, turned, right === found?.[2] ? `${to}/${from}` : ""];
 }
 
-function marked(date: string | undefined, mark: string): string | undefined {
-  if (date === undefined || mark === "") return date;
-  const marks = (/[?~%]$/.exec(date)?.[0] ?? "") + mark;
-  const both = marks.includes("%") || (marks.includes("~") && marks.includes("?"));
-  return date.replace(/[?~%]$/, "") + (both ? "%" : marks[0]);
-}
-
-function* listsAsSpans(text: string): Generator<string> {
-  const years = text.match(/\d{4}/g)?.sort();
-  if (!years || !/^[[{]/.test(text)) return;
-  const [first, last] = [years[0] as string, years.at(-1) as string];
-  if (text.includes("..")) yield first === last ? first : `[${first}..${last}]`;
-  yield `${first}/${last}`;
+/** `1760-80` and `1750/1` leave out the digits that the two years share. */
+function inFull(left: string, right: string): string {
+  const year = /\d{4}/.exec(left)?.[0];
+  const short = /^(\d{1,2})[?~%]?$/.exec(right)?.[1];
+  return year && short ? year.slice(0, 4 - short.length) + right : right;
 }

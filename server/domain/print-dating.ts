@@ -1,173 +1,104 @@
+import { datesFrom, datesTo, type HullDate, wideMasks } from "./dates-with-hull.ts";
 import type { Dating } from "./dating.ts";
-import { fourDigits, hullOfMask, type MaskedYear, unknownDigits, yearsOfMask } from "./masked-year.ts";
+import { fourDigits, hullOfMask, yearsOfMask } from "./masked-year.ts";
 import { padFor } from "./pad-for.ts";
-import { canonicalYears, isWithin, type Span, sameYears, type Year, type Years } from "./years.ts";
+import { isWithin, type Span, sameYears, type Year } from "./years.ts";
 
-/** Prints the canonical string: one string for one dating. `readDating(printDating(d), d.role)` equals `d` but for `text`. */
+/**
+ * Prints the canonical string of a dating that was read: one string for one dating, in whole years.
+ * `readDating(printDating(d), d.role)` equals `d` but for `text`.
+ */
 export function printDating(dating: Dating): string {
   if (dating.estimate !== undefined) return printEstimate(dating.estimate, dating.begin);
   return dating.role === "period" ? printPeriod(dating) : printEvent(dating);
 }
 
-/** What can stand for one date: a masked year, or its winter, which reaches one year on. */
-interface Token {
-  readonly year: MaskedYear;
-  readonly winter: boolean;
+function printEstimate(estimate: Year, block: Span): string {
+  const year = fourDigits(estimate);
+  const digits = [4, 3, 2, 1].find((n) => sameSpan(hullOfMask(year.slice(0, n).padEnd(4, "X")), block));
+  return `${year}S${digits}`;
 }
 
 function printPeriod(dating: Dating): string {
-  const { begin, end, padBegin, padEnd, beginIs, endIs } = dating;
-  const one = beginIs === "stated" && endIs === "stated" && padBegin === padEnd && sameSpan(begin, end);
-  const alone =
-    one && tokensFrom(begin).find((token) => sameSpan(hullOf(token), begin) && hasPad(token, padBegin));
-  if (alone) return printToken(alone, padBegin, dating.doubtful);
+  const { begin, end, beginIs, endIs, padBegin, padEnd, doubtful } = dating;
+  const asOne = beginIs === "stated" && endIs === "stated" && padBegin === padEnd && sameSpan(begin, end);
+  const one = asOne
+    ? datesFrom(begin[0]).find((date) => sameSpan(date.hull, begin) && bears(date, padBegin))
+    : undefined;
+  if (one) return mark(one.text, padBegin, doubtful);
   return `${printBegin(dating)}/${printLast(dating)}`;
 }
 
+/** The begin of the end and the end of the begin are cut where they meet; the date printed may then reach further. */
 function printBegin({ begin, end, beginIs, padBegin, doubtful }: Dating): string {
   if (beginIs !== "stated") return beginIs === "open" ? ".." : "";
-  const tightened = begin[1] === end[1];
-  const token = tokensFrom(begin).find((candidate) => {
-    const [first, last] = hullOf(candidate);
-    return (
-      first === begin[0] &&
-      hasPad(candidate, padBegin) &&
-      (last === begin[1] || (tightened && last > begin[1]))
-    );
-  });
-  return printFound(token, padBegin, doubtful);
+  const [first, last] = begin;
+  const fits = ({ hull }: HullDate): boolean => hull[1] === last || (last === end[1] && hull[1] > last);
+  return printDate(
+    datesFrom(first).filter((date) => date.hull[0] === first && fits(date)),
+    padBegin,
+    doubtful,
+  );
 }
 
 function printLast({ begin, end, endIs, padEnd, doubtful }: Dating): string {
   if (endIs !== "stated") return endIs === "open" ? ".." : "";
-  const tightened = end[0] === begin[0];
-  const token = tokensTo(end).find((candidate) => {
-    const [first, last] = hullOf(candidate);
-    return (
-      last === end[1] && hasPad(candidate, padEnd) && (first === end[0] || (tightened && first < end[0]))
-    );
-  });
-  return printFound(token, padEnd, doubtful);
+  const [first, last] = end;
+  const fits = ({ hull }: HullDate): boolean => hull[0] === first || (first === begin[0] && hull[0] < first);
+  return printDate(
+    datesTo(last).filter((date) => date.hull[1] === last && fits(date)),
+    padEnd,
+    doubtful,
+  );
 }
 
 function printEvent(dating: Dating): string {
-  const { members, padBegin: pad, doubtful, begin, end } = dating;
-  const [first, last] = [members[0]?.[0] as Year, members.at(-1)?.[1] as Year];
-  if (!sameSpan(begin, end)) return `{${printRanges(members, pad, doubtful)}}`;
-  if (dating.beginIs === "unknown")
-    return `/${printFound(
-      tokensTo([last, last]).find((token) => hullOf(token)[1] === last && hasPad(token, pad)),
-      pad,
-      doubtful,
-    )}`;
-  if (dating.endIs === "unknown")
-    return `${printFound(
-      tokensFrom([first, first]).find((token) => hullOf(token)[0] === first && hasPad(token, pad)),
-      pad,
-      doubtful,
-    )}/`;
-  const dates = tokensFrom([first, last]).filter(
-    (token) => sameYears(yearsOf(token), members) && hasPad(token, pad),
+  const { begin, end, beginIs, endIs, members, padBegin: pad, doubtful } = dating;
+  if (!sameSpan(begin, end)) return `{${printRanges(dating, pad).join(",")}}`;
+  const [first, last] = begin;
+  if (beginIs === "unknown") return `/${printDate(datesTo(last), pad, doubtful)}`;
+  if (endIs === "unknown") return `${printDate(datesFrom(first), pad, doubtful)}/`;
+  if (!Number.isFinite(last - first)) return printList(dating);
+  const one = datesFrom(first).find(
+    ({ text, ...date }) => !text.includes("-") && bears(date, pad) && sameYears(yearsOfMask(text), members),
   );
-  const [year, winter] = [dates.find((token) => !token.winter), dates[0]];
-  if (year) return printToken(year, pad, doubtful);
-  const oneSpan = members.length === 1 && Number.isFinite(first) && Number.isFinite(last);
-  const pair = oneSpan ? printPair([first, last], pad, doubtful) : undefined;
-  if (pair) return pair;
-  if (winter) return printToken(winter, pad, doubtful);
-  return printList(members, pad, doubtful);
+  if (one) return mark(one.text, pad, doubtful);
+  return (members.length === 1 ? printPair(dating) : undefined) ?? printList(dating);
 }
 
-/** Two years with a stroke; a pad of a century needs a date with two unknown digits at one of the ends. */
-function printPair([first, last]: Span, pad: number, doubtful: boolean): string | undefined {
-  const print = (token: Token): string => printToken(token, pad, doubtful);
-  const [from, to] = [plain(first), plain(last)];
-  if (hasPad(from, pad)) return `${print(from)}/${print(to)}`;
-  const left = tokensFrom([first, last]).find((token) => hullOf(token)[0] === first && hasPad(token, pad));
-  if (left) return `${print(left)}/${printToken(to, 0, doubtful)}`;
-  const right = tokensTo([first, last]).find((token) => hullOf(token)[1] === last && hasPad(token, pad));
-  return right && `${printToken(from, 0, doubtful)}/${print(right)}`;
+/** Two dates with a stroke. A pad of a century needs a date with two unknown digits at one of the ends. */
+function printPair({ begin: [first, last], padBegin: pad, doubtful }: Dating): string | undefined {
+  const [from, to] = [fourDigits(first), fourDigits(last)];
+  if (pad === 0 || pad === padFor(0)) return `${mark(from, pad, doubtful)}/${mark(to, pad, doubtful)}`;
+  const left = datesFrom(first).find((date) => bears(date, pad));
+  if (left) return `${mark(left.text, pad, doubtful)}/${mark(to, 0, doubtful)}`;
+  const right = datesTo(last).find((date) => bears(date, pad));
+  return right && `${mark(from, 0, doubtful)}/${mark(right.text, pad, doubtful)}`;
 }
 
-function printList(members: Years, pad: number, doubtful: boolean): string {
-  if (pad === 0 || hasPad(plain(1), pad)) return `[${printRanges(members, pad, doubtful)}]`;
-  const mask = ALL_WIDE_MASKS.find((year) => isWithin(yearsOfMask(year), members));
-  if (mask === undefined) throw new RangeError(`No date string has a pad of ${pad} years on these years`);
-  const wide = printToken({ year: mask, winter: false }, pad, doubtful);
-  const ranges = printRanges(members, 0, doubtful);
-  return ranges.startsWith("..")
-    ? `[${ranges.replace(/,|$/, `,${wide},`).replace(/,$/, "")}]`
-    : `[${wide},${ranges}]`;
+function printList(dating: Dating): string {
+  const { members, padBegin: pad, doubtful } = dating;
+  if (pad === 0 || pad === padFor(0)) return `[${printRanges(dating, pad).join(",")}]`;
+  const wide = wideMasks().find((year) => isWithin(yearsOfMask(year), members));
+  if (wide === undefined) throw new RangeError(`No date string widens these years by ${pad} years`);
+  const ranges = printRanges(dating, 0);
+  const place = Number.isFinite(members[0]?.[0]) ? 0 : 1;
+  return `[${ranges.toSpliced(place, 0, mark(wide, pad, doubtful)).join(",")}]`;
 }
 
-function printRanges(members: Years, pad: number, doubtful: boolean): string {
-  const print = (year: Year): string => (Number.isFinite(year) ? printToken(plain(year), pad, doubtful) : "");
-  return members
-    .map(([first, last]) => (first === last ? print(first) : `${print(first)}..${print(last)}`))
-    .join(",");
+function printRanges({ members, doubtful }: Dating, pad: number): readonly string[] {
+  const print = (year: Year): string => (Number.isFinite(year) ? mark(fourDigits(year), pad, doubtful) : "");
+  return members.map(([first, last]) => (first === last ? print(first) : `${print(first)}..${print(last)}`));
 }
 
-function printEstimate(estimate: Year, block: Span): string {
-  const digits = [4, 3, 2, 1].find((n) =>
-    sameSpan(hullOfMask(fourDigits(estimate).slice(0, n).padEnd(4, "X")), block),
-  );
-  if (digits === undefined)
-    throw new RangeError(`${estimate} has no significant digits that give these years`);
-  return `${fourDigits(estimate)}S${digits}`;
+function printDate(dates: readonly HullDate[], pad: number, doubtful: boolean): string {
+  const date = dates.find((candidate) => bears(candidate, pad));
+  if (!date) throw new RangeError("No date string has these bounds");
+  return mark(date.text, pad, doubtful);
 }
 
-function printFound(token: Token | undefined, pad: number, doubtful: boolean): string {
-  if (!token) throw new RangeError("No date string has these bounds");
-  return printToken(token, pad, doubtful);
-}
-
-function printToken({ year, winter }: Token, pad: number, doubtful: boolean): string {
-  const mark = pad > 0 ? (doubtful ? "%" : "~") : doubtful ? "?" : "";
-  return `${year}${winter ? `${mark}-24` : mark}`;
-}
-
-const plain = (year: Year): Token => ({ year: fourDigits(year), winter: false });
-const hasPad = (token: Token, pad: number): boolean => pad === 0 || padFor(unknownDigits(token.year)) === pad;
+const bears = (date: Pick<HullDate, "unknownDigits">, pad: number): boolean =>
+  pad === 0 || padFor(date.unknownDigits) === pad;
 const sameSpan = (a: Span, b: Span): boolean => a[0] === b[0] && a[1] === b[1];
-
-function hullOf({ year, winter }: Token): Span {
-  const [first, last] = hullOfMask(year);
-  return [first, winter ? last + 1 : last];
-}
-
-function yearsOf({ year, winter }: Token): Years {
-  const years = yearsOfMask(year);
-  return winter ? canonicalYears(years.map(([first, last]): Span => [first, last + 1])) : years;
-}
-
-/** Dates that begin with the first year of a span, fewest unknown digits first, winters last. */
-function tokensFrom([first]: Span): readonly Token[] {
-  if (!Number.isFinite(first)) return [];
-  const masks = masksOf(fourDigits(first), "0");
-  return withWinters(first === 1 ? [...masks, ...masksOf("0000", "0").slice(1)] : masks);
-}
-
-/** Dates that end with the last year of a span. */
-function tokensTo([, last]: Span): readonly Token[] {
-  if (!Number.isFinite(last)) return [];
-  const winters = last > 1 ? masksOf(fourDigits(last - 1), "9").map((year) => ({ year, winter: true })) : [];
-  return [...masksOf(fourDigits(last), "9").map((year) => ({ year, winter: false })), ...winters];
-}
-
-const withWinters = (years: readonly MaskedYear[]): readonly Token[] =>
-  [false, true].flatMap((winter) => years.map((year) => ({ year, winter })));
-
-/** A year with any of its digits `digit` masked, fewest masked first. */
-function masksOf(year: string, digit: string): readonly MaskedYear[] {
-  let masks = [""];
-  for (const next of year)
-    masks = masks.flatMap((mask) => (next === digit ? [mask + next, `${mask}X`] : [mask + next]));
-  return masks.sort((a, b) => unknownDigits(a) - unknownDigits(b));
-}
-
-const ALL_WIDE_MASKS: readonly MaskedYear[] = (() => {
-  let masks = [""];
-  for (let i = 0; i < 4; i++)
-    masks = masks.flatMap((mask) => [..."0123456789X"].map((digit) => mask + digit));
-  return masks.filter((mask) => unknownDigits(mask) >= 2);
-})();
+const mark = (date: string, pad: number, doubtful: boolean): string =>
+  date + (pad > 0 ? (doubtful ? "%" : "~") : doubtful ? "?" : "");

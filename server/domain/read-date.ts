@@ -1,6 +1,6 @@
 import { hullOfMask, unknownDigits, yearsOfMask } from "./masked-year.ts";
 import { padFor } from "./pad-for.ts";
-import { join, type Span, type Year, type Years } from "./years.ts";
+import type { Span, Year, Years } from "./years.ts";
 
 /** One date of an EDTF string, reduced to what its years say. */
 export interface ReadDate {
@@ -42,7 +42,7 @@ export function readDate(text: string): ReadDate | Unreadable {
   const [, beforeYear = "", year = "", afterYear = "", , month, afterMonth = "", , day, afterDay = ""] =
     found;
   if (year === "0000") return { why: `year 0000 is before the common era, which is out of range` };
-  const months = monthsOf(month, day !== undefined);
+  const months = monthsOf(year, month, day !== undefined);
   if ("why" in months) return months;
   const days = matching(day ?? "XX", 31);
   if (!dayExists(yearsOfMask(year), months, days)) return { why: `there is no such day as ${text}` };
@@ -51,16 +51,10 @@ export function readDate(text: string): ReadDate | Unreadable {
 }
 
 function dateOf(year: string, months: readonly number[], days: readonly number[], marks: string): ReadDate {
-  const reachesOn = (months.at(-1) as number) > 12;
   const [first, last] = hullOfMask(year);
-  const years = yearsOfMask(year);
+  const reachesOn = (months.at(-1) as number) > 12;
   return {
-    years: reachesOn
-      ? join(
-          years,
-          years.map(([from, to]): Span => [from + 1, to + 1]),
-        )
-      : years,
+    years: reachesOn ? [[first, last + 1]] : yearsOfMask(year),
     hull: [first, reachesOn ? last + 1 : last],
     earliestDay: dayNumber(first, months[0] as number, days[0] as number),
     latestDay: dayNumber(last, months.at(-1) as number, days.at(-1) as number),
@@ -79,9 +73,10 @@ function readSignificant(year: string, digits: number): ReadDate | Unreadable {
 const dayNumber = (year: Year, month: number, day: number): number =>
   month > 12 ? dayNumber(year + 1, month - 12, day) : year * 10_000 + month * 100 + day;
 
-function monthsOf(month: string | undefined, withDay: boolean): readonly number[] | Unreadable {
+function monthsOf(year: string, month: string | undefined, withDay: boolean): readonly number[] | Unreadable {
   if (month === undefined) return matching("XX", 12);
   const season = SEASON_MONTHS.get(Number(month));
+  if (season && year.includes("X")) return { why: "a season needs a year with all its digits" };
   if (season && withDay) return { why: `${month} is a season, and a season has no day` };
   const months = season ? [season[0], season[1]] : matching(month, 12);
   return months.length > 0 ? months : { why: `there is no month or season ${month}` };
@@ -112,11 +107,10 @@ function hasLeapYear([first, last]: Span): boolean {
 
 function notADate(text: string): string {
   if (text === "") return "a date is missing";
-  if (/\s/.test(text)) return "it has a blank in it";
-  if (/T\d/.test(text)) return "it has a time of day";
+  if (/T\d/.test(text)) return "it has a time of day, and days are the finest dates kept";
   if (/^-\d/.test(text)) return "years before the common era are out of range";
   if (/^[Yy]-?\d/.test(text)) return "years of more than four digits are out of range";
-  if (/^[\dX]{1,3}[?~%]?$/.test(text)) return "a year has four digits, X for each that is not known";
   if (/^[\dX]{4}S/.test(text)) return "S stands for 1 to 4 significant digits at the end of a full year";
-  return `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}" is not a date`;
+  if (/^[\dX]{4}[?~%]{2}$/.test(text)) return "there is one mark to a year, % where both ? and ~ are meant";
+  return "a date is a year of four digits, X for each that is not known, with - before month and day";
 }

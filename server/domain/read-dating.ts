@@ -14,7 +14,7 @@ const LONGEST = 60_000;
 export function readDating(text: string, role: Role): Dating | Problem {
   const dating = parseDating(text, role);
   if (!("why" in dating)) return dating;
-  const instead = offerDating(text, (offer) => !("why" in parseDating(offer, role)), role);
+  const instead = offerDating(text, role, (guess, as) => readable(parseDating(guess, as)));
   const shown = text.length > 60 ? `${text.slice(0, 60)}…` : text;
   const advice = instead
     ? `Write ${instead} instead, if that is what you mean`
@@ -27,8 +27,14 @@ export function readDating(text: string, role: Role): Dating | Problem {
   );
 }
 
+const readable = (dating: Dating | Unreadable): Dating | undefined => ("why" in dating ? undefined : dating);
+
 function parseDating(text: string, role: Role): Dating | Unreadable {
   if (text.length > LONGEST) return { why: `it is ${text.length} characters long` };
+  if (/\b(early|mid|middle|late)\b/i.test(text))
+    return { why: "early, middle and late mean different years to different people, so years are wanted" };
+  if (/[a-z]{3}/i.test(text))
+    return { why: "it has words in it, and dates are written in figures and marks" };
   if (/\s/.test(text)) return { why: "it has a blank in it" };
   if (/^[[{]/.test(text)) return readList(text, role);
   if (text.includes("/")) return readInterval(text, role);
