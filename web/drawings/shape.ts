@@ -36,6 +36,8 @@ export interface View {
   /** Lines that belong to no part: the ground, a part of the case seen behind. */
   readonly ground?: string;
   readonly dimensions: readonly Dimension[];
+  /** A few words beside the lines. */
+  readonly captions?: readonly { readonly x: number; readonly y: number; readonly says: string }[];
 }
 
 /** A form as we draw it, by construction and not to measure. */
