@@ -124,7 +124,8 @@ export const drawerView: View = {
   label: "Drawer",
   width: 292,
   height: 308,
-  shapes: [...fromAbove, ...fromBeneath],
+  // One drawer, seen twice: its shapes of a kind are sights of one thing.
+  shapes: [...fromAbove, ...fromBeneath].map((each) => ({ ...each, slot: each.kind })),
   dimensions: [],
   captions: [
     { x: LEFT, y: 18, says: "from above" },

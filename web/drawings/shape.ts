@@ -14,6 +14,8 @@ export interface Shape {
   readonly weight: "outline" | "edge";
   /** Lines at detail weight: beads, dovetails, nails, grain. */
   readonly detail?: string;
+  /** Shapes of one slot are sights of one and the same thing. */
+  readonly slot?: string;
 }
 
 /** A dimension mark with end ticks; says which measure it is, since a drawing by construction has none of its own. */
@@ -47,7 +49,7 @@ export interface DrawnForm {
   readonly views: readonly [View, ...View[]];
 }
 
-type Rest = { readonly weight?: Shape["weight"]; readonly detail?: string };
+type Rest = Partial<Pick<Shape, "weight" | "detail" | "slot">>;
 
 /** Makes a shape; the weight is `edge` unless said. */
 export const shape = (key: string, kind: string, label: string, outline: string, rest: Rest = {}): Shape => ({
@@ -57,4 +59,5 @@ export const shape = (key: string, kind: string, label: string, outline: string,
   outline,
   weight: rest.weight ?? "edge",
   ...(rest.detail === undefined ? {} : { detail: rest.detail }),
+  ...(rest.slot === undefined ? {} : { slot: rest.slot }),
 });

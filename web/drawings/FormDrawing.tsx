@@ -1,0 +1,123 @@
+import { type KeyboardEvent, memo, useId, useState } from "react";
+import type { PartSummary } from "#server/domain/report.ts";
+import { DimensionMark } from "./DimensionMark.tsx";
+import styles from "./FormDrawing.module.css";
+import { HATCHING, Hatching } from "./Hatching.tsx";
+import type { Shape, View } from "./shape.ts";
+
+/** What a shape stands for on this piece. */
+export interface Drawn {
+  /** Its name and what it says, as one line: "drawers: cannot be of 1765–1775". */
+  readonly says: string;
+  readonly speaks: PartSummary["speaks"];
+  readonly isChosen: boolean;
+}
+
+interface Props {
+  /** Names the whole drawing for those who do not see it. */
+  label: string;
+  view: View;
+  drawnAs: (shape: Shape) => Drawn;
+  onChoose: (shape: Shape) => void;
+}
+
+const STEPS: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowRight: (at, last) => Math.min(at + 1, last),
+  ArrowDown: (at, last) => Math.min(at + 1, last),
+  ArrowLeft: (at) => Math.max(at - 1, 0),
+  ArrowUp: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_, last) => last,
+};
+
+/**
+ * One view of a form as a line drawing whose shapes are buttons. One of them is in the tab order; the arrow keys go
+ * through the others in reading order.
+ */
+export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onChoose }: Props) {
+  const prefix = useId();
+  const [current, setCurrent] = useState(0);
+  const move = (event: KeyboardEvent<SVGSVGElement>) => {
+    const next = STEPS[event.key]?.(current, view.shapes.length - 1);
+    if (next === undefined) return;
+    event.preventDefault();
+    setCurrent(next);
+    event.currentTarget.querySelectorAll<SVGGElement>("[role=button]")[next]?.focus();
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot hold a drawing.
+    <svg
+      className={styles["drawing"]}
+      viewBox={`0 0 ${view.width} ${view.height}`}
+      role="group"
+      aria-label={label}
+      onKeyDown={move}
+    >
+      <Hatching prefix={prefix} />
+      {view.ground ? <path d={view.ground} className={styles["ground"]} /> : null}
+      {view.shapes.map((shape, i) => (
+        <ShapeButton
+          key={shape.key}
+          shape={shape}
+          drawn={drawnAs(shape)}
+          prefix={prefix}
+          isInTabOrder={i === current}
+          onChoose={() => {
+            setCurrent(i);
+            onChoose(shape);
+          }}
+        />
+      ))}
+      {view.dimensions.map((dimension) => (
+        <DimensionMark key={`${dimension.along} ${dimension.from}`} {...dimension} />
+      ))}
+      {view.captions?.map(({ x, y, says }) => (
+        <text key={says} x={x} y={y} className={styles["says"]}>
+          {says}
+        </text>
+      ))}
+    </svg>
+  );
+});
+
+interface ShapeProps {
+  shape: Shape;
+  drawn: Drawn;
+  prefix: string;
+  isInTabOrder: boolean;
+  onChoose: () => void;
+}
+
+function ShapeButton({ shape, drawn, prefix, isInTabOrder, onChoose }: ShapeProps) {
+  const hatching = HATCHING[drawn.speaks];
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand inside a drawing.
+    <g
+      className={styles["shape"]}
+      role="button"
+      tabIndex={isInTabOrder ? 0 : -1}
+      aria-label={drawn.says}
+      aria-pressed={drawn.isChosen}
+      onClick={onChoose}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return;
+        event.preventDefault();
+        onChoose();
+      }}
+    >
+      <title>{drawn.says}</title>
+      <path d={shape.outline} fillRule="evenodd" className={styles["body"]} />
+      {hatching ? (
+        <path
+          d={shape.outline}
+          fillRule="evenodd"
+          className={styles["hatch"]}
+          style={{ fill: `url(#${prefix}-${hatching})` }}
+          data-hatching={hatching}
+        />
+      ) : null}
+      <path d={shape.outline} className={styles[shape.weight]} />
+      {shape.detail ? <path d={shape.detail} className={styles["detail"]} /> : null}
+    </g>
+  );
+}

@@ -1,0 +1,43 @@
+import type { PartSummary } from "#server/domain/report.ts";
+import styles from "./FormDrawing.module.css";
+
+type Speaks = PartSummary["speaks"];
+
+/** Kinds of hatching: what is drawn over a part. Nothing where nothing speaks against it. */
+export const HATCHING: Readonly<Partial<Record<Speaks, "hard" | "soft" | "sign" | "dots">>> = {
+  "against-hard": "hard",
+  "against-soft": "soft",
+  sign: "sign",
+  "not-looked": "dots",
+};
+
+/** Pattern definitions of one drawing; `prefix` keeps their ids apart from those of other drawings. */
+export const Hatching = ({ prefix }: { prefix: string }) => (
+  <defs>
+    <pattern
+      id={`${prefix}-hard`}
+      width="6"
+      height="6"
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(45)"
+    >
+      <line y2="6" className={styles["hard"]} />
+    </pattern>
+    <pattern
+      id={`${prefix}-soft`}
+      width="6"
+      height="11.2"
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(45)"
+    >
+      <line y2="11.2" className={styles["soft"]} />
+    </pattern>
+    <pattern id={`${prefix}-sign`} width="14" height="14" patternUnits="userSpaceOnUse">
+      <path d="M3.5 1l2.5 2.5-2.5 2.5L1 3.5zM10.5 8l2.5 2.5-2.5 2.5L8 10.5z" className={styles["sign"]} />
+    </pattern>
+    <pattern id={`${prefix}-dots`} width="9" height="9" patternUnits="userSpaceOnUse">
+      <circle cx="2" cy="2" r="0.75" className={styles["dots"]} />
+      <circle cx="6.5" cy="6.5" r="0.75" className={styles["dots"]} />
+    </pattern>
+  </defs>
+);
