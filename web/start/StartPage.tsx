@@ -1,21 +1,83 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { Link } from "wouter";
+import { lazy, Suspense, useState, useTransition } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { axisForPieces } from "./axis-for-pieces.ts";
+import { PieceList } from "./PieceList.tsx";
 import { StartPageDocument } from "./StartPage.graphql.ts";
+import styles from "./StartPage.module.css";
 
-/** Where one begins: the pieces, demonstrations and one's own. */
+const BeginDialog = lazy(async () => ({ default: (await import("./BeginDialog.tsx")).BeginDialog }));
+const PIECES_AT_ONCE = 20;
+
+/** Where one begins: one's own examinations and the demonstrations, all drawn on one axis of years. */
 export function StartPage() {
-  const { data } = useSuspenseQuery(StartPageDocument, { variables: { first: 20 } });
+  const { data, fetchMore } = useSuspenseQuery(StartPageDocument, {
+    variables: { first: PIECES_AT_ONCE },
+    fetchPolicy: "cache-and-network",
+  });
+  const [isBeginning, setIsBeginning] = useState(false);
+  const [isLoading, startLoading] = useTransition();
+  const { edges, pageInfo, totalCount } = data.examinations;
+  const pieces = edges.map((edge) => edge.node);
+  const axis = axisForPieces(pieces);
+  const begin = (
+    <Button look="main" onPress={() => setIsBeginning(true)}>
+      Begin an examination
+    </Button>
+  );
+  const own = pieces.filter(({ piece }) => !piece.invented);
+  const invented = pieces.filter(({ piece }) => piece.invented);
   return (
     <>
-      <PageHeading title="Pieces">Pieces</PageHeading>
-      <ul>
-        {data.examinations.edges.map(({ node }) => (
-          <li key={node.id}>
-            <Link href={`/pieces/${node.id}`}>{node.piece.title}</Link>
-          </li>
-        ))}
-      </ul>
+      <div className={styles["opening"]}>
+        <PageHeading title="Pieces">
+          Tests what is claimed of a piece of furniture against cited evidence of how furniture was made.
+        </PageHeading>
+        <p className={styles["how"]}>
+          Record the piece part by part: what you see, what you looked for and did not find, what could not be
+          seen. Each thing is dated by the claims it rests on, and every step names its source.
+        </p>
+        {own.length > 0 ? begin : null}
+      </div>
+      {own.length > 0 ? (
+        <PieceList title="Your examinations" pieces={own} axis={axis} />
+      ) : (
+        <section className={styles["empty"]}>
+          <h2>Your examinations</h2>
+          <p>
+            There are none yet. Begin one with what is claimed of the piece, or open a demonstration below to
+            see what comes of it.
+          </p>
+          {begin}
+        </section>
+      )}
+      {invented.length > 0 ? (
+        <PieceList
+          title="Demonstrations"
+          beside="invented: no such pieces exist. The evidence they are tested against is real."
+          pieces={invented}
+          axis={axis}
+        />
+      ) : null}
+      {pageInfo.hasNextPage ? (
+        <p className={styles["more"]}>
+          <Button
+            isDisabled={isLoading}
+            onPress={() =>
+              startLoading(async () => void (await fetchMore({ variables: { after: pageInfo.endCursor } })))
+            }
+          >
+            Show more
+          </Button>{" "}
+          {pieces.length} of {totalCount} shown
+        </p>
+      ) : null}
+      {isBeginning ? (
+        <Suspense>
+          <BeginDialog isOpen onOpenChange={setIsBeginning} />
+        </Suspense>
+      ) : null}
     </>
   );
 }

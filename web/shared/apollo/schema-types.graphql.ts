@@ -8,19 +8,23 @@ export type Scalars = {
   Boolean: { input: boolean; output: boolean; }
   Int: { input: number; output: number; }
   Float: { input: number; output: number; }
-  /** The report of the engine as one JSON value; docs/formats/report.schema.json says what is in it. */
+  /** The report of the engine as one JSON value with its members in canonical order; docs/formats/report.schema.json says what is in it. */
   Report: { input: Report; output: Report; }
 };
 
+/** A match in the Getty Art & Architecture Thesaurus. */
 export type AatMatch = {
   readonly __typename?: 'AatMatch';
+  /** A person has looked it up. */
   readonly checked: Scalars['Boolean']['output'];
   readonly id: Scalars['String']['output'];
   readonly label: Scalars['String']['output'];
 };
 
+/** What is claimed of the piece; what is not stated is unknown. */
 export type Attribution = {
   readonly __typename?: 'Attribution';
+  /** EDTF, read as one event. */
   readonly date: Scalars['String']['output'];
   readonly form?: Maybe<Term>;
   readonly maker?: Maybe<Term>;
@@ -29,6 +33,7 @@ export type Attribution = {
 };
 
 export type AttributionInput = {
+  /** EDTF, read as one event. */
   readonly date: Scalars['String']['input'];
   readonly form?: InputMaybe<Scalars['ID']['input']>;
   readonly maker?: InputMaybe<Scalars['ID']['input']>;
@@ -51,10 +56,13 @@ export type Citation = {
   readonly source?: Maybe<Source>;
 };
 
+/** A statement about a term, with at least one citation. */
 export type Claim = Node & {
   readonly __typename?: 'Claim';
   readonly citations: ReadonlyArray<Citation>;
+  /** Of a `requires`: no other way is known. An open list bounds nothing. */
   readonly closed?: Maybe<Scalars['Boolean']['output']>;
+  /** The `void when` claims of this claim. */
   readonly exceptions: ReadonlyArray<Claim>;
   readonly form?: Maybe<Term>;
   readonly hardness?: Maybe<Hardness>;
@@ -62,23 +70,27 @@ export type Claim = Node & {
   readonly note?: Maybe<Scalars['String']['output']>;
   /** Object of `typical of`; regions of `confined to`; ends of `spread to`; condition of `void when`. */
   readonly objects: ReadonlyArray<Term>;
+  /** Of a `void when`: the claim that it is an exception of. */
   readonly of?: Maybe<Claim>;
   readonly part?: Maybe<Term>;
   readonly region?: Maybe<Term>;
   readonly relation: Relation;
+  /** Row of the fact register it was modelled from. */
   readonly row?: Maybe<Scalars['String']['output']>;
   /** The claim as a sentence. */
   readonly says: Scalars['String']['output'];
+  /** Of a `spread to`: fewest and most years that it took. */
+  readonly spreadYears?: Maybe<ReadonlyArray<Scalars['Int']['output']>>;
+  /** Of an `indicates`: states of the part that it speaks for. */
   readonly states: ReadonlyArray<PartState>;
   readonly status: ClaimStatus;
   readonly strength: Strength;
   /** None for an exception: its subject is the claim in `of`. */
   readonly subject?: Maybe<Term>;
-  /** Ways of a `requires`: each is a list of terms that are all needed. */
+  /** Ways of a `requires`; any one of them will do. */
   readonly ways: ReadonlyArray<Way>;
   /** EDTF; its role (event or period) follows from the relation. */
   readonly when?: Maybe<Scalars['String']['output']>;
-  /** Years the claim can mean, as spans; null where nothing bounds an end. */
   readonly years?: Maybe<DatedYears>;
 };
 
@@ -100,6 +112,7 @@ export type ClaimStatus =
   | 'PROPOSED'
   | 'REJECTED';
 
+/** Years a date can mean, as two spans; null where nothing bounds an end. */
 export type DatedYears = {
   readonly __typename?: 'DatedYears';
   readonly begin: ReadonlyArray<Maybe<Scalars['Int']['output']>>;
@@ -118,6 +131,7 @@ export type Examination = Node & {
   readonly examined: ExamineResult;
   readonly id: Scalars['ID']['output'];
   readonly piece: Piece;
+  /** Counts the changes; a change names the version it was made on. */
   readonly version: Scalars['Int']['output'];
 };
 
@@ -162,6 +176,7 @@ export type FindingInWords = {
   readonly id: Scalars['ID']['output'];
   readonly paths: ReadonlyArray<Scalars['String']['output']>;
   readonly says: Scalars['String']['output'];
+  /** A few words for the end of a strip. */
   readonly short: Scalars['String']['output'];
   readonly steps: ReadonlyArray<StepInWords>;
 };
@@ -174,7 +189,9 @@ export type Mutation = {
   readonly __typename?: 'Mutation';
   readonly changeExamination: ChangeExaminationResult;
   readonly createExamination: ChangeExaminationResult;
+  /** Takes it out of the lists; an undo brings it back. */
   readonly deleteExamination: ChangeExaminationResult;
+  /** Takes back the newest change, a deletion too. */
   readonly undoExamination: ChangeExaminationResult;
 };
 
@@ -202,10 +219,12 @@ export type MutationUndoExaminationArgs = {
   id: Scalars['ID']['input'];
 };
 
+/** Anything with an id of its own. Ids are readable: `tool.circular-saw`, `claim.A13`. */
 export type Node = {
   readonly id: Scalars['ID']['output'];
 };
 
+/** A feature on a part of this piece. */
 export type Observation = {
   readonly __typename?: 'Observation';
   readonly feature: Term;
@@ -217,6 +236,7 @@ export type Observation = {
 };
 
 export type ObservationInput = {
+  /** A term of kind `feature`. */
   readonly feature: Scalars['ID']['input'];
   readonly id: Scalars['ID']['input'];
   readonly note?: InputMaybe<Scalars['String']['input']>;
@@ -238,7 +258,9 @@ export type Part = {
   readonly id: Scalars['ID']['output'];
   readonly kind?: Maybe<Term>;
   readonly label: Scalars['String']['output'];
+  /** Only where the part is known to be from elsewhere. */
   readonly region?: Maybe<Term>;
+  /** The part it belongs to. */
   readonly within?: Maybe<Scalars['ID']['output']>;
 };
 
@@ -250,9 +272,12 @@ export type PartInWords = {
 
 export type PartInput = {
   readonly id: Scalars['ID']['input'];
+  /** A term of kind `part`. */
   readonly kind?: InputMaybe<Scalars['ID']['input']>;
   readonly label: Scalars['String']['input'];
+  /** Only where the part is known to be from elsewhere. */
   readonly region?: InputMaybe<Scalars['ID']['input']>;
+  /** Id of the part it belongs to. */
   readonly within?: InputMaybe<Scalars['ID']['input']>;
 };
 
@@ -265,52 +290,97 @@ export type PartState =
 export type Piece = {
   readonly __typename?: 'Piece';
   readonly attribution: Attribution;
+  /** Year in which the piece was looked at: nothing on it can be later. */
   readonly examined: Scalars['Int']['output'];
   /** True for demonstration pieces: no such object exists. */
   readonly invented: Scalars['Boolean']['output'];
   readonly note?: Maybe<Scalars['String']['output']>;
   readonly observations: ReadonlyArray<Observation>;
   readonly parts: ReadonlyArray<Part>;
+  /** Pairs of parts that cannot share an origin. */
   readonly separate: ReadonlyArray<ReadonlyArray<Scalars['ID']['output']>>;
   readonly title: Scalars['String']['output'];
+  /** Parts that cannot be of different origin. */
   readonly together: ReadonlyArray<ReadonlyArray<Scalars['ID']['output']>>;
 };
 
 export type PieceInput = {
   readonly attribution: AttributionInput;
+  /** Year in which the piece was looked at. */
   readonly examined: Scalars['Int']['input'];
   readonly invented?: Scalars['Boolean']['input'];
   readonly note?: InputMaybe<Scalars['String']['input']>;
   readonly observations: ReadonlyArray<ObservationInput>;
   readonly parts: ReadonlyArray<PartInput>;
+  /** Pairs of parts that cannot share an origin. */
   readonly separate?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
   readonly title: Scalars['String']['input'];
+  /** Parts that cannot be of different origin. */
   readonly together?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
 };
 
 export type Problem = {
   readonly __typename?: 'Problem';
-  readonly code: Scalars['String']['output'];
+  readonly code: ProblemCode;
+  /** What the input might have meant. */
   readonly instead?: Maybe<Scalars['String']['output']>;
+  /** One sentence that says what is wrong, where, and what to do. */
   readonly message: Scalars['String']['output'];
+  /** Place in the input, e.g. parts, 3, within. */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
 };
 
+export type ProblemCode =
+  | 'CHANGED_MEANWHILE'
+  | 'CYCLE_OF_BROADER_TERMS'
+  | 'CYCLE_OF_EXCEPTIONS'
+  | 'DAMAGED_DUMP'
+  | 'DUPLICATE_ID'
+  | 'EMPTY_LIST'
+  | 'MISSING_LOCATOR'
+  | 'NOTHING_TO_UNDO'
+  | 'OTHER_VERSION'
+  | 'PART_OF_ITSELF'
+  | 'STALE_CHANGE'
+  | 'STORE_CORRUPT'
+  | 'STORE_FULL'
+  | 'STORE_LOCKED'
+  | 'STORE_NOT_EMPTY'
+  | 'TOGETHER_AND_SEPARATE'
+  | 'TOO_LARGE'
+  | 'UNCITED_CLAIM'
+  | 'UNKNOWN_CLAIM'
+  | 'UNKNOWN_EXAMINATION'
+  | 'UNKNOWN_PART'
+  | 'UNKNOWN_REVISION'
+  | 'UNKNOWN_SOURCE'
+  | 'UNKNOWN_TERM'
+  | 'UNREADABLE_DATING'
+  | 'WRONG_FORMAT'
+  | 'WRONG_KIND_OF_TERM';
+
 export type Query = {
   readonly __typename?: 'Query';
+  /** Null if there is no such claim on that revision. */
   readonly claim?: Maybe<Claim>;
   readonly claims: ClaimConnection;
+  /** A deleted one is found too, so that it can be brought back. */
   readonly examination?: Maybe<Examination>;
+  /** Not the deleted ones; the one changed last first. */
   readonly examinations: ExaminationConnection;
   /** Examines a piece without keeping it. */
   readonly examine: ExamineResult;
   readonly node?: Maybe<Node>;
   /** The newest revision; null while the graph is empty. */
   readonly revision?: Maybe<Revision>;
+  /** Newest first. */
   readonly revisions: RevisionConnection;
+  /** Terms that have the words, or their beginnings, in label, other labels or note; best first. */
   readonly search: ReadonlyArray<SearchHit>;
+  /** Null if there is no such source on that revision. */
   readonly source?: Maybe<Source>;
   readonly sources: SourceConnection;
+  /** Null if there is no such term on that revision. */
   readonly term?: Maybe<Term>;
   readonly terms: TermConnection;
 };
@@ -324,8 +394,9 @@ export type QueryClaimArgs = {
 
 export type QueryClaimsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
   relations?: InputMaybe<ReadonlyArray<Relation>>;
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -336,7 +407,7 @@ export type QueryExaminationArgs = {
 
 export type QueryExaminationsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 
@@ -353,12 +424,12 @@ export type QueryNodeArgs = {
 
 export type QueryRevisionsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 
 export type QuerySearchArgs = {
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
   words: Scalars['String']['input'];
 };
@@ -372,7 +443,8 @@ export type QuerySourceArgs = {
 
 export type QuerySourcesArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -385,10 +457,12 @@ export type QueryTermArgs = {
 export type QueryTermsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   broader?: InputMaybe<Scalars['ID']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
+/** Nothing was changed. */
 export type Refused = {
   readonly __typename?: 'Refused';
   /** Where somebody else changed the examination meanwhile: how it stands now. */
@@ -419,15 +493,18 @@ export type ReportWords = {
   readonly headline: Scalars['String']['output'];
   readonly notSearched: ReadonlyArray<Scalars['String']['output']>;
   readonly parts: ReadonlyArray<PartInWords>;
+  /** At most three. */
   readonly reasons: ReadonlyArray<Scalars['String']['output']>;
   readonly ruleOuts: ReadonlyArray<RuleOutInWords>;
   readonly signs: ReadonlyArray<SignInWords>;
 };
 
+/** One accepted change of the graph, chained to the one before by its hash. */
 export type Revision = {
   readonly __typename?: 'Revision';
   readonly at: Scalars['String']['output'];
   readonly by: Scalars['String']['output'];
+  /** How many terms, claims and sources it touched. */
   readonly edits: Scalars['Int']['output'];
   readonly hash: Scalars['String']['output'];
   readonly message: Scalars['String']['output'];
@@ -468,6 +545,7 @@ export type Seen =
 
 export type SignInWords = {
   readonly __typename?: 'SignInWords';
+  /** Why it is set aside, or what would set it aside. */
   readonly because: ReadonlyArray<Scalars['String']['output']>;
   readonly claim: Scalars['ID']['output'];
   readonly look: ReadonlyArray<Scalars['String']['output']>;
@@ -478,12 +556,14 @@ export type SignInWords = {
 export type Source = Node & {
   readonly __typename?: 'Source';
   readonly author?: Maybe<Scalars['String']['output']>;
+  /** Claims that cite this source. */
   readonly claims: ClaimConnection;
   /** The item as CSL-JSON text. */
   readonly csl: Scalars['String']['output'];
   readonly id: Scalars['ID']['output'];
   readonly kind: Scalars['String']['output'];
   readonly note?: Maybe<Scalars['String']['output']>;
+  /** How far the source itself was read: read, opening, secondary, known. */
   readonly reading: Scalars['String']['output'];
   /** Citation as a line of text: author, title, place, year. */
   readonly text: Scalars['String']['output'];
@@ -495,7 +575,7 @@ export type Source = Node & {
 
 export type SourceClaimsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 export type SourceConnection = {
@@ -511,9 +591,12 @@ export type SourceEdge = {
   readonly node: Source;
 };
 
+/** One step of a chain; `depth` indents it below what it supports. */
 export type StepInWords = {
   readonly __typename?: 'StepInWords';
+  /** An assumption of the engine rather than a claim. */
   readonly assumed: Scalars['Boolean']['output'];
+  /** What to cite beside it. */
   readonly claim?: Maybe<Scalars['ID']['output']>;
   readonly depth: Scalars['Int']['output'];
   readonly says: Scalars['String']['output'];
@@ -530,12 +613,14 @@ export type Sureness =
   | 'PROBABLE'
   | 'SURE';
 
+/** Something that can be seen on a part, done in a shop, bought, or named. */
 export type Term = Node & {
   readonly __typename?: 'Term';
   readonly aat?: Maybe<AatMatch>;
   readonly broader?: Maybe<Term>;
   /** From the nearest broader term to the top. */
   readonly broaderTerms: ReadonlyArray<Term>;
+  /** Claims about this term. */
   readonly claims: ClaimConnection;
   readonly id: Scalars['ID']['output'];
   readonly kind: TermKind;
@@ -545,25 +630,29 @@ export type Term = Node & {
   readonly narrower: TermConnection;
   readonly note?: Maybe<Scalars['String']['output']>;
   readonly otherLabels: ReadonlyArray<Scalars['String']['output']>;
+  /** Of a feature: the kinds of part it is looked for on. Of a form: the parts it is expected to have. */
   readonly parts: ReadonlyArray<Term>;
 };
 
 
+/** Something that can be seen on a part, done in a shop, bought, or named. */
 export type TermClaimsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 
+/** Something that can be seen on a part, done in a shop, bought, or named. */
 export type TermNamedInArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 
+/** Something that can be seen on a part, done in a shop, bought, or named. */
 export type TermNarrowerArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: InputMaybe<Scalars['Int']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 export type TermConnection = {
@@ -592,6 +681,7 @@ export type TermKind =
   | 'STYLE'
   | 'TOOL';
 
+/** One way of a `requires`: all its terms are needed. */
 export type Way = {
   readonly __typename?: 'Way';
   readonly terms: ReadonlyArray<Term>;

@@ -1,5 +1,6 @@
 import type { ClaimSpans } from "./claim-spans.ts";
 import { Grid } from "./Grid.tsx";
+import { Mark } from "./Mark.tsx";
 import { SpanBar } from "./SpanBar.tsx";
 import type { YearAxis } from "./year-axis.ts";
 import styles from "./years.module.css";
@@ -33,9 +34,7 @@ const Record = ({ axis, spans, y }: { axis: YearAxis; spans: ClaimSpans; y: numb
   return (
     <g className={styles["record"]}>
       <line x1={`${from}%`} x2={`${to}%`} y1={y} y2={y} />
-      <svg x={`${(from + to) / 2}%`} y={y} className={styles["over"]}>
-        <path d="M0 -4.5l4.5 4.5 -4.5 4.5 -4.5 -4.5z" />
-      </svg>
+      <Mark at={(from + to) / 2} y={y} d="M0 -4.5l4.5 4.5 -4.5 4.5 -4.5 -4.5z" />
     </g>
   );
 };
@@ -46,9 +45,7 @@ const Excluded = ({ axis, spans, y }: { axis: YearAxis; spans: ClaimSpans; y: nu
   return (
     <g className={styles["excluded"]}>
       <line x1={`${from}%`} x2={`${to}%`} y1={y} y2={y} />
-      <svg x={`${(from + to) / 2}%`} y={y} className={styles["over"]}>
-        <path d="M-4 -4l8 8m0 -8l-8 8" />
-      </svg>
+      <Mark at={(from + to) / 2} y={y} d="M-4 -4l8 8m0 -8l-8 8" />
     </g>
   );
 };

@@ -1,4 +1,5 @@
 import type { DrawnSpan } from "./claim-spans.ts";
+import { Mark } from "./Mark.tsx";
 import type { YearAxis } from "./year-axis.ts";
 import styles from "./years.module.css";
 
@@ -35,14 +36,20 @@ export function SpanBar({ axis, solid, pale, y, thick = 8, className }: Props) {
       {pale ? bar(pale, styles["pale"]) : null}
       {solid ? bar(solid, styles["solid"]) : null}
       {goesOnBefore ? (
-        <svg x="0%" y={y} className={styles["over"]}>
-          <path d={arrow(thick, -1)} className={solidGoesOn(0) ? styles["solid"] : styles["pale"]} />
-        </svg>
+        <Mark
+          at={0}
+          y={y}
+          d={arrow(thick, -1)}
+          className={solidGoesOn(0) ? styles["solid"] : styles["pale"]}
+        />
       ) : null}
       {goesOnAfter ? (
-        <svg x="100%" y={y} className={styles["over"]}>
-          <path d={arrow(thick, 1)} className={solidGoesOn(1) ? styles["solid"] : styles["pale"]} />
-        </svg>
+        <Mark
+          at={100}
+          y={y}
+          d={arrow(thick, 1)}
+          className={solidGoesOn(1) ? styles["solid"] : styles["pale"]}
+        />
       ) : null}
     </g>
   );

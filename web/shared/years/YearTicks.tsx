@@ -1,5 +1,5 @@
-import styles from "./years.module.css";
 import type { YearAxis } from "./year-axis.ts";
+import styles from "./years.module.css";
 
 /** The numbers of an axis, to stand above or below what is drawn on it. Says nothing to a screen reader: rows say years. */
 export const YearTicks = ({ axis }: { axis: YearAxis }) => (

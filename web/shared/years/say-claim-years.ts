@@ -60,5 +60,10 @@ export function sayYearsBriefly(relation: Relation, years: ClaimYears | null): s
   const [begin0 = null] = years.begin;
   const end1 = years.end[1] ?? null;
   const about = years.padBegin > 0 || years.padEnd > 0 ? "about " : "";
-  return about + sayRange(begin0, end1).replace(/^\?–/, "until ").replace(/^(.+)–\?$/, "from $1");
+  return (
+    about +
+    sayRange(begin0, end1)
+      .replace(/^\?–/, "until ")
+      .replace(/^(.+)–\?$/, "from $1")
+  );
 }

@@ -1,0 +1,41 @@
+import { useQuery } from "@apollo/client/react";
+import { useRef } from "react";
+import { useInView } from "../shared/navigation/use-in-view.ts";
+import { sayFailure } from "../shared/ui/say-failure.ts";
+import type { YearAxis } from "../shared/years/year-axis.ts";
+import styles from "./PieceRow.module.css";
+import { PieceStripsDocument } from "./PieceStrips.graphql.ts";
+import { StripsThumbnail } from "./StripsThumbnail.tsx";
+
+interface Props {
+  id: string;
+  axis: YearAxis;
+}
+
+/** What comes of a piece: a sentence and its strips, examined when the row comes into sight. */
+export function PieceState({ id, axis }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  const isInView = useInView(place);
+  const { data, error } = useQuery(PieceStripsDocument, {
+    variables: { id },
+    skip: !isInView,
+    fetchPolicy: "cache-and-network",
+  });
+  const examined = data?.examination?.examined;
+  return (
+    <div ref={place} className={styles["state"]}>
+      <p className={styles["headline"]}>
+        {examined?.__typename === "Examined" ? examined.words.headline : null}
+        {examined?.__typename === "Refused"
+          ? examined.problems.map(({ message }) => message).join(" ")
+          : null}
+        {error ? sayFailure(error).what : null}
+      </p>
+      <div className={styles["strips"]}>
+        {examined?.__typename === "Examined" ? (
+          <StripsThumbnail report={examined.report} axis={axis} />
+        ) : null}
+      </div>
+    </div>
+  );
+}

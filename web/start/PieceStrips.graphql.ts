@@ -1,0 +1,49 @@
+/** Internal type. DO NOT USE DIRECTLY. */
+type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
+/** Internal type. DO NOT USE DIRECTLY. */
+export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' | '__typename' ? T[P] : never };
+import type * as Types from '../shared/apollo/schema-types.graphql.ts';
+
+import type { Report } from '#server/domain/report.ts';
+import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-node/core';
+export type ProblemCode =
+  | 'CHANGED_MEANWHILE'
+  | 'CYCLE_OF_BROADER_TERMS'
+  | 'CYCLE_OF_EXCEPTIONS'
+  | 'DAMAGED_DUMP'
+  | 'DUPLICATE_ID'
+  | 'EMPTY_LIST'
+  | 'MISSING_LOCATOR'
+  | 'NOTHING_TO_UNDO'
+  | 'OTHER_VERSION'
+  | 'PART_OF_ITSELF'
+  | 'STALE_CHANGE'
+  | 'STORE_CORRUPT'
+  | 'STORE_FULL'
+  | 'STORE_LOCKED'
+  | 'STORE_NOT_EMPTY'
+  | 'TOGETHER_AND_SEPARATE'
+  | 'TOO_LARGE'
+  | 'UNCITED_CLAIM'
+  | 'UNKNOWN_CLAIM'
+  | 'UNKNOWN_EXAMINATION'
+  | 'UNKNOWN_PART'
+  | 'UNKNOWN_REVISION'
+  | 'UNKNOWN_SOURCE'
+  | 'UNKNOWN_TERM'
+  | 'UNREADABLE_DATING'
+  | 'WRONG_FORMAT'
+  | 'WRONG_KIND_OF_TERM';
+
+export type PieceStripsQueryVariables = Exact<{
+  id: string;
+}>;
+
+
+export type PieceStripsQuery = { readonly examination: { readonly id: string, readonly version: number, readonly examined:
+      | { readonly __typename: 'Examined', readonly revision: number, readonly report: Report, readonly words: { readonly headline: string } }
+      | { readonly __typename: 'Refused', readonly problems: ReadonlyArray<{ readonly code: Types.ProblemCode, readonly message: string, readonly path: ReadonlyArray<string> }> }
+     } | null };
+
+
+export const PieceStripsDocument = {"kind":"Document","definitions":[{"kind":"OperationDefinition","operation":"query","name":{"kind":"Name","value":"PieceStrips"},"variableDefinitions":[{"kind":"VariableDefinition","variable":{"kind":"Variable","name":{"kind":"Name","value":"id"}},"type":{"kind":"NonNullType","type":{"kind":"NamedType","name":{"kind":"Name","value":"ID"}}}}],"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"examination"},"arguments":[{"kind":"Argument","name":{"kind":"Name","value":"id"},"value":{"kind":"Variable","name":{"kind":"Name","value":"id"}}}],"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"version"}},{"kind":"Field","name":{"kind":"Name","value":"examined"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"__typename"}},{"kind":"InlineFragment","typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"Examined"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"revision"}},{"kind":"Field","name":{"kind":"Name","value":"report"}},{"kind":"Field","name":{"kind":"Name","value":"words"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"headline"}}]}}]}},{"kind":"InlineFragment","typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"Refused"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"problems"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"code"}},{"kind":"Field","name":{"kind":"Name","value":"message"}},{"kind":"Field","name":{"kind":"Name","value":"path"}}]}}]}}]}}]}}]}}]} as unknown as DocumentNode<PieceStripsQuery, PieceStripsQueryVariables>;
