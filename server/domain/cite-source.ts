@@ -53,7 +53,11 @@ function containerOf(csl: CslItem): string {
   return [editors ? `in ${editors}, ${container}` : `in ${container}`, volume].filter(Boolean).join(" ");
 }
 
-const numberOf = ({ number }: CslItem): string => (number === undefined ? "" : `no. ${number}`);
+function numberOf({ type, number, jurisdiction }: CslItem): string {
+  const where = typeof jurisdiction === "string" ? jurisdiction : "";
+  if (type === "patent") return [where, "patent", number].filter(Boolean).join(" ");
+  return [where, number && `no. ${number}`].filter(Boolean).join(", ");
+}
 
 const pagesOf = ({ page }: CslItem): string =>
   page === undefined ? "" : `${/[-–,]/.test(page) ? "pp." : "p."} ${page.replaceAll("-", "–")}`;

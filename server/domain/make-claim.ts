@@ -1,0 +1,160 @@
+import { checkCitations } from "./check-citations.ts";
+import { type Claim, type Hardness, type Relation, STRENGTHS } from "./claim.ts";
+import { type Draft, isDraft, isId, listOf, unknownFields, wrong } from "./draft.ts";
+import { PART_STATES } from "./part-state.ts";
+import { isProblem, type Problem, problem } from "./problem.ts";
+import { readDating } from "./read-dating.ts";
+import { roleOfRelation } from "./role-of-relation.ts";
+
+type Check = (draft: Draft) => readonly Problem[];
+
+const COMMON = ["id", "relation", "strength", "status", "note", "citations", "row"];
+const STATUSES = ["accepted", "proposed", "rejected"];
+
+/** Fields of each relation beside the common ones, with what each has to be. */
+const FIELDS: Readonly<Record<Relation, Readonly<Record<string, Check>>>> = {
+  requires: { subject: term("subject"), scope, hardness: hardness(), ways, closed: flag("closed") },
+  introduced: dated(),
+  attested: dated(),
+  "common from": dated("practice"),
+  "common until": dated("practice"),
+  discontinued: dated(),
+  current: dated("practice"),
+  active: dated("physical"),
+  "typical of": { subject: term("subject"), scope, object: term("object") },
+  "confined to": { subject: term("subject"), scope, hardness: hardness(), regions },
+  "not found in": { subject: term("subject"), scope, hardness: hardness(), when: when(false) },
+  "spread to": { subject: term("subject"), from: term("from"), to: term("to"), years: spreadYears },
+  indicates: { subject: term("subject"), scope, states, cause: optionalText("cause") },
+  "void when": { of: term("of"), condition: term("condition"), anywhere: flag("anywhere") },
+};
+
+/**
+ * Makes a claim of a draft that may hold anything, or says everything that is wrong with it: shape, ids, citations,
+ * lists, dates in the role of the relation, hardness. Rules [G1] to [G12] of docs/spec/2-graph.md. Whether what it
+ * names exists is for `checkChange` and `checkGraph`. Paths of problems start at the draft.
+ */
+export function makeClaim(draft: unknown): Claim | readonly Problem[] {
+  if (!isDraft(draft)) return [wrong("A claim", "an object with id, relation, citations and so on", [])];
+  const relation = draft["relation"];
+  if (typeof relation !== "string" || !Object.hasOwn(FIELDS, relation))
+    return [wrong("The relation of a claim", `one of ${Object.keys(FIELDS).join(", ")}`, ["relation"])];
+  const fields = FIELDS[relation as Relation];
+  const problems = [
+    ...unknownFields(draft, [...COMMON, ...Object.keys(fields)], `a claim of the relation ${relation}`),
+    ...checkCommon(draft),
+    ...Object.values(fields).flatMap((check) => check(draft)),
+  ];
+  return problems.length > 0 ? problems : (draft as unknown as Claim);
+}
+
+function checkCommon(draft: Draft): readonly Problem[] {
+  return [
+    ...term("id")(draft),
+    ...(STRENGTHS.some((strength) => strength === draft["strength"])
+      ? []
+      : [wrong("The strength", `one of ${STRENGTHS.join(", ")}`, ["strength"])]),
+    ...(STATUSES.some((status) => status === draft["status"])
+      ? []
+      : [wrong("The status", `one of ${STATUSES.join(", ")}`, ["status"])]),
+    ...optionalText("note")(draft),
+    ...optionalText("row")(draft),
+    ...checkCitations(draft["citations"], ["citations"]),
+  ];
+}
+
+function dated(only?: Hardness): Readonly<Record<string, Check>> {
+  return { subject: term("subject"), scope, hardness: hardness(only), when: when(true) };
+}
+
+function term(field: string): Check {
+  return (draft) =>
+    isId(draft[field])
+      ? []
+      : [wrong(`The field ${field}`, "an id: letters, digits, dot, hyphen, underscore", [field])];
+}
+
+function flag(field: string): Check {
+  return (draft) =>
+    typeof draft[field] === "boolean" ? [] : [wrong(`The field ${field}`, "true or false", [field])];
+}
+
+function optionalText(field: string): Check {
+  return (draft) =>
+    draft[field] === undefined || typeof draft[field] === "string"
+      ? []
+      : [wrong(`The field ${field}`, "a text, or left out", [field])];
+}
+
+/** Habit and fashion never make a thing impossible; the life of a firm does. */
+function hardness(only?: Hardness): Check {
+  return (draft) => {
+    const stated = draft["hardness"];
+    if (stated !== "physical" && stated !== "practice")
+      return [wrong("The hardness", only ?? "physical or practice", ["hardness"])];
+    return only === undefined || stated === only
+      ? []
+      : [wrong(`The hardness of a claim of the relation ${draft["relation"]}`, only, ["hardness"])];
+  };
+}
+
+function scope(draft: Draft): readonly Problem[] {
+  const stated = draft["scope"];
+  if (!isDraft(stated)) return [wrong("The scope", "an object, {} for no limits", ["scope"])];
+  const dimensions = ["region", "form", "part"];
+  return [
+    ...unknownFields(stated, dimensions, "a scope", ["scope"]),
+    ...dimensions
+      .filter((dimension) => stated[dimension] !== undefined && !isId(stated[dimension]))
+      .map((dimension) => wrong(`The ${dimension} of the scope`, "the id of a term", ["scope", dimension])),
+  ];
+}
+
+function when(needed: boolean): Check {
+  return (draft) => {
+    const text = draft["when"];
+    if (text === undefined && !needed) return [];
+    if (typeof text !== "string")
+      return [wrong("The date of a claim", "a text such as 1750 or 175X/176X", ["when"])];
+    const dating = readDating(text, roleOfRelation(draft["relation"] as Relation));
+    return isProblem(dating) ? [{ ...dating, path: ["when"] }] : [];
+  };
+}
+
+function ways(draft: Draft): readonly Problem[] {
+  const list = listOf(draft["ways"]);
+  if (!list) return [wrong("The ways", "a list of ways, each a list of ids", ["ways"])];
+  if (list.length === 0)
+    return [empty("The list of ways is empty: nothing could ever be made. Name at least one way", ["ways"])];
+  return list.flatMap((way, i) => {
+    const terms = listOf(way);
+    if (terms?.length === 0)
+      return [empty(`Way ${i + 1} is empty: name at least one term it needs`, ["ways", i])];
+    if (terms?.every(isId)) return [];
+    return [wrong(`Way ${i + 1}`, "a list of ids of terms", ["ways", i])];
+  });
+}
+
+function regions(draft: Draft): readonly Problem[] {
+  const list = listOf(draft["regions"]);
+  if (list?.length === 0)
+    return [empty("The list of regions is empty: name at least one region it is confined to", ["regions"])];
+  return list?.every(isId) ? [] : [wrong("The regions", "a list of ids of terms", ["regions"])];
+}
+
+function states(draft: Draft): readonly Problem[] {
+  const list = listOf(draft["states"]);
+  if (list?.length === 0)
+    return [empty("The list of states is empty: name at least one state the sign speaks for", ["states"])];
+  const known = list?.every((state) => PART_STATES.some((known) => known === state));
+  return known ? [] : [wrong("The states", `a list of ${PART_STATES.join(", ")}`, ["states"])];
+}
+
+function spreadYears(draft: Draft): readonly Problem[] {
+  const [least, most, ...more] = listOf(draft["years"]) ?? [];
+  const isYears = (years: unknown): years is number => Number.isInteger(years) && (years as number) >= 0;
+  const ordered = isYears(least) && isYears(most) && least <= most && more.length === 0;
+  return ordered ? [] : [wrong("The years of a spread", "two whole numbers, the fewest first", ["years"])];
+}
+
+const empty = (message: string, path: Problem["path"]): Problem => problem("EMPTY_LIST", `${message}.`, path);
