@@ -1,0 +1,88 @@
+import SchemaBuilder from "@pothos/core";
+import type { Citation, Claim } from "../domain/claim.ts";
+import type { Attribution, Examination, Observation, Part, Piece } from "../domain/examination.ts";
+import type { Problem } from "../domain/problem.ts";
+import type { Report } from "../domain/report.ts";
+import type { ReportWords, StepInWords } from "../domain/report-words.ts";
+import type { Revision } from "../domain/revision.ts";
+import type { Source } from "../domain/source.ts";
+import type { AatMatch, Term } from "../domain/term.ts";
+import { LARGEST_PAGE, type SearchHit } from "../ports/store.ts";
+import type { Examined } from "../use-cases/ask/examine-piece.ts";
+import type { ExaminationChanged } from "../use-cases/examination-changed.ts";
+import type { Refusal } from "../use-cases/refusal.ts";
+import type { AsOf } from "./as-of.ts";
+import { addConnection, addPageInfo, type PageInfo } from "./connection.ts";
+import type { Context } from "./context.ts";
+import type { DatedYears } from "./dated-years.ts";
+import { addEnums } from "./types/enums.ts";
+
+/** What stands behind each type of the schema; types that only make up a page are in connection.ts. */
+interface Objects {
+  PageInfo: PageInfo;
+  Term: AsOf<Term>;
+  AatMatch: AatMatch;
+  Claim: AsOf<Claim>;
+  Way: { readonly terms: readonly AsOf<Term>[] };
+  DatedYears: DatedYears;
+  Citation: AsOf<Citation>;
+  Source: AsOf<Source>;
+  Revision: Revision;
+  SearchHit: SearchHit;
+  Attribution: Attribution;
+  Part: Part;
+  Observation: Observation;
+  Piece: Piece;
+  Examination: Examination;
+  Examined: Examined;
+  ReportWords: ReportWords;
+  StepInWords: StepInWords;
+  FindingInWords: ReportWords["findings"][number];
+  RuleOutInWords: ReportWords["ruleOuts"][number];
+  SignInWords: ReportWords["signs"][number];
+  PartInWords: ReportWords["parts"][number];
+  Problem: Problem;
+  Refused: Refusal;
+  ExaminationChanged: ExaminationChanged;
+}
+
+interface Types {
+  Context: Context;
+  Objects: Objects;
+  Interfaces: { Node: { readonly id: string } };
+  Scalars: { Report: { Input: never; Output: Report } };
+  DefaultFieldNullability: false;
+}
+
+const startBuilder = () => new SchemaBuilder<Types>({ defaultFieldNullability: false });
+export type PlainBuilder = ReturnType<typeof startBuilder>;
+
+/** A fresh schema builder that knows what stands behind the types, with the enums, connections and unions by name. */
+export function createBuilder() {
+  const b = startBuilder();
+  addPageInfo(b);
+  const connections = {
+    terms: addConnection<AsOf<Term>>(b, "Term"),
+    claims: addConnection<AsOf<Claim>>(b, "Claim"),
+    sources: addConnection<AsOf<Source>>(b, "Source"),
+    revisions: addConnection<Revision>(b, "Revision"),
+    examinations: addConnection<Examination>(b, "Examination"),
+  };
+  const results = {
+    examine: b.unionType("ExamineResult", {
+      types: ["Examined", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "Examined"),
+    }),
+    change: b.unionType("ChangeExaminationResult", {
+      types: ["ExaminationChanged", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "ExaminationChanged"),
+    }),
+  };
+  const pageOf = (rows: number) =>
+    b.args((t) => ({
+      first: t.int({ required: true, defaultValue: rows, description: `1 to ${LARGEST_PAGE}.` }),
+      after: t.string({ description: "The cursor of the last row of the page before." }),
+    }));
+  return Object.assign(b, { enums: addEnums(b), connections, results, pageOf });
+}
+export type Builder = ReturnType<typeof createBuilder>;

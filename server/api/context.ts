@@ -1,0 +1,19 @@
+import type { Clock } from "../ports/clock.ts";
+import type { NewSuffix } from "../ports/ids.ts";
+import type { Store } from "../ports/store.ts";
+import { createLoaders, type Loaders } from "./loaders.ts";
+
+/** What the use cases stand on. */
+export interface Ports {
+  readonly store: Store;
+  readonly now: Clock;
+  readonly newSuffix: NewSuffix;
+}
+
+/** What one request stands on: the ports, and what it has loaded so far. */
+export interface Context extends Ports {
+  readonly load: Loaders;
+}
+
+/** A fresh context; nothing loaded in one request is seen by another. */
+export const createContext = (ports: Ports): Context => ({ ...ports, load: createLoaders(ports.store) });

@@ -1,0 +1,34 @@
+import type { GraphQLSchema } from "graphql";
+import { createBuilder } from "./builder.ts";
+import { addClaim } from "./types/claim.ts";
+import { addExamination } from "./types/examination.ts";
+import { addExamined } from "./types/examined.ts";
+import { addMutation } from "./types/mutation.ts";
+import { addNode } from "./types/node.ts";
+import { addPiece } from "./types/piece.ts";
+import { addPieceInput } from "./types/piece-input.ts";
+import { addQuery } from "./types/query.ts";
+import { addRefused } from "./types/refused.ts";
+import { addReportWords } from "./types/report-words.ts";
+import { addRevision } from "./types/revision.ts";
+import { addSource } from "./types/source.ts";
+import { addTerm } from "./types/term.ts";
+
+/** The whole schema; schema.graphql is its print. */
+export function buildSchema(): GraphQLSchema {
+  const b = createBuilder();
+  addNode(b);
+  addTerm(b);
+  addClaim(b);
+  addSource(b);
+  addRevision(b);
+  addPiece(b);
+  addExamination(b);
+  addExamined(b);
+  addReportWords(b);
+  addRefused(b);
+  const pieceInput = addPieceInput(b);
+  addQuery(b, pieceInput);
+  addMutation(b, pieceInput);
+  return b.toSchema();
+}

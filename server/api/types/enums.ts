@@ -1,0 +1,50 @@
+import type { Citation, Claim, Hardness, Relation } from "../../domain/claim.ts";
+import { STRENGTHS } from "../../domain/claim.ts";
+import { SEEN, SURENESS } from "../../domain/examination.ts";
+import { PART_STATES } from "../../domain/part-state.ts";
+import { PROBLEM_CODES } from "../../domain/problem.ts";
+import { TERM_KINDS } from "../../domain/term.ts";
+import type { PlainBuilder } from "../builder.ts";
+
+/** Names of a union, each once: a missing or a surplus one does not compile. */
+const eachOf = <Name extends string>(names: Record<Name, true>) => Object.keys(names) as Name[];
+
+const RELATIONS = eachOf<Relation>({
+  requires: true,
+  "typical of": true,
+  introduced: true,
+  attested: true,
+  "common from": true,
+  "common until": true,
+  discontinued: true,
+  current: true,
+  active: true,
+  "confined to": true,
+  "not found in": true,
+  "spread to": true,
+  indicates: true,
+  "void when": true,
+});
+const HARDNESS = eachOf<Hardness>({ physical: true, practice: true });
+const STATUSES = eachOf<Claim["status"]>({ accepted: true, proposed: true, rejected: true });
+const BASES = eachOf<Citation["basis"]>({ published: true, "common practice": true, "from memory": true });
+
+/** `typical of` is TYPICAL_OF in the schema and `typical of` everywhere else. */
+function named<Value extends string>(values: readonly Value[]) {
+  const entries = values.map((value) => [value.toUpperCase().replaceAll(" ", "_"), { value }] as const);
+  return Object.fromEntries(entries) as Record<string, { value: Value }>;
+}
+
+/** The closed lists of the field. */
+export const addEnums = (b: PlainBuilder) => ({
+  termKind: b.enumType("TermKind", { values: named(TERM_KINDS) }),
+  relation: b.enumType("Relation", { values: named(RELATIONS) }),
+  strength: b.enumType("Strength", { values: named(STRENGTHS) }),
+  hardness: b.enumType("Hardness", { values: named(HARDNESS) }),
+  claimStatus: b.enumType("ClaimStatus", { values: named(STATUSES) }),
+  basis: b.enumType("Basis", { values: named(BASES) }),
+  partState: b.enumType("PartState", { values: named(PART_STATES) }),
+  seen: b.enumType("Seen", { values: named(SEEN) }),
+  sureness: b.enumType("Sureness", { values: named(SURENESS) }),
+  problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
+});

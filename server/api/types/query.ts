@@ -1,0 +1,161 @@
+import { id } from "../../domain/ids.ts";
+import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
+import { findExamination } from "../../use-cases/ask/find-examination.ts";
+import { findNewestRevision } from "../../use-cases/ask/find-newest-revision.ts";
+import { listClaims } from "../../use-cases/ask/list-claims.ts";
+import { listExaminations } from "../../use-cases/ask/list-examinations.ts";
+import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
+import { listSources } from "../../use-cases/ask/list-sources.ts";
+import { listTerms } from "../../use-cases/ask/list-terms.ts";
+import { searchTerms } from "../../use-cases/ask/search-terms.ts";
+import { asOf } from "../as-of.ts";
+import type { Builder } from "../builder.ts";
+import { connectionFrom } from "../connection.ts";
+import { findNode } from "../find-node.ts";
+import { pageAsk } from "../page-ask.ts";
+import { withPiece } from "../piece-from-input.ts";
+import { termOrItsId } from "../term-or-its-id.ts";
+import type { PieceInputRef } from "./piece-input.ts";
+
+const AS_OF = "Number of a revision; none is the newest.";
+
+/** Everything that can be asked. */
+export function addQuery(b: Builder, pieceInput: PieceInputRef) {
+  b.objectType("SearchHit", {
+    fields: (t) => ({
+      term: t.field({ type: "Term", resolve: (hit, _, context) => termOrItsId(context, hit.term) }),
+      score: t.exposeFloat("score"),
+    }),
+  });
+  b.queryType({
+    fields: (t) => ({
+      node: t.field({
+        type: "Node",
+        nullable: true,
+        args: { id: t.arg.id({ required: true }) },
+        resolve: (_, args, context) => findNode(context, args.id),
+      }),
+      revision: t.field({
+        description: "The newest revision; null while the graph is empty.",
+        type: "Revision",
+        nullable: true,
+        resolve: (_, __, context) => findNewestRevision(context),
+      }),
+      revisions: t.field({
+        description: "Newest first.",
+        type: b.connections.revisions,
+        args: b.pageOf(20),
+        resolve: async (_, args, context) =>
+          connectionFrom(await listRevisions(context, pageAsk(args)), args.after, (row) => row),
+      }),
+      term: t.field({
+        description: "Null if there is no such term on that revision.",
+        type: "Term",
+        nullable: true,
+        args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
+        resolve: (_, args, { load }) => load.terms.one(id(args.id), args.revision ?? undefined),
+      }),
+      terms: t.field({
+        type: b.connections.terms,
+        args: {
+          kinds: t.arg({ type: [b.enums.termKind] }),
+          broader: t.arg.id(),
+          revision: t.arg.int({ description: AS_OF }),
+          ...b.pageOf(50),
+        },
+        resolve: async (_, args, context) =>
+          connectionFrom(
+            await listTerms(
+              context,
+              {
+                ...(args.kinds ? { kinds: args.kinds } : {}),
+                ...(args.broader ? { broader: id(args.broader) } : {}),
+              },
+              pageAsk(args),
+              args.revision ?? undefined,
+            ),
+            args.after,
+            (row) => asOf(row, args.revision ?? undefined),
+          ),
+      }),
+      claim: t.field({
+        description: "Null if there is no such claim on that revision.",
+        type: "Claim",
+        nullable: true,
+        args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
+        resolve: (_, args, { load }) => load.claims.one(id(args.id), args.revision ?? undefined),
+      }),
+      claims: t.field({
+        type: b.connections.claims,
+        args: {
+          relations: t.arg({ type: [b.enums.relation] }),
+          revision: t.arg.int({ description: AS_OF }),
+          ...b.pageOf(50),
+        },
+        resolve: async (_, args, context) =>
+          connectionFrom(
+            await listClaims(
+              context,
+              args.relations ? { relations: args.relations } : {},
+              pageAsk(args),
+              args.revision ?? undefined,
+            ),
+            args.after,
+            (row) => asOf(row, args.revision ?? undefined),
+          ),
+      }),
+      source: t.field({
+        description: "Null if there is no such source on that revision.",
+        type: "Source",
+        nullable: true,
+        args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
+        resolve: (_, args, { load }) => load.sources.one(id(args.id), args.revision ?? undefined),
+      }),
+      sources: t.field({
+        type: b.connections.sources,
+        args: { revision: t.arg.int({ description: AS_OF }), ...b.pageOf(50) },
+        resolve: async (_, args, context) =>
+          connectionFrom(
+            await listSources(context, pageAsk(args), args.revision ?? undefined),
+            args.after,
+            (row) => asOf(row, args.revision ?? undefined),
+          ),
+      }),
+      search: t.field({
+        description:
+          "Terms that have the words, or their beginnings, in label, other labels or note; best first.",
+        type: ["SearchHit"],
+        args: {
+          words: t.arg.string({ required: true }),
+          kinds: t.arg({ type: [b.enums.termKind] }),
+          first: t.arg.int({ required: true, defaultValue: 12, description: "1 to 200." }),
+        },
+        resolve: (_, args, context) => searchTerms(context, args.words, args.kinds ?? undefined, args.first),
+      }),
+      examination: t.field({
+        description: "A deleted one is found too, so that it can be brought back.",
+        type: "Examination",
+        nullable: true,
+        args: { id: t.arg.id({ required: true }) },
+        resolve: (_, args, context) => findExamination(context, id(args.id)),
+      }),
+      examinations: t.field({
+        description: "Not the deleted ones; the one changed last first.",
+        type: b.connections.examinations,
+        args: b.pageOf(20),
+        resolve: async (_, args, context) =>
+          connectionFrom(await listExaminations(context, pageAsk(args)), args.after, (row) => row),
+      }),
+      examine: t.field({
+        description: "Examines a piece without keeping it.",
+        type: b.results.examine,
+        args: {
+          piece: t.arg({ type: pieceInput, required: true }),
+          revision: t.arg.int({ description: AS_OF }),
+        },
+        resolve: (_, args, context) =>
+          withPiece(args.piece, (piece) => examinePiece(context, piece, args.revision ?? undefined)),
+      }),
+    }),
+  });
+}

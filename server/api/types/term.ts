@@ -1,0 +1,82 @@
+import { ancestorsOf } from "../../use-cases/ask/ancestors-of.ts";
+import { listClaims } from "../../use-cases/ask/list-claims.ts";
+import { listTerms } from "../../use-cases/ask/list-terms.ts";
+import { asOf } from "../as-of.ts";
+import type { Builder } from "../builder.ts";
+import { connectionFrom } from "../connection.ts";
+import { pageAsk } from "../page-ask.ts";
+
+/** A node of the graph with what leads to and from it. */
+export function addTerm(b: Builder) {
+  b.objectType("AatMatch", {
+    description: "A match in the Getty Art & Architecture Thesaurus.",
+    fields: (t) => ({
+      id: t.exposeString("id"),
+      label: t.exposeString("label"),
+      checked: t.boolean({
+        description: "A person has looked it up.",
+        resolve: (match) => match.checked !== false,
+      }),
+    }),
+  });
+  b.objectType("Term", {
+    description: "Something that can be seen on a part, done in a shop, bought, or named.",
+    interfaces: ["Node"],
+    fields: (t) => ({
+      id: t.exposeID("id"),
+      kind: t.expose("kind", { type: b.enums.termKind }),
+      label: t.exposeString("label"),
+      otherLabels: t.stringList({ resolve: (term) => term.otherLabels ?? [] }),
+      note: t.exposeString("note", { nullable: true }),
+      broader: t.field({
+        type: "Term",
+        nullable: true,
+        resolve: (term, _, { load }) => (term.broader ? load.terms.one(term.broader, term.at) : null),
+      }),
+      broaderTerms: t.field({
+        description: "From the nearest broader term to the top.",
+        type: ["Term"],
+        resolve: (term, _, { load }) => ancestorsOf((id) => load.terms.one(id, term.at), term),
+      }),
+      narrower: t.field({
+        type: b.connections.terms,
+        args: b.pageOf(50),
+        resolve: async (term, args, context) =>
+          connectionFrom(
+            await listTerms(context, { broader: term.id }, pageAsk(args), term.at),
+            args.after,
+            (row) => asOf(row, term.at),
+          ),
+      }),
+      parts: t.field({
+        description:
+          "Of a feature: the kinds of part it is looked for on. Of a form: the parts it is expected to have.",
+        type: ["Term"],
+        resolve: (term, _, { load }) => load.terms.many(term.parts ?? [], term.at),
+      }),
+      aat: t.field({ type: "AatMatch", nullable: true, resolve: (term) => term.aat }),
+      claims: t.field({
+        description: "Claims about this term.",
+        type: b.connections.claims,
+        args: b.pageOf(50),
+        resolve: async (term, args, context) =>
+          connectionFrom(
+            await listClaims(context, { subject: term.id }, pageAsk(args), term.at),
+            args.after,
+            (row) => asOf(row, term.at),
+          ),
+      }),
+      namedIn: t.field({
+        description: "Claims about other terms that name this one.",
+        type: b.connections.claims,
+        args: b.pageOf(50),
+        resolve: async (term, args, context) =>
+          connectionFrom(
+            await listClaims(context, { naming: term.id }, pageAsk(args), term.at),
+            args.after,
+            (row) => asOf(row, term.at),
+          ),
+      }),
+    }),
+  });
+}

@@ -1,0 +1,14 @@
+import pieceSchema from "../../docs/formats/piece.schema.json" with { type: "json" };
+import type { Piece } from "../domain/examination.ts";
+import type { Problem } from "../domain/problem.ts";
+import { readBySchema } from "./read-by-schema.ts";
+
+const read = readBySchema<Piece & { readonly format?: string; readonly version?: number }>(pieceSchema);
+
+/** Reads a piece of the format docs/formats/piece.schema.json, or says what is wrong with it, place by place. */
+export function readPiece(value: unknown): Piece | readonly Problem[] {
+  const piece = read(value);
+  if (!("title" in piece)) return piece;
+  const { format: _, version: __, ...rest } = piece;
+  return rest;
+}

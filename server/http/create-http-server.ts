@@ -1,0 +1,49 @@
+import { createServer, type Server } from "node:http";
+import type { Log } from "../ports/log.ts";
+import { answerError, answerJson, type Handler } from "./answer.ts";
+import { isOwnHost } from "./is-own-request.ts";
+import { setSecurityHeaders } from "./security-headers.ts";
+
+/** What answers which paths. */
+export interface Handlers {
+  readonly graphql: Handler;
+  readonly web: Handler;
+  /** The store answers, and the server is not about to stop. */
+  readonly isReady: () => Promise<boolean>;
+  readonly isStopping: () => boolean;
+}
+
+/** An HTTP server over the handlers, not listening yet. What a handler throws is logged and answered without its text. */
+export function createHttpServer(handlers: Handlers, log: Log, deadline: number): Server {
+  const server = createServer(async (request, response) => {
+    setSecurityHeaders(response);
+    if (handlers.isStopping()) response.setHeader("Connection", "close");
+    const path = (request.url ?? "/").split("?", 1)[0];
+    try {
+      if (!isOwnHost(request.headers))
+        answerError(response, 421, "FOREIGN_HOST", "This server answers as 127.0.0.1 or localhost only.");
+      else if (path === "/graphql") await handlers.graphql(request, response);
+      else if (path === "/healthz") answerJson(response, 200, { alive: true });
+      else if (path === "/readyz") {
+        const ready = await handlers.isReady();
+        answerJson(response, ready ? 200 : 503, { ready });
+      } else await handlers.web(request, response);
+    } catch (error) {
+      if (request.destroyed && !request.complete) return;
+      log({
+        level: "error",
+        event: "request failed",
+        path,
+        error: String(error instanceof Error ? error.stack : error),
+      });
+      if (response.headersSent) response.destroy();
+      else
+        answerError(response, 500, "INTERNAL_SERVER_ERROR", "Something went wrong here; the log says what.");
+    }
+  });
+  // A client that dawdles over its request is cut off; an idle connection stays longer than a proxy keeps it.
+  server.requestTimeout = Math.max(deadline, 1000);
+  server.headersTimeout = Math.max(deadline, 1000);
+  server.keepAliveTimeout = 65_000;
+  return server;
+}

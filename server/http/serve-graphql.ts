@@ -1,0 +1,76 @@
+import type { IncomingHttpHeaders, IncomingMessage, ServerResponse } from "node:http";
+import { type ApolloServer, HeaderMap } from "@apollo/server";
+import type { Context } from "../api/context.ts";
+import { answerError, type Handler } from "./answer.ts";
+import { isOwnOrigin } from "./is-own-request.ts";
+import { readBody } from "./read-body.ts";
+
+/** Serves GraphQL over HTTP (the specification of that name) from an Apollo Server that has been started. */
+export function serveGraphql(
+  apollo: ApolloServer<Context>,
+  createContext: () => Context,
+  largestBody: number,
+): Handler {
+  return async (request, response) => {
+    if (!isOwnOrigin(request.headers))
+      return answerError(
+        response,
+        403,
+        "FOREIGN_ORIGIN",
+        "Only Scribeline's own page may ask from a browser.",
+      );
+    const body = await readBody(request, largestBody);
+    if (body === "too large") return answerTooLarge(request, response, largestBody);
+    if (body === "not UTF-8") return answerError(response, 400, "BAD_REQUEST", "The body is not UTF-8 text.");
+    const parsed = parseBody(request.headers, body.text);
+    if (parsed === undefined) return answerError(response, 400, "BAD_REQUEST", "The body is not JSON.");
+    const {
+      status,
+      headers,
+      body: answer,
+    } = await apollo.executeHTTPGraphQLRequest({
+      httpGraphQLRequest: {
+        method: (request.method ?? "GET").toUpperCase(),
+        headers: headerMap(request.headers),
+        search: new URL(request.url ?? "/", "http://localhost").search,
+        body: parsed.value,
+      },
+      context: async () => createContext(),
+    });
+    for (const [name, value] of headers) response.setHeader(name, value);
+    response.statusCode = status ?? 200;
+    if (answer.kind === "complete") return void response.end(answer.string);
+    for await (const chunk of answer.asyncIterator) response.write(chunk);
+    response.end();
+  };
+}
+
+/** The connection is closed: what is still on its way is not read. */
+function answerTooLarge(request: IncomingMessage, response: ServerResponse, largest: number): void {
+  response.setHeader("Connection", "close");
+  answerError(
+    response,
+    413,
+    "TOO_LARGE",
+    `The request is larger than ${largest} bytes; send less at a time.`,
+  );
+  request.resume();
+}
+
+/** The value of a JSON body; for another media type there is none, and Apollo Server says what it wants. */
+function parseBody(headers: IncomingHttpHeaders, text: string): { readonly value: unknown } | undefined {
+  if (!/^application\/json\s*(?:;|$)/i.test(headers["content-type"] ?? "")) return { value: undefined };
+  try {
+    return { value: JSON.parse(text) };
+  } catch {
+    return undefined;
+  }
+}
+
+function headerMap(headers: IncomingHttpHeaders): HeaderMap {
+  const map = new HeaderMap();
+  for (const [name, value] of Object.entries(headers)) {
+    if (value !== undefined) map.set(name, Array.isArray(value) ? value.join(", ") : value);
+  }
+  return map;
+}

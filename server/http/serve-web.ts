@@ -1,0 +1,34 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import sirv from "sirv";
+import { answerError, type Handler } from "./answer.ts";
+
+/** Names of built files carry a hash of their content: they never change. All else is asked for anew each time. */
+const cacheControl = (path: string): string =>
+  path.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
+
+/** Serves the built web client. A path that names no file is a page of the client, which index.html opens. */
+export function serveWeb(folder: string): Handler {
+  if (!existsSync(join(folder, "index.html")))
+    return (_, response) =>
+      answerError(
+        response,
+        404,
+        "NO_WEB_CLIENT",
+        "The web client is not built; run npm run build, or npm start.",
+      );
+  const files = sirv(folder, {
+    etag: true,
+    single: true,
+    setHeaders: (response, path) => response.setHeader("Cache-Control", cacheControl(path)),
+    onNoMatch: (_, response) => answerError(response, 404, "NOT_FOUND", "There is no such file."),
+  });
+  return (request, response) => {
+    if (request.method !== "GET" && request.method !== "HEAD") {
+      response.setHeader("Allow", "GET, HEAD");
+      return answerError(response, 405, "METHOD_NOT_ALLOWED", "Pages and files can only be read.");
+    }
+    delete request.headers.range;
+    files(request, response);
+  };
+}

@@ -1,0 +1,43 @@
+import { buildWeb, isWebStale } from "./build-web.ts";
+import { readConfig } from "./config.ts";
+import { isProblem } from "./domain/problem.ts";
+import { logToStderr } from "./log-to-stderr.ts";
+import { startServer } from "./main.ts";
+import { openData } from "./open-data.ts";
+
+/** `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. */
+async function start(): Promise<void> {
+  const config = readConfig(process.env);
+  if (!("port" in config)) return fail(...config.map((problem) => problem.message));
+  if (isWebStale(config.webFolder)) {
+    console.log("Building the web client …");
+    await buildWeb(config.webFolder);
+  }
+  const data = await openData(config.dataFolder);
+  if (isProblem(data)) return fail(data.message);
+  if (data.seeded) console.log(`Seeded a new graph in ${config.dataFolder}`);
+  const server = await startServer({ config, store: data.store, log: logToStderr }).catch(portTaken);
+  if (server === undefined)
+    return fail(
+      `Port ${config.port} of 127.0.0.1 is taken, by another program or by Scribeline already running (http://127.0.0.1:${config.port}/). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
+    );
+  console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${config.dataFolder})`);
+  for (const signal of ["SIGINT", "SIGTERM"] as const)
+    process.once(signal, () => {
+      server.stop().then(
+        () => process.exit(0),
+        (error: unknown) => fail(String(error)),
+      );
+    });
+}
+
+function portTaken(error: NodeJS.ErrnoException): undefined {
+  if (error.code !== "EADDRINUSE" && error.code !== "EACCES") throw error;
+}
+
+function fail(...messages: readonly string[]): void {
+  for (const message of messages) console.error(message);
+  process.exit(1);
+}
+
+start().catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));

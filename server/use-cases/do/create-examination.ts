@@ -1,0 +1,35 @@
+import type { Piece } from "../../domain/examination.ts";
+import { type ExaminationId, id } from "../../domain/ids.ts";
+import type { Clock } from "../../ports/clock.ts";
+import type { NewSuffix } from "../../ports/ids.ts";
+import type { Store } from "../../ports/store.ts";
+import { changedOrRefused, type ExaminationChanged } from "../examination-changed.ts";
+import type { Refusal } from "../refusal.ts";
+import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
+
+/** Letters and digits of the title, at most 60, so that the id can be told by eye. */
+const slugOf = (title: string) =>
+  title
+    .normalize("NFKD")
+    .toLowerCase()
+    .replaceAll(/\p{M}/gu, "")
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .replaceAll(/^-+|-+$/g, "")
+    .slice(0, 60)
+    .replace(/-+$/, "");
+
+/** Keeps a new examination of the piece. Refused if the piece contradicts itself or names what the graph does not know. */
+export async function createExamination(
+  ports: { readonly store: Store; readonly now: Clock; readonly newSuffix: NewSuffix },
+  piece: Piece,
+): Promise<ExaminationChanged | Refusal> {
+  const refusal = await refuseUnfitPiece(ports, piece);
+  if (refusal) return refusal;
+  const slug = [slugOf(piece.title), ports.newSuffix()].filter((word) => word !== "").join("-");
+  const examination: ExaminationId = id(`examination.${slug}`);
+  return changedOrRefused(
+    ports,
+    examination,
+    await ports.store.createExamination(examination, piece, ports.now()),
+  );
+}
