@@ -25,6 +25,6 @@ export default defineConfig({
   },
   server: {
     host: "127.0.0.1",
-    proxy: { "/graphql": process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4747" },
+    proxy: { "/graphql": process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820" },
   },
 });
