@@ -1,0 +1,60 @@
+import type { Year, YearsJson } from "#server/domain/years.ts";
+
+/** A node of the path view with its place; px, y runs down. Labels are set by whoever draws. */
+export interface PictureNode {
+  readonly id: string;
+  readonly kind: "feature" | "term" | "date" | "open";
+  readonly label: string;
+  readonly x: number;
+  readonly y: number;
+  /** Of a date: where its years begin and end on the scale, px; null where nothing bounds that end. */
+  readonly span?: readonly [number | null, number | null];
+  /** What the path that ends here says. */
+  readonly verdict?: "against" | "unusual" | "for" | "silent" | "excluded";
+}
+
+export interface PictureEdge {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  /** True if every path through it is an excluded way. */
+  readonly isExcluded: boolean;
+}
+
+/** A path as the list beside the drawing tells it; `nodes` and `edges` are what it lights up. */
+export interface PicturePath {
+  readonly id: string;
+  readonly finding: string;
+  readonly says: string;
+  readonly verdict: NonNullable<PictureNode["verdict"]>;
+  readonly nodes: readonly string[];
+  readonly edges: readonly string[];
+}
+
+export interface Picture {
+  readonly nodes: readonly PictureNode[];
+  readonly edges: readonly PictureEdge[];
+  readonly paths: readonly PicturePath[];
+  readonly width: number;
+  readonly height: number;
+  /** The scale of years at the right: left edge, width, years with their places. */
+  readonly scale: {
+    readonly left: number;
+    readonly right: number;
+    readonly ticks: readonly { readonly year: Year; readonly x: number }[];
+    readonly claimed: readonly [number | null, number | null];
+  };
+}
+
+/** One path to be drawn: what the report says of it, with names. */
+export interface PathToDraw {
+  readonly finding: string;
+  readonly terms: readonly { readonly id: string; readonly label: string }[];
+  /** The claim that ends it; none where the chain has no date. */
+  readonly end?: string;
+  /** Words at the end: its years, or why it says nothing. */
+  readonly endLabel: string;
+  readonly years: YearsJson;
+  readonly verdict: PicturePath["verdict"];
+  readonly says: string;
+}

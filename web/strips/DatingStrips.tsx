@@ -1,0 +1,101 @@
+import { type KeyboardEvent, memo, useCallback, useMemo, useState } from "react";
+import type { PartId } from "#server/domain/ids.ts";
+import type { Year } from "#server/domain/years.ts";
+import type { YearAxis } from "#web/shared/years/year-axis.ts";
+import styles from "./DatingStrips.module.css";
+import type { Glossary } from "./glossary.ts";
+import { Legend } from "./Legend.tsx";
+import { StripItem } from "./StripItem.tsx";
+import { StripsHead } from "./StripsHead.tsx";
+import type { StripGroup, StripRow } from "./strip-row.ts";
+
+interface Props {
+  groups: readonly StripGroup[];
+  axis: YearAxis;
+  claimed: readonly [Year | null, Year | null];
+  glossary: Glossary;
+  chosenPart?: PartId | undefined;
+  onShowWays?: (id: string) => void;
+  onEdit?: (row: StripRow) => void;
+}
+
+const MOVES: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowDown: (at, last) => Math.min(at + 1, last),
+  ArrowUp: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_, last) => last,
+};
+
+/**
+ * The dating strips: one line an observation, grouped by part, on one axis of years. A list of buttons for those who do
+ * not see it; the arrow keys go from row to row, Enter unfolds one.
+ */
+export const DatingStrips = memo(function DatingStrips({
+  groups,
+  axis,
+  claimed,
+  glossary,
+  chosenPart,
+  onShowWays,
+  onEdit,
+}: Props) {
+  const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
+  const [current, setCurrent] = useState<string>();
+  const ids = groups.flatMap((group) => group.rows.map((row) => row.id));
+  const inTabOrder = current !== undefined && ids.includes(current) ? current : ids[0];
+
+  const onToggle = useCallback((id: string) => {
+    setCurrent(id);
+    setOpen((before) => {
+      const after = new Set(before);
+      if (!after.delete(id)) after.add(id);
+      return after;
+    });
+  }, []);
+  const deeds = useMemo(() => ({ onToggle, onShowWays, onEdit }), [onToggle, onShowWays, onEdit]);
+
+  const move = (event: KeyboardEvent<HTMLDivElement>) => {
+    const from = (event.target as HTMLElement).dataset["strip"];
+    const to = from === undefined ? undefined : MOVES[event.key]?.(ids.indexOf(from), ids.length - 1);
+    const id = to === undefined ? undefined : ids[to];
+    if (id === undefined) return;
+    event.preventDefault();
+    setCurrent(id);
+    const rows = event.currentTarget.querySelectorAll<HTMLElement>("[data-strip]");
+    for (const row of rows) if (row.dataset["strip"] === id) row.focus();
+  };
+
+  return (
+    <div className={styles["strips"]}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys move the focus among the buttons inside. */}
+      <div className={styles["table"]} onKeyDown={move}>
+        <StripsHead axis={axis} claimed={claimed} />
+        {groups.map((group) => (
+          <section
+            key={group.part ?? "claimed"}
+            className={styles["group"]}
+            data-chosen={chosenPart !== undefined && group.part === chosenPart}
+            aria-label={group.label}
+          >
+            <h3 className={styles["part"]}>{group.label}</h3>
+            <ul>
+              {group.rows.map((row) => (
+                <StripItem
+                  key={row.id}
+                  row={row}
+                  axis={axis}
+                  claimed={claimed}
+                  glossary={glossary}
+                  isOpen={open.has(row.id)}
+                  isInTabOrder={row.id === inTabOrder}
+                  deeds={deeds}
+                />
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+      <Legend />
+    </div>
+  );
+});

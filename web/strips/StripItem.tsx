@@ -1,0 +1,84 @@
+import { memo } from "react";
+import type { Year } from "#server/domain/years.ts";
+import type { YearAxis } from "#web/shared/years/year-axis.ts";
+import styles from "./DatingStrips.module.css";
+import { Ground } from "./Ground.tsx";
+import type { Glossary } from "./glossary.ts";
+import { Mark } from "./Mark.tsx";
+import { StripDetail } from "./StripDetail.tsx";
+import { StripLine } from "./StripLine.tsx";
+import type { StripRow } from "./strip-row.ts";
+
+export interface StripDeeds {
+  readonly onToggle: (id: string) => void;
+  /** Draws the ways of a finding as a graph. */
+  readonly onShowWays?: ((id: string) => void) | undefined;
+  /** Leads to where the observation is recorded. */
+  readonly onEdit?: ((row: StripRow) => void) | undefined;
+}
+
+interface Props {
+  row: StripRow;
+  axis: YearAxis;
+  claimed: readonly [Year | null, Year | null];
+  glossary: Glossary;
+  isOpen: boolean;
+  isInTabOrder: boolean;
+  deeds: StripDeeds;
+}
+
+/** The words at the end of a strip: the distance; for a sign, what it speaks for. */
+function endWords(row: StripRow): string {
+  const sign = row.signs[0];
+  if (sign && row.isSilent) return sign.isSetAside ? `${sign.brief}; set aside` : sign.brief;
+  return row.short;
+}
+
+/** One observation as a line: mark, name, years, words. A press unfolds its chain below it. */
+export const StripItem = memo(function StripItem({
+  row,
+  axis,
+  claimed,
+  glossary,
+  isOpen,
+  isInTabOrder,
+  deeds,
+}: Props) {
+  const isSignOnly = row.isSilent && row.signs.length > 0;
+  const says = [`${row.label}.`, row.says, ...row.signs.map((sign) => sign.says)].join(" ");
+  return (
+    <li className={styles["item"]} data-mark={row.mark}>
+      <button
+        type="button"
+        className={styles["row"]}
+        data-strip={row.id}
+        data-silent={row.isSilent}
+        data-sign={isSignOnly}
+        tabIndex={isInTabOrder ? 0 : -1}
+        aria-expanded={isOpen}
+        aria-label={says}
+        onClick={() => deeds.onToggle(row.id)}
+      >
+        <span className={styles["name"]}>
+          <Mark mark={row.mark} />
+          <span>{row.label}</span>
+        </span>
+        <span className={styles["plot"]}>
+          <Ground axis={axis} claimed={claimed} />
+          {isSignOnly ? null : <StripLine row={row} axis={axis} />}
+        </span>
+        <span className={styles["words"]}>{endWords(row)}</span>
+      </button>
+      {isOpen ? (
+        <StripDetail
+          row={row}
+          axis={axis}
+          claimed={claimed}
+          glossary={glossary}
+          onShowWays={deeds.onShowWays}
+          onEdit={deeds.onEdit}
+        />
+      ) : null}
+    </li>
+  );
+});

@@ -1,0 +1,13 @@
+import type { PartState } from "#server/domain/part-state.ts";
+import type { Sign } from "#server/domain/report.ts";
+
+const STATES: Readonly<Record<PartState, string>> = {
+  original: "an original part",
+  later: "a later part",
+  reused: "a part from another piece",
+  reworked: "a part worked over since",
+};
+
+/** What a sign speaks for or against, in the fewest words. */
+export const briefSign = (sign: Pick<Sign, "speaks" | "states">): string =>
+  `speaks ${sign.speaks} ${sign.states.map((state) => STATES[state]).join(" or ")}`;
