@@ -107,7 +107,9 @@ function checkObservations({ parts, observations }: Piece): readonly Problem[] {
     if (seen.has(id))
       problems.push(
         problem("DUPLICATE_ID", `Two observations have the id ${id}; give observation ${i + 1} another.`, [
-          ...["observations", i, "id"],
+          "observations",
+          i,
+          "id",
         ]),
       );
     seen.add(id);
