@@ -46,7 +46,7 @@ export function complement(a: Years): Years {
   const gaps: Span[] = [];
   let from = Number.NEGATIVE_INFINITY;
   for (const [first, last] of a) {
-    if (from <= first - 1) gaps.push([from, first - 1]);
+    if (from < first) gaps.push([from, first - 1]);
     from = last + 1;
   }
   if (from < Number.POSITIVE_INFINITY) gaps.push([from, Number.POSITIVE_INFINITY]);
