@@ -41,6 +41,8 @@ export interface ClaimFilter {
   readonly subject?: TermId;
   /** Claims that name the term anywhere: subject, way, object, region, condition, scope (`namedTerms`). */
   readonly naming?: TermId;
+  /** Not the claims about this term, so that with `naming` only those of other subjects are left. */
+  readonly notAbout?: TermId;
   readonly source?: SourceId;
   /** Exceptions of any of these claims. */
   readonly of?: readonly ClaimId[];

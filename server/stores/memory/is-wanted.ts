@@ -11,10 +11,11 @@ export const isTermIn =
 
 /** Tells whether a claim passes a filter. */
 export const isClaimIn =
-  ({ subject, naming, source, of, relations }: ClaimFilter) =>
+  ({ subject, naming, notAbout, source, of, relations }: ClaimFilter) =>
   (claim: Claim): boolean =>
     (subject === undefined || ("subject" in claim && claim.subject === subject)) &&
     (naming === undefined || namedTerms(claim).includes(naming)) &&
+    (notAbout === undefined || !("subject" in claim && claim.subject === notAbout)) &&
     (source === undefined ||
       claim.citations.some((citation) => citation.basis === "published" && citation.source === source)) &&
     (of === undefined || (claim.relation === "void when" && of.includes(claim.of))) &&
