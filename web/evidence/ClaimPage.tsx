@@ -1,11 +1,72 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { CitationLine } from "../shared/claims/CitationLine.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { statusWords } from "../shared/words/claim-words.ts";
+import { relationWords } from "../shared/words/relation-words.ts";
+import { termKindWords } from "../shared/words/term-words.ts";
+import { ClaimBeside } from "./ClaimBeside.tsx";
+import { ClaimExceptions } from "./ClaimExceptions.tsx";
+import { ClaimMargin } from "./ClaimMargin.tsx";
 import { ClaimPageDocument } from "./ClaimPage.graphql.ts";
+import styles from "./ClaimPage.module.css";
+import { ClaimWays } from "./ClaimWays.tsx";
+import { ClaimYears } from "./ClaimYears.tsx";
+import { Kicker } from "./Kicker.tsx";
+import reading from "./reading.module.css";
 
-/** Reads one claim. */
+/** One claim: its sentence, its years, where it holds, how far it can be leaned on, who says so, and what stands against it. */
 export function ClaimPage({ id }: { id: string }) {
   const { data } = useSuspenseQuery(ClaimPageDocument, { variables: { id } });
   if (!data.claim) return <NotFoundPage what="claim" id={id} />;
-  return <PageHeading title={data.claim.says}>{data.claim.says}</PageHeading>;
+  const { claim } = data;
+  const { subject } = claim;
+  return (
+    <article className={reading["page"]}>
+      <header className={reading["head"]}>
+        <Kicker
+          steps={[
+            ...(subject
+              ? [
+                  { to: `/evidence?kind=${subject.kind}`, name: termKindWords[subject.kind].many },
+                  { to: `/terms/${subject.id}`, name: subject.label },
+                ]
+              : claim.of
+                ? [{ to: `/claims/${claim.of.id}`, name: "exception to a claim" }]
+                : []),
+            { name: relationWords[claim.relation] },
+          ]}
+        />
+        <PageHeading title={claim.says}>{claim.says}</PageHeading>
+        {claim.status === "ACCEPTED" ? null : (
+          <p className={styles["status"]}>This claim is {statusWords[claim.status]}.</p>
+        )}
+        {claim.note ? <p className={reading["note"]}>{claim.note}</p> : null}
+      </header>
+      <div className={reading["main"]}>
+        <ClaimYears claim={claim} />
+        <ClaimWays claim={claim} />
+        <section className={reading["section"]}>
+          <h2>
+            Who says so{" "}
+            <span>
+              · {claim.citations.length === 1 ? "1 citation" : `${claim.citations.length} citations`}
+            </span>
+          </h2>
+          <ul className={reading["list"]}>
+            {claim.citations.map((citation) => (
+              <li key={`${citation.source?.id} ${citation.locator} ${citation.basis}`}>
+                <CitationLine citation={citation} />
+              </li>
+            ))}
+          </ul>
+        </section>
+        <ClaimExceptions claim={claim} />
+        {subject ? (
+          <ClaimBeside claim={claim} others={subject.claims.edges.map((edge) => edge.node)} />
+        ) : null}
+      </div>
+      <ClaimMargin claim={claim} />
+    </article>
+  );
 }

@@ -1,26 +1,94 @@
-import { useQuery } from "@apollo/client/react";
-import { useState } from "react";
-import { Link } from "wouter";
+import { Suspense, useDeferredValue } from "react";
+import { useSearchParams } from "wouter";
+import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
-import { EvidencePageDocument } from "./EvidencePage.graphql.ts";
+import { SearchField } from "../shared/ui/SearchField.tsx";
+import { Select } from "../shared/ui/Select.tsx";
+import { Waiting } from "../shared/ui/Waiting.tsx";
+import { termKindWords } from "../shared/words/term-words.ts";
+import { Contents } from "./Contents.tsx";
+import styles from "./EvidencePage.module.css";
+import { Kicker } from "./Kicker.tsx";
+import reading from "./reading.module.css";
+import { SearchHits } from "./SearchHits.tsx";
+import { SourceList } from "./SourceList.tsx";
+import { TermTree } from "./TermTree.tsx";
 
-/** The way into the evidence: search, and browse by kind. */
+/** What the list is narrowed to: a kind of term, or the sources. */
+type Shelf = TermKind | "SOURCE";
+
+const shelves: readonly { id: Shelf | "ALL"; label: string }[] = [
+  { id: "ALL", label: "every kind" },
+  ...(Object.keys(termKindWords) as TermKind[]).map((kind) => ({
+    id: kind,
+    label: termKindWords[kind].many,
+  })),
+];
+const isTermKind = (shelf: string | null): shelf is TermKind => shelf !== null && shelf in termKindWords;
+
+/** The way into the evidence: search by words, or browse by kind. What is looked for stands in the address. */
 export function EvidencePage() {
-  const [words, setWords] = useState("");
-  const { data } = useQuery(EvidencePageDocument, { variables: { words }, skip: words === "" });
+  const [params, setParams] = useSearchParams();
+  const words = params.get("words") ?? "";
+  const asked = useDeferredValue(words.trim());
+  const shelf = params.get("kind");
+  const kind = isTermKind(shelf) ? shelf : undefined;
+  const look = (name: string, value: string) =>
+    setParams(
+      (before) => {
+        const next = new URLSearchParams(before);
+        if (value === "") next.delete(name);
+        else next.set(name, value);
+        return next;
+      },
+      { replace: true },
+    );
+  const title = kind ? termKindWords[kind].many : shelf === "SOURCE" ? "sources" : "Evidence";
   return (
     <>
-      <PageHeading title="Evidence">Evidence</PageHeading>
-      <label>
-        Search <input value={words} onChange={(event) => setWords(event.target.value)} />
-      </label>
-      <ul>
-        {data?.search.map(({ term }) => (
-          <li key={term.id}>
-            <Link href={`/terms/${term.id}`}>{term.label}</Link>
-          </li>
-        ))}
-      </ul>
+      <header className={reading["head"]}>
+        {title === "Evidence" ? null : <Kicker steps={[{ to: "/evidence", name: "evidence" }]} />}
+        <PageHeading key={title} title={title}>
+          {title}
+        </PageHeading>
+        {title === "Evidence" ? (
+          <p className={reading["note"]}>
+            Terms name what can be seen, done, bought or made; claims tie them to each other, to places and to
+            years; every claim says where it comes from.
+          </p>
+        ) : kind ? (
+          <p className={reading["note"]}>{sentence(termKindWords[kind].what)}</p>
+        ) : null}
+      </header>
+      {shelf === "SOURCE" ? null : (
+        <search className={styles["search"]}>
+          <SearchField
+            label="Search the terms"
+            value={words}
+            onChange={(value) => look("words", value)}
+            autoComplete="off"
+          />
+          <Select
+            label="Kind"
+            choices={shelves}
+            value={kind ?? "ALL"}
+            onChange={(value) => look("kind", value === "ALL" ? "" : value)}
+          />
+        </search>
+      )}
+      <Suspense fallback={<Waiting what="the evidence" />}>
+        {asked !== "" && shelf !== "SOURCE" ? (
+          <SearchHits words={asked} kind={kind} />
+        ) : kind ? (
+          <TermTree kind={kind} />
+        ) : shelf === "SOURCE" ? (
+          <SourceList />
+        ) : (
+          <Contents />
+        )}
+      </Suspense>
     </>
   );
 }
+
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

@@ -1,20 +1,70 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { useTransition } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { sayDay } from "../shared/words/say-day.ts";
+import { Kicker } from "./Kicker.tsx";
 import { RevisionsPageDocument } from "./RevisionsPage.graphql.ts";
+import styles from "./RevisionsPage.module.css";
+import reading from "./reading.module.css";
 
-/** The states the evidence has been in. */
+const REVISIONS_AT_ONCE = 50;
+
+/** The states the evidence has been in, newest first, each chained to the one before. */
 export function RevisionsPage() {
-  const { data } = useSuspenseQuery(RevisionsPageDocument, { variables: { first: 50 } });
+  const { data, fetchMore } = useSuspenseQuery(RevisionsPageDocument, {
+    variables: { first: REVISIONS_AT_ONCE },
+    fetchPolicy: "cache-and-network",
+  });
+  const [isLoading, startLoading] = useTransition();
+  const { edges, pageInfo, totalCount } = data.revisions;
   return (
-    <>
-      <PageHeading title="Revisions">Revisions</PageHeading>
-      <ol>
-        {data.revisions.edges.map(({ node }) => (
-          <li key={node.number}>
-            {node.number} {node.message}
+    <article>
+      <header className={reading["head"]}>
+        <Kicker steps={[{ to: "/evidence", name: "evidence" }]} />
+        <PageHeading title="Revisions">Revisions of the evidence</PageHeading>
+        <p className={reading["note"]}>
+          Nothing is overwritten: each change makes a new revision, and every answer names the one it was
+          given on. Each carries a hash of its content and of the revision before it, so that a change made
+          behind its back shows.
+        </p>
+      </header>
+      {totalCount === 0 ? (
+        <p className={reading["empty"]}>There is no evidence yet. Restore a dump to begin with one.</p>
+      ) : null}
+      <ol className={styles["chain"]} reversed start={edges[0]?.node.number}>
+        {edges.map(({ node }) => (
+          <li key={node.number} className={styles["revision"]}>
+            <span className={styles["number"]}>{node.number}</span>
+            <div>
+              <p className={styles["message"]}>{node.message}</p>
+              <p className={styles["by"]}>
+                <time dateTime={node.at}>{sayDay(node.at)}</time> · by {node.by} ·{" "}
+                {node.edits === 1 ? "1 edit" : `${node.edits} edits`} ·{" "}
+                <code title={node.hash}>
+                  <span className="visually-hidden">hash begins </span>
+                  {node.hash.slice(0, 10)}
+                </code>
+              </p>
+            </div>
           </li>
         ))}
       </ol>
-    </>
+      {pageInfo.hasNextPage ? (
+        <p className={reading["more"]}>
+          <Button
+            isDisabled={isLoading}
+            onPress={() =>
+              startLoading(async () => {
+                await fetchMore({ variables: { after: pageInfo.endCursor } });
+              })
+            }
+          >
+            Show older
+          </Button>{" "}
+          {edges.length} of {totalCount} shown
+        </p>
+      ) : null}
+    </article>
   );
 }

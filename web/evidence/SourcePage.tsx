@@ -1,11 +1,94 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { useTransition } from "react";
+import { ClaimLine } from "../shared/claims/ClaimLine.tsx";
+import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
+import { readingWords } from "../shared/words/claim-words.ts";
+import { Kicker } from "./Kicker.tsx";
+import styles from "./reading.module.css";
+import { SourceItem } from "./SourceItem.tsx";
 import { SourcePageDocument } from "./SourcePage.graphql.ts";
 
-/** Reads one source. */
+const CLAIMS_AT_ONCE = 50;
+
+/** One source: how to cite it, how far it was read, and every claim that rests on it. */
 export function SourcePage({ id }: { id: string }) {
-  const { data } = useSuspenseQuery(SourcePageDocument, { variables: { id } });
+  const { data, fetchMore } = useSuspenseQuery(SourcePageDocument, {
+    variables: { id, first: CLAIMS_AT_ONCE },
+  });
+  const [isLoading, startLoading] = useTransition();
   if (!data.source) return <NotFoundPage what="source" id={id} />;
-  return <PageHeading title={data.source.text}>{data.source.text}</PageHeading>;
+  const { source } = data;
+  const { edges, pageInfo, totalCount } = source.claims;
+  const locators = (citations: (typeof edges)[number]["node"]["citations"]) =>
+    citations.flatMap((citation) =>
+      citation.source?.id === id && citation.locator ? [citation.locator] : [],
+    );
+  return (
+    <article className={styles["page"]}>
+      <header className={styles["head"]}>
+        <Kicker steps={[{ to: "/evidence?kind=SOURCE", name: "sources" }, { name: source.kind }]} />
+        <PageHeading title={source.title ?? source.text}>{source.title ?? source.text}</PageHeading>
+        <p className={styles["note"]}>{source.text}</p>
+        {source.url ? (
+          <p>
+            <TextLink to={source.url}>{source.url}</TextLink>
+          </p>
+        ) : null}
+        {source.note ? <p className={styles["also"]}>{source.note}</p> : null}
+      </header>
+      <div className={styles["main"]}>
+        <section className={styles["section"]}>
+          <h2>
+            Claims that cite it <span>· {totalCount}</span>
+          </h2>
+          <ul className={styles["list"]}>
+            {edges.map(({ node }) => (
+              <li key={node.id}>
+                <ClaimLine claim={node} withoutCitations />
+                <p className={styles["beside"]}>{locators(node.citations).join("; ")}</p>
+              </li>
+            ))}
+          </ul>
+          {totalCount === 0 ? (
+            <p className={styles["empty"]}>No claim rests on it at this revision.</p>
+          ) : null}
+          {pageInfo.hasNextPage ? (
+            <p className={styles["more"]}>
+              <Button
+                isDisabled={isLoading}
+                onPress={() =>
+                  startLoading(async () => {
+                    await fetchMore({ variables: { after: pageInfo.endCursor } });
+                  })
+                }
+              >
+                Show more claims
+              </Button>{" "}
+              {edges.length} of {totalCount} shown
+            </p>
+          ) : null}
+        </section>
+        <SourceItem id={source.id} csl={source.csl} />
+      </div>
+      <dl className={styles["margin"]}>
+        <div>
+          <dt>Kind</dt>
+          <dd>{source.kind}</dd>
+        </div>
+        <div>
+          <dt>How far it was read</dt>
+          <dd>{readingWords[source.reading] ?? source.reading}</dd>
+        </div>
+        <div>
+          <dt>Id</dt>
+          <dd>
+            <code>{source.id}</code>
+          </dd>
+        </div>
+      </dl>
+    </article>
+  );
 }

@@ -1,11 +1,85 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { useTransition } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { termKindWords } from "../shared/words/term-words.ts";
+import { ClaimGroups } from "./ClaimGroups.tsx";
+import { ClaimList } from "./ClaimList.tsx";
+import { Kicker } from "./Kicker.tsx";
+import styles from "./reading.module.css";
+import { TermMargin } from "./TermMargin.tsx";
 import { TermPageDocument } from "./TermPage.graphql.ts";
+import { YearsByRegion } from "./YearsByRegion.tsx";
 
-/** Reads one term. */
+const CLAIMS_AT_ONCE = 50;
+
+/** One term: what it is, its years by region, every claim about it and every claim that names it. */
 export function TermPage({ id }: { id: string }) {
-  const { data } = useSuspenseQuery(TermPageDocument, { variables: { id } });
+  const { data, fetchMore } = useSuspenseQuery(TermPageDocument, {
+    variables: { id, first: CLAIMS_AT_ONCE },
+  });
+  const [isLoading, startLoading] = useTransition();
   if (!data.term) return <NotFoundPage what="term" id={id} />;
-  return <PageHeading title={data.term.label}>{data.term.label}</PageHeading>;
+  const { term } = data;
+  const claims = term.claims.edges.map((edge) => edge.node);
+  const naming = term.namedIn.edges.map((edge) => edge.node);
+  const more = (variables: { after?: string | null; afterNamed?: string | null }) =>
+    startLoading(async () => {
+      await fetchMore({ variables });
+    });
+  return (
+    <article className={styles["page"]}>
+      <header className={styles["head"]}>
+        <Kicker
+          steps={[
+            { to: `/evidence?kind=${term.kind}`, name: termKindWords[term.kind].many },
+            ...term.broaderTerms.toReversed().map(({ id, label }) => ({ to: `/terms/${id}`, name: label })),
+          ]}
+        />
+        <PageHeading title={term.label}>{term.label}</PageHeading>
+        {term.otherLabels.length > 0 ? (
+          <p className={styles["also"]}>also called {term.otherLabels.join(", ")}</p>
+        ) : null}
+        {term.note ? <p className={styles["note"]}>{term.note}</p> : null}
+      </header>
+      <div className={styles["main"]}>
+        <YearsByRegion claims={claims} />
+        <section className={styles["section"]}>
+          <h2>
+            Claims about it <span>· {term.claims.totalCount}</span>
+          </h2>
+          <ClaimGroups claims={claims} />
+          {term.claims.pageInfo.hasNextPage ? (
+            <p className={styles["more"]}>
+              <Button isDisabled={isLoading} onPress={() => more({ after: term.claims.pageInfo.endCursor })}>
+                Show more claims
+              </Button>{" "}
+              {claims.length} of {term.claims.totalCount} shown
+            </p>
+          ) : null}
+        </section>
+        {naming.length > 0 ? (
+          <section className={styles["section"]}>
+            <h2>
+              Claims that name it <span>· {term.namedIn.totalCount}</span>
+            </h2>
+            <ClaimList claims={naming} />
+            {term.namedIn.pageInfo.hasNextPage ? (
+              <p className={styles["more"]}>
+                <Button
+                  isDisabled={isLoading}
+                  onPress={() => more({ afterNamed: term.namedIn.pageInfo.endCursor })}
+                >
+                  Show more claims
+                </Button>{" "}
+                {naming.length} of {term.namedIn.totalCount} shown
+              </p>
+            ) : null}
+          </section>
+        ) : null}
+      </div>
+      <TermMargin term={term} />
+    </article>
+  );
 }

@@ -23,7 +23,7 @@ export function PieceState({ id, axis }: Props) {
   });
   const examined = data?.examination?.examined;
   return (
-    <div ref={place} className={styles["state"]}>
+    <div className={styles["state"]}>
       <p className={styles["headline"]}>
         {examined?.__typename === "Examined" ? examined.words.headline : null}
         {examined?.__typename === "Refused"
@@ -31,7 +31,7 @@ export function PieceState({ id, axis }: Props) {
           : null}
         {error ? sayFailure(error).what : null}
       </p>
-      <div className={styles["strips"]}>
+      <div ref={place} className={styles["strips"]}>
         {examined?.__typename === "Examined" ? (
           <StripsThumbnail report={examined.report} axis={axis} />
         ) : null}

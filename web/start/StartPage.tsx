@@ -4,6 +4,7 @@ import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { axisForPieces } from "./axis-for-pieces.ts";
 import { PieceList } from "./PieceList.tsx";
+import { ScribedJoint } from "./ScribedJoint.tsx";
 import { StartPageDocument } from "./StartPage.graphql.ts";
 import styles from "./StartPage.module.css";
 
@@ -34,6 +35,7 @@ export function StartPage() {
         <PageHeading title="Pieces">
           Tests what is claimed of a piece of furniture against cited evidence of how furniture was made.
         </PageHeading>
+        <ScribedJoint />
         <p className={styles["how"]}>
           Record the piece part by part: what you see, what you looked for and did not find, what could not be
           seen. Each thing is dated by the claims it rests on, and every step names its source.
@@ -55,7 +57,7 @@ export function StartPage() {
       {invented.length > 0 ? (
         <PieceList
           title="Demonstrations"
-          beside="invented: no such pieces exist. The evidence they are tested against is real."
+          beside="invented; the evidence against them is real"
           pieces={invented}
           axis={axis}
         />

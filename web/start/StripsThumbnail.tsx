@@ -26,20 +26,22 @@ const weight = ({ label }: Finding) => (label === "contradictory" ? 2 : label ==
 export function StripsThumbnail({ report, axis }: Props) {
   const rows = rowsOf(report.findings);
   const step = rows.length > 14 ? 6 : 8;
-  const height = Math.max(rows.length, 3) * step + 8;
+  const height = rows.length * step;
   const { against, fits, silent } = countFindings(report.findings);
   return (
     <figure className={styles["thumbnail"]}>
+      <svg width="100%" height="100%" className={styles["ground"]} aria-hidden="true">
+        <Grid axis={axis} height="100%" />
+        <KnifeLines axis={axis} years={report.attribution.years} height="100%" />
+      </svg>
       <svg width="100%" height={height} className={styles["drawing"]} aria-hidden="true">
-        <Grid axis={axis} height={height} />
-        <KnifeLines axis={axis} years={report.attribution.years} height={height} />
         {rows.map((finding, row) => (
           <ThumbnailStrip
             key={finding.id}
             finding={finding}
             axis={axis}
             claimed={report.attribution.years}
-            y={4 + row * step + step / 2}
+            y={row * step + step / 2}
             thick={step - 3.5}
           />
         ))}

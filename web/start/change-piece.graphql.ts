@@ -66,6 +66,7 @@ export type ProblemCode =
   | 'STORE_FULL'
   | 'STORE_LOCKED'
   | 'STORE_NOT_EMPTY'
+  | 'STORE_UNREACHABLE'
   | 'TOGETHER_AND_SEPARATE'
   | 'TOO_LARGE'
   | 'UNCITED_CLAIM'

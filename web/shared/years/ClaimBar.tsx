@@ -1,5 +1,4 @@
 import type { ClaimSpans } from "./claim-spans.ts";
-import { Grid } from "./Grid.tsx";
 import { Mark } from "./Mark.tsx";
 import { SpanBar } from "./SpanBar.tsx";
 import type { YearAxis } from "./year-axis.ts";
@@ -8,19 +7,26 @@ import styles from "./years.module.css";
 interface Props {
   axis: YearAxis;
   spans: ClaimSpans | undefined;
-  /** Practice is drawn lighter in its outline than what is physically so. */
+  /** Habit or fashion is drawn thinner than what is physically so. */
+  isSoft?: boolean;
   height?: number;
   className?: string | undefined;
 }
 
 /** One dated claim on an axis: a bar where the thing was there, a diamond where it is recorded, a struck line where it is not found. */
-export function ClaimBar({ axis, spans, height = 24, className }: Props) {
+export function ClaimBar({ axis, spans, isSoft = false, height = 24, className }: Props) {
   const y = height / 2;
   return (
     <svg className={styles["row"]} width="100%" height={height} aria-hidden="true">
-      <Grid axis={axis} height={height} />
       {spans?.kind === "hold" ? (
-        <SpanBar axis={axis} solid={spans.solid} pale={spans.pale} y={y} className={className} />
+        <SpanBar
+          axis={axis}
+          solid={spans.solid}
+          pale={spans.pale}
+          y={y}
+          thick={isSoft ? 4 : 8}
+          className={className}
+        />
       ) : null}
       {spans?.kind === "record" ? <Record axis={axis} spans={spans} y={y} /> : null}
       {spans?.kind === "exclude" ? <Excluded axis={axis} spans={spans} y={y} /> : null}

@@ -6,7 +6,7 @@ interface Props {
   axis: YearAxis;
   /** First and last claimed year; null where nothing bounds that end. */
   years: readonly [Year | null, Year | null];
-  height: number;
+  height: number | "100%";
 }
 
 /** The claimed years: a knife line at each end, a faint band between. */
