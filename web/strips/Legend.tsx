@@ -1,5 +1,5 @@
 import styles from "./Legend.module.css";
-import { Mark } from "./Mark.tsx";
+import { RowMark } from "./RowMark.tsx";
 import line from "./StripLine.module.css";
 
 const bar = (look: string | undefined) => (
@@ -51,8 +51,8 @@ const entries = [
     says: "claimed years",
     drawn: (
       <g>
-        <rect x="5" width="14" height="12" className={line["band"]} />
-        <path d="M5 0V12M19 0V12" className={line["knife"]} />
+        <rect x="5" width="14" height="12" className={styles["band"]} />
+        <path d="M5 0V12M19 0V12" className={styles["knife"]} />
       </g>
     ),
   },
@@ -70,15 +70,15 @@ export const Legend = () => (
       </li>
     ))}
     <li>
-      <Mark mark="for" />
+      <RowMark mark="for" />
       agrees
     </li>
     <li>
-      <Mark mark="sign" />
+      <RowMark mark="sign" />
       sign of alteration
     </li>
     <li>
-      <Mark mark="sign-set-aside" />
+      <RowMark mark="sign-set-aside" />
       sign set aside
     </li>
   </ul>

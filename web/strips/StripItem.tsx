@@ -4,7 +4,7 @@ import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import styles from "./DatingStrips.module.css";
 import { Ground } from "./Ground.tsx";
 import type { Glossary } from "./glossary.ts";
-import { Mark } from "./Mark.tsx";
+import { RowMark } from "./RowMark.tsx";
 import { StripDetail } from "./StripDetail.tsx";
 import { StripLine } from "./StripLine.tsx";
 import type { StripRow } from "./strip-row.ts";
@@ -60,7 +60,7 @@ export const StripItem = memo(function StripItem({
         onClick={() => deeds.onToggle(row.id)}
       >
         <span className={styles["name"]}>
-          <Mark mark={row.mark} />
+          <RowMark mark={row.mark} />
           <span>{row.label}</span>
         </span>
         <span className={styles["plot"]}>

@@ -19,7 +19,7 @@ export function StripsHead({ axis, claimed }: Props) {
     <div className={styles["head"]} aria-hidden="true">
       <span className={styles["plot"]}>
         <Ground axis={axis} claimed={claimed} />
-        <svg className={styles["years"]} width="100%" height="20">
+        <svg className={styles["years"]} width="100%" height="20" aria-hidden="true">
           {axis.ticks.map((year) => {
             const at = axis.at(year);
             return middle !== undefined && Math.abs(at - middle) < ROOM ? null : (

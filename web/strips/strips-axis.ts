@@ -4,11 +4,13 @@ import type { StripGroup } from "./strip-row.ts";
 
 /** How far before the claim the axis goes at most; what begins earlier is drawn as going on. */
 const MOST_BEFORE = 220;
+/** How far beyond what is stated, and how far after a claim at least. */
 const AIR = 12;
+const AFTER_CLAIM = 60;
 
 /**
  * The axis all strips share: the claimed years, and every stated year of a strip within reason. It ends at the year of
- * the examination, since nothing on the piece is later.
+ * the examination, since nothing on the piece is later. A claim without a beginning moves nothing.
  */
 export function stripsAxis(
   claimed: readonly [Year | null, Year | null],
@@ -21,11 +23,15 @@ export function stripsAxis(
     .flatMap((row) => [...row.possible, ...row.usual, ...row.ways.flatMap((way) => way.years)])
     .flat()
     .filter((year): year is Year => year !== null);
-  const claim = claimed.filter((year): year is Year => year !== null);
-  const all = [...stated, ...claim];
-  if (all.length === 0) return makeYearAxis(1650, 1900);
-  const middle = claim.length > 0 ? Math.min(...claim) : Math.min(...all);
-  const first = Math.max(Math.min(...all) - AIR, middle - MOST_BEFORE);
-  const last = Math.min(Math.max(...all, middle + 60) + AIR, Math.max(examined, middle + AIR));
-  return makeYearAxis(first, last);
+  const [claimedFrom, claimedTo] = claimed;
+  if (claimedFrom === null) {
+    if (stated.length === 0) return makeYearAxis(1650, 1900);
+    return makeYearAxis(Math.min(...stated) - AIR, Math.min(examined, Math.max(...stated) + AIR));
+  }
+  const least = Math.min(claimedFrom, ...stated) - AIR;
+  const most = Math.max(claimedFrom + AFTER_CLAIM, claimedTo ?? claimedFrom, ...stated) + AIR;
+  return makeYearAxis(
+    Math.max(least, claimedFrom - MOST_BEFORE),
+    Math.max(Math.min(most, examined), claimedFrom + AIR),
+  );
 }

@@ -1,4 +1,4 @@
-import styles from "./Mark.module.css";
+import styles from "./RowMark.module.css";
 import type { StripMark } from "./strip-row.ts";
 
 /** What each mark means, for legends and for those who do not see it. */
@@ -21,7 +21,7 @@ const PATHS: Readonly<Record<StripMark, string>> = {
 };
 
 /** A mark of 12 by 12 px told by its shape: cross, stroke, dot, open dot, diamond, struck diamond. */
-export const Mark = ({ mark }: { mark: StripMark }) => (
+export const RowMark = ({ mark }: { mark: StripMark }) => (
   <svg className={`${styles["mark"]} ${styles[mark]}`} viewBox="0 0 12 12" aria-hidden="true">
     <path d={PATHS[mark]} />
   </svg>
