@@ -33,7 +33,7 @@ function parseDating(text: string, role: Role): Dating | Unreadable {
   if (text.length > LONGEST) return { why: `it is ${text.length} characters long` };
   if (/\b(early|mid|middle|late)\b/i.test(text))
     return { why: "early, middle and late mean different years to different people, so years are wanted" };
-  if (/[a-z]{3}/i.test(text))
+  if (/[a-z]{3}/i.test(text.replaceAll("X", "")))
     return { why: "it has words in it, and dates are written in figures and marks" };
   if (/\s/.test(text)) return { why: "it has a blank in it" };
   if (/^[[{]/.test(text)) return readList(text, role);
@@ -91,7 +91,7 @@ function readEnd(text: string): IntervalEnd | Unreadable {
   if (text === "") return { is: "unknown" };
   const date = readDate(text);
   if ("why" in date) return date;
-  if (date.estimate !== undefined) return { why: "significant digits (S) stand in a date by itself only" };
+  if (date.estimate !== undefined) return ESTIMATE_ALONE;
   return { is: "stated", date };
 }
 
@@ -128,7 +128,7 @@ function readElements(texts: readonly string[], all: boolean): readonly Element[
   const elements: Element[] = [];
   for (const [i, text] of texts.entries()) {
     const element = text.includes("..")
-      ? readRange(text, i === 0, i === texts.length - 1)
+      ? readRange(text, all, { isFirst: i === 0, isLast: i === texts.length - 1 })
       : readMember(text, all);
     if ("why" in element) return element;
     elements.push(element);
@@ -139,23 +139,25 @@ function readElements(texts: readonly string[], all: boolean): readonly Element[
 function readMember(text: string, all: boolean): Element | Unreadable {
   const date = readDate(text);
   if ("why" in date) return date;
-  if (date.estimate !== undefined) return { why: "significant digits (S) stand in a date by itself only" };
+  if (date.estimate !== undefined) return ESTIMATE_ALONE;
   if (all && !isOneYear(date))
     return { why: `in a list of all the dates, each has to fall in one known year, and ${text} does not` };
   return date;
 }
 
-function readRange(text: string, isFirst: boolean, isLast: boolean): Element | Unreadable {
+function readRange(text: string, all: boolean, place: Place): Element | Unreadable {
   const ends = text.split("..");
   if (ends.length !== 2) return { why: `"${text}" is not a range` };
   const [from, to] = ends.map((end) => (end === "" ? undefined : readDate(end)));
   if (from && "why" in from) return from;
   if (to && "why" in to) return to;
   if (!from && !to) return { why: "a range needs a first or a last year" };
-  if (!from && !isFirst) return { why: "only the first range of a list can begin with .." };
-  if (!to && !isLast) return { why: "only the last range of a list can end with .." };
-  for (const end of [from, to])
-    if (end && !isOneYear(end)) return { why: "a range inside a list goes from one known year to another" };
+  if (!from && !place.isFirst) return { why: "only the first range of a list can begin with .." };
+  if (!to && !place.isLast) return { why: "only the last range of a list can end with .." };
+  if (from?.estimate !== undefined || to?.estimate !== undefined) return ESTIMATE_ALONE;
+  const needKnown = all || (from !== undefined && to !== undefined);
+  if (needKnown && [from, to].some((end) => end && !isOneYear(end)))
+    return { why: "a range inside a list goes from one known year to another" };
   if (from && to && from.earliestDay > to.latestDay)
     return { why: `the range ${text} ends before it begins` };
   const span: Span = [from?.hull[0] ?? Number.NEGATIVE_INFINITY, to?.hull[1] ?? Number.POSITIVE_INFINITY];
@@ -166,4 +168,10 @@ function readRange(text: string, isFirst: boolean, isLast: boolean): Element | U
   };
 }
 
-const isOneYear = (date: ReadDate): boolean => date.hull[0] === date.hull[1] && date.estimate === undefined;
+interface Place {
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+}
+
+const ESTIMATE_ALONE: Unreadable = { why: "significant digits (S) stand in a date by itself only" };
+const isOneYear = ({ hull }: ReadDate): boolean => hull[0] === hull[1];
