@@ -28,7 +28,9 @@ export const PROBLEM_CODES = [
   "STORE_FULL",
   "STORE_LOCKED",
   "STORE_CORRUPT",
+  "STORE_UNREACHABLE",
   "TOO_LARGE",
+  "UNREADABLE_FILE",
   "NOTHING_TO_UNDO",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
