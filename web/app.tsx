@@ -40,7 +40,7 @@ export const App = () => (
       <Route path="/">{onPage(<StartPage />, "start")}</Route>
       {Object.entries(idPages).map(([path, Page]) => (
         <Route key={path} path={path}>
-          {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={decodeURIComponent(id)} />, id)}
+          {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
         </Route>
       ))}
       <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>

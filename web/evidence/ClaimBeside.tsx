@@ -60,7 +60,7 @@ export function ClaimBeside({ claim, others }: Props) {
             <YearsGround axis={axis} />
           </div>
           <div className={styles["own"]}>
-            <p>This claim</p>
+            <p className={styles["words"]}>This claim</p>
             {bar(claim)}
           </div>
         </>
@@ -71,7 +71,7 @@ export function ClaimBeside({ claim, others }: Props) {
           const { sign, look } = marks[comparison.kind];
           return (
             <li key={other.id} className={styles["other"]}>
-              <div>
+              <div className={styles["words"]}>
                 <p className={styles["verdict"]}>
                   <i aria-hidden="true" className={styles[look]}>
                     {sign}

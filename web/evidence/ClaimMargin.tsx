@@ -46,7 +46,7 @@ export const ClaimMargin = ({ claim }: { claim: Claim }) => (
       <dt>Id</dt>
       <dd>
         <code>{claim.id}</code>
-        {claim.row ? <small>row {claim.row} of the fact register</small> : null}
+        {claim.row ? <small>modelled from row {claim.row} of the register</small> : null}
       </dd>
     </div>
   </dl>

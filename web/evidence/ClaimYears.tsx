@@ -15,7 +15,7 @@ export function ClaimYears({ claim }: { claim: ClaimLineFragment }) {
   const axis = axisAround(yearsDrawn(spans), 60);
   return (
     <section className={reading["section"]}>
-      <h2>When{claim.when ? <small> · written {claim.when}</small> : null}</h2>
+      <h2>When{claim.when ? <span> · written {claim.when}</span> : null}</h2>
       <p className={styles["when"]}>{sayClaimYears(claim.relation, claim.years)}.</p>
       <div className={styles["drawing"]}>
         <div className={styles["ground"]}>

@@ -14,7 +14,7 @@ interface Props {
 /** The terms that fit some words, best first. */
 export function SearchHits({ words, kind }: Props) {
   const { data } = useSuspenseQuery(EvidenceSearchDocument, {
-    variables: { words, kinds: kind ? [kind] : null },
+    variables: { words, kinds: kind ? [kind] : null, first: MOST_HITS },
   });
   const hits = data.search;
   return (
@@ -22,7 +22,7 @@ export function SearchHits({ words, kind }: Props) {
       <p role="status" className={styles["count"]}>
         {hits.length === 0
           ? `Nothing is called “${words}”${kind ? ` among the ${termKindWords[kind].many}` : ""}. Try fewer letters, another word for it, or every kind.`
-          : `${hits.length === 1 ? "1 term" : `${hits.length} terms`} for “${words}”`}
+          : `${sayCount(hits.length)} for “${words}”`}
       </p>
       <ul className={`${reading["list"]} ${styles["hits"]}`}>
         {hits.map(({ term }) => (
@@ -43,5 +43,12 @@ export function SearchHits({ words, kind }: Props) {
     </section>
   );
 }
+
+const MOST_HITS = 40;
+
+const sayCount = (hits: number) => {
+  if (hits === 1) return "1 term";
+  return hits < MOST_HITS ? `${hits} terms` : `The best ${hits} terms`;
+};
 
 const firstSentence = (note: string) => /^.*?[.:;](?=\s|$)/.exec(note)?.[0].replace(/[:;]$/, ".") ?? note;

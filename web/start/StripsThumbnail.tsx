@@ -48,7 +48,7 @@ export function StripsThumbnail({ report, axis }: Props) {
       </svg>
       <figcaption className={styles["counts"]}>
         {rows.length === 0 ? (
-          "Nothing recorded yet"
+          <span>Nothing recorded yet</span>
         ) : (
           <>
             <span className={styles["against"]}>
