@@ -1,0 +1,75 @@
+import type { DatabaseSync, SQLInputValue, SQLOutputValue, StatementSync } from "node:sqlite";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
+import { findMediumProblem } from "./find-medium-problem.ts";
+
+/** Named parameters of a statement. */
+export type Parameters = Readonly<Record<string, SQLInputValue>>;
+type Row = Record<string, SQLOutputValue>;
+
+/** An open file, with each statement prepared once. The caller of `all` and `get` vouches for the shape of a row. */
+export interface Database {
+  readonly raw: DatabaseSync;
+  all<Shape extends object = Row>(sql: string, parameters?: Parameters): readonly Shape[];
+  get<Shape extends object = Row>(sql: string, parameters?: Parameters): Shape | undefined;
+  run(sql: string, parameters?: Parameters): void;
+  /** Reads one state of the file. Throws `StoreFailed` where the medium fails. */
+  read<Answer>(what: () => Answer): Answer;
+  /** Writes all or, if the answer is a problem or something is thrown, nothing. A failing medium is a problem too. */
+  write<Answer>(what: () => Answer | Problem): Answer | Problem;
+  close(): void;
+}
+
+/** Wraps an open file; `release` lets go of what is held with it. */
+export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}): Database {
+  const prepared = new Map<string, StatementSync>();
+  const prepare = (sql: string): StatementSync => {
+    const known = prepared.get(sql);
+    if (known !== undefined) return known;
+    const statement = raw.prepare(sql);
+    prepared.set(sql, statement);
+    return statement;
+  };
+  const rollBack = (): void => {
+    if (raw.isTransaction) raw.exec("ROLLBACK");
+  };
+  return {
+    raw,
+    all: <Shape extends object>(sql: string, parameters: Parameters = {}) =>
+      prepare(sql).all(parameters) as unknown as readonly Shape[],
+    get: <Shape extends object>(sql: string, parameters: Parameters = {}) =>
+      prepare(sql).get(parameters) as unknown as Shape | undefined,
+    run: (sql, parameters = {}) => {
+      prepare(sql).run(parameters);
+    },
+    read: (what) => {
+      try {
+        raw.exec("BEGIN");
+        return what();
+      } catch (failure) {
+        const refusal = findMediumProblem(failure);
+        throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
+      } finally {
+        rollBack();
+      }
+    },
+    write: (what) => {
+      try {
+        raw.exec("BEGIN IMMEDIATE");
+        const answer = what();
+        if (!isProblem(answer)) raw.exec("COMMIT");
+        return answer;
+      } catch (failure) {
+        const refusal = findMediumProblem(failure);
+        if (refusal === undefined) throw failure;
+        return refusal;
+      } finally {
+        rollBack();
+      }
+    },
+    close: () => {
+      raw.close();
+      release();
+    },
+  };
+}

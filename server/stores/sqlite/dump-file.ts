@@ -1,0 +1,35 @@
+import { sealDump } from "../../chain/seal-dump.ts";
+import type { Change } from "../../domain/change.ts";
+import type { DumpRecord } from "../../domain/dump.ts";
+import { isProblem } from "../../domain/problem.ts";
+import type { Revision } from "../../domain/revision.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
+import type { Database } from "./database.ts";
+import { EXAMINATION_COLUMNS, examinationOf } from "./examinations.ts";
+import { openFile } from "./open-file.ts";
+import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
+
+type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
+
+/** Reads a dump over a connection of its own, so that writes made meanwhile do not show in it. */
+export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
+  const database = openFile(path, { readOnly: true, patience: 0 });
+  if (isProblem(database)) throw new StoreFailed(database, undefined);
+  try {
+    database.raw.exec("BEGIN");
+    yield* sealDump(readRecords(database));
+  } finally {
+    database.close();
+  }
+}
+
+function* readRecords(database: Database): Generator<Kept> {
+  const revisions = database.raw.prepare(`SELECT ${REVISION_COLUMNS}, change FROM revision ORDER BY number`);
+  for (const row of revisions.iterate() as unknown as Iterable<Revision & { readonly change: string }>)
+    yield { kind: "revision", revision: revisionOf(row), change: JSON.parse(row.change) as Change };
+  const versions = database.raw.prepare(
+    `SELECT ${EXAMINATION_COLUMNS} FROM examination ORDER BY id, version`,
+  );
+  for (const row of versions.iterate() as unknown as Iterable<Parameters<typeof examinationOf>[0]>)
+    yield { kind: "examination", examination: examinationOf(row) };
+}

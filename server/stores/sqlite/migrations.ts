@@ -1,0 +1,120 @@
+/** Marks a file as a store of this program, in SQLite's `application_id`: the letters "Scrb". */
+export const APPLICATION_ID = 0x53637262;
+
+/** The `until` of a row that still stands. */
+export const STILL_STANDS = Number.MAX_SAFE_INTEGER;
+
+/**
+ * Brings a file from each version to the next; the number of the last is the version this program reads and writes.
+ * A step that was released is never changed: add another.
+ *
+ * Rows are valid from revision `since` until revision `until`, which is the only column ever updated. Bodies are
+ * canonical JSON; the other columns repeat what is searched by. `statement`, `lead` and `exception` are what the
+ * neighbourhood is read from: clustered by the term or claim they are about, so that one term's rows lie together.
+ */
+export const MIGRATIONS: readonly string[] = [
+  `
+  CREATE TABLE revision (
+    number INTEGER PRIMARY KEY,
+    at TEXT NOT NULL,
+    by TEXT NOT NULL,
+    message TEXT NOT NULL,
+    content TEXT NOT NULL,
+    previous TEXT NOT NULL,
+    hash TEXT NOT NULL,
+    change TEXT NOT NULL
+  ) STRICT;
+
+  CREATE TABLE term (
+    row INTEGER PRIMARY KEY,
+    id TEXT NOT NULL,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    kind TEXT NOT NULL,
+    broader TEXT,
+    body TEXT NOT NULL
+  ) STRICT;
+  CREATE UNIQUE INDEX term_by_id ON term (id, since);
+  CREATE INDEX term_by_broader ON term (broader, id);
+  CREATE INDEX term_by_kind ON term (kind, id);
+
+  CREATE TABLE claim (
+    row INTEGER PRIMARY KEY,
+    id TEXT NOT NULL,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    relation TEXT NOT NULL,
+    subject TEXT,
+    body TEXT NOT NULL
+  ) STRICT;
+  CREATE UNIQUE INDEX claim_by_id ON claim (id, since);
+  CREATE INDEX claim_by_subject ON claim (subject, id);
+
+  CREATE TABLE source (
+    row INTEGER PRIMARY KEY,
+    id TEXT NOT NULL,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    body TEXT NOT NULL
+  ) STRICT;
+  CREATE UNIQUE INDEX source_by_id ON source (id, since);
+
+  -- Accepted claims by their subject.
+  CREATE TABLE statement (
+    subject TEXT NOT NULL,
+    row INTEGER NOT NULL,
+    claim TEXT NOT NULL,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    PRIMARY KEY (subject, row)
+  ) STRICT, WITHOUT ROWID;
+
+  -- Where accepted "requires" claims lead, with the region of their scope.
+  CREATE TABLE lead (
+    subject TEXT NOT NULL,
+    target TEXT NOT NULL,
+    row INTEGER NOT NULL,
+    region TEXT,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    PRIMARY KEY (subject, target, row)
+  ) STRICT, WITHOUT ROWID;
+
+  -- "void when" claims by the claim they are about.
+  CREATE TABLE exception (
+    of TEXT NOT NULL,
+    row INTEGER NOT NULL,
+    claim TEXT NOT NULL,
+    accepted INTEGER NOT NULL,
+    since INTEGER NOT NULL,
+    until INTEGER NOT NULL,
+    PRIMARY KEY (of, row)
+  ) STRICT, WITHOUT ROWID;
+
+  -- Claims by the terms they name, and by the sources they cite.
+  CREATE TABLE naming (
+    term TEXT NOT NULL,
+    row INTEGER NOT NULL,
+    since INTEGER NOT NULL,
+    PRIMARY KEY (term, row)
+  ) STRICT, WITHOUT ROWID;
+  CREATE TABLE citing (
+    source TEXT NOT NULL,
+    row INTEGER NOT NULL,
+    since INTEGER NOT NULL,
+    PRIMARY KEY (source, row)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE examination (
+    id TEXT NOT NULL,
+    version INTEGER NOT NULL,
+    undo_to INTEGER,
+    deleted INTEGER NOT NULL,
+    changed_at TEXT NOT NULL,
+    newest INTEGER NOT NULL,
+    piece TEXT NOT NULL,
+    PRIMARY KEY (id, version)
+  ) STRICT;
+  CREATE INDEX examination_by_change ON examination (changed_at DESC, id) WHERE newest = 1 AND deleted = 0;
+  `,
+];

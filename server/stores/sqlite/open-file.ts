@@ -1,0 +1,121 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { dirname } from "node:path";
+import { DatabaseSync } from "node:sqlite";
+import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { type Database, wrapDatabase } from "./database.ts";
+import { findMediumProblem, storeCorrupt } from "./find-medium-problem.ts";
+import { holdWriterLock, type WriterLock } from "./hold-writer-lock.ts";
+import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
+
+/** Below this, two connections that write and checkpoint at once can damage a file (SQLite's page on WAL). */
+const OLDEST_SQLITE = [3, 51, 3];
+
+export interface OpenOptions {
+  /** For a look at a store that a running server may hold: nothing is made, upgraded or written. */
+  readonly readOnly: boolean;
+  /** How long to wait for another program that writes, in milliseconds. */
+  readonly patience: number;
+}
+
+/** Opens the file, makes or upgrades its tables, and looks it through; all that can be wrong with it is a problem. */
+export function openFile(path: string, { readOnly, patience }: OpenOptions): Database | Problem {
+  if (readOnly && !existsSync(path)) return noSuchFile(path);
+  let lock: WriterLock | undefined;
+  let raw: DatabaseSync | undefined;
+  try {
+    if (!readOnly) {
+      mkdirSync(dirname(path), { recursive: true });
+      const held = holdWriterLock(path);
+      if (isProblem(held)) return held;
+      lock = held;
+    }
+    raw = new DatabaseSync(path, { readOnly, timeout: patience, enableForeignKeyConstraints: true });
+    const database = wrapDatabase(raw, lock?.release);
+    const refusal = checkLibrary(database) ?? checkFile(database, path) ?? prepareFile(database, readOnly);
+    if (refusal === undefined) return database;
+    database.close();
+    return refusal;
+  } catch (failure) {
+    raw?.close();
+    lock?.release();
+    const refusal = findMediumProblem(failure) ?? findFolderProblem(failure, path);
+    if (refusal === undefined) throw failure;
+    return refusal;
+  }
+}
+
+function checkLibrary(database: Database): Problem | undefined {
+  const version = database.get<{ version: string }>("SELECT sqlite_version() AS version")?.version ?? "";
+  if (!isOlder(version.split(".").map(Number), OLDEST_SQLITE)) return undefined;
+  return problem(
+    "OTHER_VERSION",
+    `SQLite ${version} can damage a store; this program needs ${OLDEST_SQLITE.join(".")} or newer, which comes with Node 24.15.`,
+  );
+}
+
+/** Tells whether one version, as numbers, comes before another. */
+export function isOlder(version: readonly number[], than: readonly number[]): boolean {
+  for (const [place, needed] of than.entries()) {
+    const has = version[place] ?? 0;
+    if (has !== needed) return has < needed;
+  }
+  return false;
+}
+
+/** The file must be empty, or a store of this program, of no later version, and pass SQLite's quick check. */
+function checkFile(database: Database, path: string): Problem | undefined {
+  const sound = database.get<{ quick_check: string }>("PRAGMA quick_check(1)")?.quick_check;
+  if (sound !== "ok") return storeCorrupt(`quick check: ${sound}`);
+  const { application_id: application } = database.get("PRAGMA application_id") ?? {};
+  const tables = database.get<{ count: number }>("SELECT count(*) AS count FROM sqlite_schema")?.count ?? 0;
+  if (application !== APPLICATION_ID && tables > 0)
+    return problem(
+      "WRONG_FORMAT",
+      `${path} is a database of another program; nothing was touched. Choose another data folder (SCRIBELINE_DATA).`,
+    );
+  const version = versionOf(database);
+  if (version > MIGRATIONS.length)
+    return problem(
+      "OTHER_VERSION",
+      `The store is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
+    );
+  return undefined;
+}
+
+const versionOf = (database: Database): number =>
+  database.get<{ user_version: number }>("PRAGMA user_version")?.user_version ?? 0;
+
+function prepareFile(database: Database, readOnly: boolean): Problem | undefined {
+  if (readOnly) {
+    if (versionOf(database) === MIGRATIONS.length) return undefined;
+    return problem(
+      "OTHER_VERSION",
+      "The store is empty or of an older version; start the server once to bring it up to date.",
+    );
+  }
+  database.raw.exec("PRAGMA journal_mode = wal; PRAGMA synchronous = full");
+  const done = database.write(() => {
+    for (let version = versionOf(database); version < MIGRATIONS.length; version++) {
+      database.raw.exec(MIGRATIONS[version] as string);
+      database.raw.exec(`PRAGMA user_version = ${version + 1}; PRAGMA application_id = ${APPLICATION_ID}`);
+    }
+    return "done" as const;
+  });
+  return isProblem(done) ? done : undefined;
+}
+
+const noSuchFile = (path: string): Problem =>
+  problem("STORE_UNREACHABLE", `There is no store at ${path}; start the server once, or restore a dump.`);
+
+/** Folders fail before SQLite is asked. */
+function findFolderProblem(failure: unknown, path: string): Problem | undefined {
+  const code = (failure as { readonly code?: unknown }).code;
+  if (code === "ENOSPC")
+    return problem("STORE_FULL", `The disk has no room for the folder of ${path}; make room and try again.`);
+  if (["EACCES", "EPERM", "EROFS", "ENOTDIR", "EEXIST"].includes(String(code)))
+    return problem(
+      "STORE_UNREACHABLE",
+      `The folder of ${path} cannot be made or written; check its permissions or choose another (SCRIBELINE_DATA).`,
+    );
+  return undefined;
+}

@@ -1,0 +1,145 @@
+import { checkCommit } from "../../chain/check-commit.ts";
+import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
+import { linkRevision } from "../../chain/link-revision.ts";
+import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import { canonicalJson } from "../../domain/canonical-json.ts";
+import type { Claim } from "../../domain/claim.ts";
+import { deepFreeze } from "../../domain/deep-freeze.ts";
+import type { Examination } from "../../domain/examination.ts";
+import type { ExaminationId } from "../../domain/ids.ts";
+import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import type { Source } from "../../domain/source.ts";
+import type { Term } from "../../domain/term.ts";
+import type { Store } from "../../ports/store.ts";
+import { indexTerms, type TermSearch } from "../../search/term-search.ts";
+import type { Database } from "./database.ts";
+import { dumpFile } from "./dump-file.ts";
+import { addVersion, findExamination, listExaminations } from "./examinations.ts";
+import { type OpenOptions, openFile } from "./open-file.ts";
+import { readGraph } from "./read-graph.ts";
+import { neighbourhoodCache, readNeighbourhood } from "./read-neighbourhood.ts";
+import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
+import { listRevisions, newestRevision, readChange } from "./revisions.ts";
+import { verifyFile } from "./verify-file.ts";
+import { writeRevision } from "./write-rows.ts";
+
+/**
+ * Opens the store in a file, which is made with its folder where it is missing. One program at a time may write.
+ * What keeps it from opening is a problem: `STORE_LOCKED`, `STORE_CORRUPT`, `STORE_FULL`, `STORE_UNREACHABLE`,
+ * `WRONG_FORMAT` (a database of another program), `OTHER_VERSION` (a later store, or too old a SQLite).
+ */
+export async function openSqliteStore(
+  path: string,
+  { readOnly = false, patience = 5000 }: Partial<OpenOptions> = {},
+): Promise<Store | Problem> {
+  const database = openFile(path, { readOnly, patience });
+  return isProblem(database) ? database : storeIn(database, path);
+}
+
+function storeIn(database: Database, path: string): Store {
+  const cache = neighbourhoodCache();
+  let search: TermSearch | undefined;
+  let dataVersion = 0;
+  const forget = (): void => {
+    cache.claims.clear();
+    cache.terms.clear();
+    search = undefined;
+  };
+  /** Reads one state, after forgetting what another program may have changed. */
+  const read = async <Answer>(what: () => Answer): Promise<Answer> =>
+    database.read(() => {
+      const { data_version: now = 0 } = database.get<{ data_version: number }>("PRAGMA data_version") ?? {};
+      if (now !== dataVersion) forget();
+      dataVersion = now;
+      return what();
+    });
+
+  const writeExamination = async (
+    id: ExaminationId,
+    write: ExaminationWrite,
+  ): Promise<Examination | Problem> =>
+    database.write(() => {
+      const next = nextVersion(id, (version) => findExamination(database, id, version), ownCopy(write));
+      if (!isProblem(next)) addVersion(database, next);
+      return next;
+    });
+
+  return {
+    name: "sqlite",
+
+    newestRevision: () => read(() => newestRevision(database)),
+    revisions: (page) => read(() => listRevisions(database, page)),
+    changeAt: (revision) => read(() => readChange(database, revision)),
+    commit: async (commit) => {
+      const { change, expected } = ownCopy(commit);
+      const done = database.write(() => {
+        const newest = newestRevision(database);
+        const refusal = checkCommit(readGraph(database), newest?.number ?? 0, change, expected);
+        if (refusal !== undefined) return refusal;
+        const revision = linkRevision(change, commit, newest);
+        writeRevision(database, revision, change);
+        return deepFreeze(revision);
+      });
+      if (!isProblem(done)) {
+        for (const { kind, before } of change) if (kind === "term" && before) cache.terms.delete(before.id);
+        search = undefined;
+      }
+      return done;
+    },
+
+    neighbourhood: (ask) => read(() => readNeighbourhood(database, cache, ask)),
+    terms: (ids, at) => read(() => readThings<Term>(database, "term", ids, at)),
+    claims: (ids, at) => read(() => readThings<Claim>(database, "claim", ids, at)),
+    sources: (ids, at) => read(() => readThings<Source>(database, "source", ids, at)),
+    listTerms: (filter, page, at) =>
+      read(() => listThings<Term>(database, "term", termConditions(filter), page, at)),
+    listClaims: (filter, page, at) =>
+      read(() => listThings<Claim>(database, "claim", claimConditions(filter), page, at)),
+    listSources: (page, at) => read(() => listThings<Source>(database, "source", [], page, at)),
+    search: (words, { kinds, broader }, first) =>
+      read(() => {
+        search ??= indexTerms(readGraph(database).terms.values());
+        return search(
+          words,
+          (term) =>
+            (kinds?.includes(term.kind) ?? true) && (broader === undefined || term.broader === broader),
+          first,
+        );
+      }),
+
+    createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
+    changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
+    undoExamination: (id, on, at) => writeExamination(id, { does: "undo", on, at }),
+    deleteExamination: (id, on, at) => writeExamination(id, { does: "delete", on, at }),
+    examination: (id, version) => read(() => findExamination(database, id, version)),
+    listExaminations: (page) => read(() => listExaminations(database, page)),
+
+    dump: () => dumpFile(path),
+    restore: async (records) => {
+      const content = await collectDump(records);
+      if (isProblem(content)) return content;
+      const done = database.write(() => restoreContent(database, content));
+      forget();
+      return done;
+    },
+    verify: () => read(() => verifyFile(database)),
+    close: async () => database.close(),
+  };
+}
+
+/** Makes every change of a dump anew, then puts its examinations in. Inside a write. */
+function restoreContent(database: Database, content: DumpContent): { readonly records: number } | Problem {
+  const isEmpty =
+    newestRevision(database) === undefined && database.get("SELECT 1 FROM examination LIMIT 1") === undefined;
+  if (!isEmpty) return storeNotEmpty();
+  for (const { revision, change } of content.revisions) {
+    const refusal = checkCommit(readGraph(database), revision.number - 1, change, undefined);
+    if (refusal !== undefined) return changeDoesNotFit(revision.number, refusal);
+    writeRevision(database, revision, change);
+  }
+  for (const examination of content.examinations) addVersion(database, examination);
+  return { records: content.records };
+}
+
+const ownCopy = <Value>(value: Value): Value => deepFreeze(JSON.parse(canonicalJson(value)));
