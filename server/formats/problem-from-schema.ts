@@ -29,7 +29,7 @@ const stepsOf = (pointer: string): (string | number)[] =>
     .map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"))
     .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
-/** What is wrong and what to do, as the rest of a sentence that begins with the place. */
+/** What is wrong and what to do, as the rest of a sentence that begins with what it is about. */
 function complaint({ keyword, params, data, parentSchema }: ErrorObject): string {
   const limit: unknown = params["limit"];
   switch (keyword) {
@@ -64,15 +64,23 @@ function complaint({ keyword, params, data, parentSchema }: ErrorObject): string
   }
 }
 
-/** One failed rule of a schema as a problem: the place as a JSON pointer, what is wrong there, what to do. */
+/** What a sentence is about: the last step of the place. */
+function subjectOf(steps: readonly (string | number)[]): string {
+  const last = steps.at(-1);
+  if (last === undefined) return "The top level";
+  if (typeof last === "string") return `"${last}"`;
+  const list = steps.findLast((step) => typeof step === "string");
+  return `Entry ${last + 1} of ${list === undefined ? "the list" : `"${list}"`}`;
+}
+
+/** One failed rule of a schema as a problem: the place, what is wrong there, what to do. */
 export function problemFromSchema(error: ErrorObject): Problem {
-  const place = error.instancePath === "" ? "The top level" : `At ${error.instancePath}: it`;
-  const isVersion = error.keyword === "const" && error.instancePath === "/version";
-  if (isVersion)
+  const steps = stepsOf(error.instancePath);
+  if (error.keyword === "const" && error.instancePath === "/version")
     return problem(
       "OTHER_VERSION",
       `It is of version ${shown(error.data)}, and this program reads version ${error.params["allowedValue"]}; use the program that wrote it, or a newer one.`,
-      ["version"],
+      steps,
     );
-  return problem("WRONG_FORMAT", `${place} ${complaint(error)}.`, stepsOf(error.instancePath));
+  return problem("WRONG_FORMAT", `${subjectOf(steps)} ${complaint(error)}.`, steps);
 }

@@ -7,7 +7,10 @@ import { answerError, type Handler } from "./answer.ts";
 const cacheControl = (path: string): string =>
   path.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
 
-/** Serves the built web client. A path that names no file is a page of the client, which index.html opens. */
+/** Files stand at the top or in assets/. Pages can have a dot too: `/terms/tool.circular-saw`. */
+const isFile = (path: string): boolean => path.startsWith("/assets/") || /^\/[^/]*\.[^/]*$/.test(path);
+
+/** Serves the built web client. A path that can name no file is a page of the client, which index.html opens. */
 export function serveWeb(folder: string): Handler {
   if (!existsSync(join(folder, "index.html")))
     return (_, response) =>
@@ -17,18 +20,22 @@ export function serveWeb(folder: string): Handler {
         "NO_WEB_CLIENT",
         "The web client is not built; run npm run build, or npm start.",
       );
-  const files = sirv(folder, {
-    etag: true,
-    single: true,
-    setHeaders: (response, path) => response.setHeader("Cache-Control", cacheControl(path)),
-    onNoMatch: (_, response) => answerError(response, 404, "NOT_FOUND", "There is no such file."),
-  });
+  const serve = (single: boolean) =>
+    sirv(folder, {
+      etag: true,
+      single,
+      ignores: false,
+      setHeaders: (response, path) => response.setHeader("Cache-Control", cacheControl(path)),
+      onNoMatch: (_, response) => answerError(response, 404, "NOT_FOUND", "There is no such file."),
+    });
+  const [serveFile, servePage] = [serve(false), serve(true)];
   return (request, response) => {
     if (request.method !== "GET" && request.method !== "HEAD") {
       response.setHeader("Allow", "GET, HEAD");
       return answerError(response, 405, "METHOD_NOT_ALLOWED", "Pages and files can only be read.");
     }
     delete request.headers.range;
-    files(request, response);
+    const [path = "/"] = (request.url ?? "/").split("?", 1);
+    return (isFile(path) ? serveFile : servePage)(request, response);
   };
 }

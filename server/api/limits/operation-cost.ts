@@ -19,6 +19,9 @@ import { LARGEST_PAGE } from "../../ports/store.ts";
 /** Entries that a list without `first` is taken to have, where its field does not say otherwise. */
 const USUAL_ENTRIES = 5;
 
+/** Cost of examining one piece, beside what is read of the answer. */
+export const EXAMINE_WEIGHT = 100;
+
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {
   /** Cost of the field itself: 1 for an object, 0 for a value, unless said. */

@@ -1,5 +1,6 @@
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
 import type { Builder } from "../builder.ts";
+import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 
 /** A stored piece with its examination. */
 export const addExamination = (b: Builder) =>
@@ -16,6 +17,7 @@ export const addExamination = (b: Builder) =>
       piece: t.expose("piece", { type: "Piece" }),
       examined: t.field({
         description: "The piece examined on the newest revision, or on the one asked for.",
+        extensions: { weight: EXAMINE_WEIGHT },
         type: b.results.examine,
         args: { revision: t.arg.int() },
         resolve: (examination, args, context) =>

@@ -18,11 +18,13 @@ export function addExamined(b: Builder) {
       report: t.expose("report", { type: "Report" }),
       words: t.expose("words", { type: "ReportWords" }),
       terms: t.field({
+        extensions: { entries: 100 },
         description: "Every term the report names.",
         type: ["Term"],
         resolve: ({ terms, report }) => terms.map((term) => asOf(term, report.revision)),
       }),
       claims: t.field({
+        extensions: { entries: 100 },
         description: "Every claim the report names.",
         type: ["Claim"],
         resolve: ({ claims, report }) => claims.map((claim) => asOf(claim, report.revision)),

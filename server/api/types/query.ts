@@ -8,12 +8,12 @@ import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
 import { listSources } from "../../use-cases/ask/list-sources.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
 import { searchTerms } from "../../use-cases/ask/search-terms.ts";
-import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
-import { connectionFrom } from "../connection.ts";
 import { findNode } from "../find-node.ts";
-import { pageAsk } from "../page-ask.ts";
+import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 import { withPiece } from "../piece-from-input.ts";
+import { readOn } from "../read-on.ts";
+import { readPage, readPageOn } from "../read-page.ts";
 import { termOrItsId } from "../term-or-its-id.ts";
 import type { PieceInputRef } from "./piece-input.ts";
 
@@ -45,15 +45,15 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
         description: "Newest first.",
         type: b.connections.revisions,
         args: b.pageOf(20),
-        resolve: async (_, args, context) =>
-          connectionFrom(await listRevisions(context, pageAsk(args)), args.after, (row) => row),
+        resolve: (_, args, context) => readPage(args, (page) => listRevisions(context, page)),
       }),
       term: t.field({
         description: "Null if there is no such term on that revision.",
         type: "Term",
         nullable: true,
         args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
-        resolve: (_, args, { load }) => load.terms.one(id(args.id), args.revision ?? undefined),
+        resolve: async (_, args, context) =>
+          context.load.terms.one(id(args.id), await readOn(context, args.revision)),
       }),
       terms: t.field({
         type: b.connections.terms,
@@ -64,18 +64,16 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
           ...b.pageOf(50),
         },
         resolve: async (_, args, context) =>
-          connectionFrom(
-            await listTerms(
+          readPageOn(await readOn(context, args.revision), args, (page, at) =>
+            listTerms(
               context,
               {
                 ...(args.kinds ? { kinds: args.kinds } : {}),
                 ...(args.broader ? { broader: id(args.broader) } : {}),
               },
-              pageAsk(args),
-              args.revision ?? undefined,
+              page,
+              at,
             ),
-            args.after,
-            (row) => asOf(row, args.revision ?? undefined),
           ),
       }),
       claim: t.field({
@@ -83,7 +81,8 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
         type: "Claim",
         nullable: true,
         args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
-        resolve: (_, args, { load }) => load.claims.one(id(args.id), args.revision ?? undefined),
+        resolve: async (_, args, context) =>
+          context.load.claims.one(id(args.id), await readOn(context, args.revision)),
       }),
       claims: t.field({
         type: b.connections.claims,
@@ -93,15 +92,8 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
           ...b.pageOf(50),
         },
         resolve: async (_, args, context) =>
-          connectionFrom(
-            await listClaims(
-              context,
-              args.relations ? { relations: args.relations } : {},
-              pageAsk(args),
-              args.revision ?? undefined,
-            ),
-            args.after,
-            (row) => asOf(row, args.revision ?? undefined),
+          readPageOn(await readOn(context, args.revision), args, (page, at) =>
+            listClaims(context, args.relations ? { relations: args.relations } : {}, page, at),
           ),
       }),
       source: t.field({
@@ -109,16 +101,15 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
         type: "Source",
         nullable: true,
         args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
-        resolve: (_, args, { load }) => load.sources.one(id(args.id), args.revision ?? undefined),
+        resolve: async (_, args, context) =>
+          context.load.sources.one(id(args.id), await readOn(context, args.revision)),
       }),
       sources: t.field({
         type: b.connections.sources,
         args: { revision: t.arg.int({ description: AS_OF }), ...b.pageOf(50) },
         resolve: async (_, args, context) =>
-          connectionFrom(
-            await listSources(context, pageAsk(args), args.revision ?? undefined),
-            args.after,
-            (row) => asOf(row, args.revision ?? undefined),
+          readPageOn(await readOn(context, args.revision), args, (page, at) =>
+            listSources(context, page, at),
           ),
       }),
       search: t.field({
@@ -143,11 +134,11 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
         description: "Not the deleted ones; the one changed last first.",
         type: b.connections.examinations,
         args: b.pageOf(20),
-        resolve: async (_, args, context) =>
-          connectionFrom(await listExaminations(context, pageAsk(args)), args.after, (row) => row),
+        resolve: (_, args, context) => readPage(args, (page) => listExaminations(context, page)),
       }),
       examine: t.field({
         description: "Examines a piece without keeping it.",
+        extensions: { weight: EXAMINE_WEIGHT },
         type: b.results.examine,
         args: {
           piece: t.arg({ type: pieceInput, required: true }),

@@ -13,6 +13,7 @@ export const addRevision = (b: Builder) =>
       hash: t.exposeString("hash"),
       previous: t.exposeString("previous"),
       edits: t.int({
+        extensions: { weight: 10 },
         description: "How many terms, claims and sources it touched.",
         resolve: async (revision, _, context) => (await changeOf(context, revision.number)).length,
       }),

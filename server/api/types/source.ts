@@ -2,10 +2,8 @@ import { canonicalJson } from "../../domain/canonical-json.ts";
 import { citeSource } from "../../domain/cite-source.ts";
 import type { CslItem, CslName } from "../../domain/source.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
-import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
-import { connectionFrom } from "../connection.ts";
-import { pageAsk } from "../page-ask.ts";
+import { readPageOn } from "../read-page.ts";
 
 const nameOf = ({ family, given, literal }: CslName) =>
   literal ?? [family, given].filter((name) => name !== undefined).join(", ");
@@ -39,12 +37,8 @@ export const addSource = (b: Builder) =>
         description: "Claims that cite this source.",
         type: b.connections.claims,
         args: b.pageOf(50),
-        resolve: async (source, args, context) =>
-          connectionFrom(
-            await listClaims(context, { source: source.id }, pageAsk(args), source.at),
-            args.after,
-            (row) => asOf(row, source.at),
-          ),
+        resolve: (source, args, context) =>
+          readPageOn(source.at, args, (page, at) => listClaims(context, { source: source.id }, page, at)),
       }),
     }),
   });

@@ -1,10 +1,8 @@
 import { ancestorsOf } from "../../use-cases/ask/ancestors-of.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
-import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
-import { connectionFrom } from "../connection.ts";
-import { pageAsk } from "../page-ask.ts";
+import { readPageOn } from "../read-page.ts";
 
 /** A node of the graph with what leads to and from it. */
 export function addTerm(b: Builder) {
@@ -41,12 +39,8 @@ export function addTerm(b: Builder) {
       narrower: t.field({
         type: b.connections.terms,
         args: b.pageOf(50),
-        resolve: async (term, args, context) =>
-          connectionFrom(
-            await listTerms(context, { broader: term.id }, pageAsk(args), term.at),
-            args.after,
-            (row) => asOf(row, term.at),
-          ),
+        resolve: (term, args, context) =>
+          readPageOn(term.at, args, (page, at) => listTerms(context, { broader: term.id }, page, at)),
       }),
       parts: t.field({
         description:
@@ -59,22 +53,16 @@ export function addTerm(b: Builder) {
         description: "Claims about this term.",
         type: b.connections.claims,
         args: b.pageOf(50),
-        resolve: async (term, args, context) =>
-          connectionFrom(
-            await listClaims(context, { subject: term.id }, pageAsk(args), term.at),
-            args.after,
-            (row) => asOf(row, term.at),
-          ),
+        resolve: (term, args, context) =>
+          readPageOn(term.at, args, (page, at) => listClaims(context, { subject: term.id }, page, at)),
       }),
       namedIn: t.field({
         description: "Claims about other terms that name this one.",
         type: b.connections.claims,
         args: b.pageOf(50),
-        resolve: async (term, args, context) =>
-          connectionFrom(
-            await listClaims(context, { naming: term.id }, pageAsk(args), term.at),
-            args.after,
-            (row) => asOf(row, term.at),
+        resolve: (term, args, context) =>
+          readPageOn(term.at, args, (page, at) =>
+            listClaims(context, { naming: term.id, notAbout: term.id }, page, at),
           ),
       }),
     }),

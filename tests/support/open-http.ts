@@ -1,0 +1,81 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { request } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Config } from "#server/config.ts";
+import type { Change } from "#server/domain/change.ts";
+import { startServer } from "#server/main.ts";
+import type { Log } from "#server/ports/log.ts";
+import type { Store } from "#server/ports/store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+
+/** A folder that looks like a built web client. */
+function builtClient(): string {
+  const folder = mkdtempSync(join(tmpdir(), "scribeline-web-"));
+  mkdirSync(join(folder, "assets"));
+  writeFileSync(join(folder, "index.html"), "<!doctype html><title>Scribeline</title>");
+  writeFileSync(join(folder, "assets/main-abc123.js"), "export {};");
+  return folder;
+}
+
+/** A server on a free port over a store in memory, with a small web client; `stop` takes both away. */
+export async function openHttp(
+  changes: readonly Change[],
+  settings: Partial<Config> = {},
+  store: Store = openMemoryStore(),
+) {
+  for (const change of changes)
+    await store.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" });
+  const logged: Parameters<Log>[0][] = [];
+  const webFolder = builtClient();
+  const config: Config = {
+    ...{ port: 0, dataFolder: "", webFolder, largestBody: 256_000, deadline: 10_000, highestCost: 10_000 },
+    ...settings,
+  };
+  const server = await startServer({ config, store, log: (line) => logged.push(line) });
+  return {
+    url: server.url,
+    logged,
+    stop: async () => {
+      await server.stop();
+      rmSync(webFolder, { recursive: true, force: true });
+    },
+  };
+}
+
+export interface Sent {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string | string[] | undefined>>;
+  readonly text: string;
+}
+
+/** Sends a request with exactly these headers, `Host` and `Origin` too, which fetch would not let through. */
+export function send(
+  url: string,
+  options: { method?: string; headers?: Record<string, string>; body?: string | Buffer } = {},
+): Promise<Sent> {
+  return new Promise((resolve, reject) => {
+    const { method = "GET", headers = {}, body } = options;
+    const sending = request(url, { method, headers, agent: false }, (response) => {
+      const chunks: Buffer[] = [];
+      response.on("data", (chunk: Buffer) => chunks.push(chunk));
+      response.on("end", () =>
+        resolve({
+          status: response.statusCode ?? 0,
+          headers: response.headers,
+          text: Buffer.concat(chunks).toString(),
+        }),
+      );
+    });
+    sending.on("error", reject);
+    sending.end(body);
+  });
+}
+
+/** Sends a GraphQL operation as a browser's page of ours would. */
+export const post = (url: string, body: unknown, headers: Record<string, string> = {}): Promise<Sent> =>
+  send(`${url}graphql`, {
+    method: "POST",
+    headers: { "Content-Type": "application/json", ...headers },
+    body: typeof body === "string" || Buffer.isBuffer(body) ? body : JSON.stringify(body),
+  });
