@@ -1,21 +1,16 @@
-import type { Change, Edit, Graph } from "../domain/change.ts";
-import type { Problem } from "../domain/problem.ts";
-import { problem } from "../domain/problem.ts";
+import type { Change } from "../domain/change.ts";
+import { checkChange } from "../domain/check-graph.ts";
+import type { GraphView } from "../domain/graph-view.ts";
+import { type Problem, problem } from "../domain/problem.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import { checkEdits } from "./check-edits.ts";
 
-/** What stands in a graph under a kind and an id. */
-export const findIn =
-  (graph: Graph) =>
-  (kind: Edit["kind"], id: string): { readonly id: string } | undefined =>
-    ({ term: graph.terms, claim: graph.claims, source: graph.sources })[kind].get(id);
-
 /**
- * Everything for which a store refuses a change of the graph that stands, most urgent first: made on another revision
- * (`CHANGED_MEANWHILE`), edits that do not fit what stands, a result that is no sound graph.
+ * Why a store refuses a change of the graph that `view` shows, the most urgent reason alone: made on another revision
+ * (`CHANGED_MEANWHILE`), edits that do not fit what stands (`checkEdits`), or the first thing `checkChange` finds.
  */
 export function checkCommit(
-  graph: Graph,
+  view: GraphView,
   newest: RevisionNumber,
   change: Change,
   expected: RevisionNumber | undefined,
@@ -26,5 +21,5 @@ export function checkCommit(
       `The change was made on revision ${expected}, but the newest is ${newest}; read what changed and make the change anew.`,
       ["expected"],
     );
-  return checkEdits(change, findIn(graph));
+  return checkEdits(change, view) ?? checkChange(change, view)[0];
 }

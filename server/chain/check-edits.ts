@@ -1,24 +1,19 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change, Edit } from "../domain/change.ts";
+import { type GraphView, idOfEdit } from "../domain/graph-view.ts";
 import { type Problem, problem } from "../domain/problem.ts";
-
-/** Looks up what stands at the newest revision. */
-export type FindStanding = (kind: Edit["kind"], id: string) => { readonly id: string } | undefined;
-
-/** The id that an edit is about. */
-export const editedId = (edit: Edit): string => (edit.after ?? edit.before)?.id ?? "";
 
 /**
  * Refuses a change that cannot be laid on what stands: no edit at all (`EMPTY_LIST`), an edit of nothing or one that
  * renames (`WRONG_FORMAT`), two edits of one thing (`DUPLICATE_ID`), or a `before` that is not what stands
  * (`STALE_CHANGE`). Whether the result is a sound graph is not looked at here.
  */
-export function checkEdits(change: Change, findStanding: FindStanding): Problem | undefined {
+export function checkEdits(change: Change, view: GraphView): Problem | undefined {
   if (change.length === 0) return problem("EMPTY_LIST", "The change holds no edit; add at least one.");
   const seen = new Set<string>();
   for (const [index, edit] of change.entries()) {
     const { kind, before, after } = edit;
-    const id = editedId(edit);
+    const id = idOfEdit(edit);
     if (id === "" || (before && after && before.id !== after.id))
       return problem(
         "WRONG_FORMAT",
@@ -26,20 +21,26 @@ export function checkEdits(change: Change, findStanding: FindStanding): Problem 
         [index],
       );
     if (seen.has(`${kind} ${id}`))
-      return problem("DUPLICATE_ID", `The change edits the ${kind} ${id} twice; join the two edits.`, [
+      return problem("DUPLICATE_ID", `The change edits the ${kind} ${id} twice; make one edit of it.`, [
         index,
       ]);
     seen.add(`${kind} ${id}`);
-    if (canonicalJson(before) !== canonicalJson(findStanding(kind, id)))
-      return problem("STALE_CHANGE", staleMessage(edit, findStanding(kind, id) !== undefined), [index]);
+    const stands = findStanding(view, kind, id);
+    if (canonicalJson(before) !== canonicalJson(stands))
+      return problem("STALE_CHANGE", staleMessage(edit, stands !== undefined), [index]);
   }
   return undefined;
 }
 
+function findStanding(view: GraphView, kind: Edit["kind"], id: string): unknown {
+  if (kind === "term") return view.findTerm(id);
+  return kind === "claim" ? view.findClaim(id) : view.findSource(id);
+}
+
 function staleMessage(edit: Edit, stands: boolean): string {
-  const name = `${edit.kind} ${editedId(edit)}`;
-  if (!stands) return `The ${name} is not there any more; read the graph again and make the change anew.`;
+  const name = `${edit.kind} ${idOfEdit(edit)}`;
+  if (!stands) return `The ${name} does not stand any more; read the graph again and make the change anew.`;
   if (edit.before === undefined)
-    return `The ${name} exists already; choose another id, or change the one that stands.`;
+    return `The ${name} stands already; choose another id, or change the one that stands.`;
   return `The ${name} was changed meanwhile; read it again and make the change anew.`;
 }

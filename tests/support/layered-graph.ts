@@ -24,7 +24,12 @@ const LAYERS: readonly { readonly kind: TermKind; readonly share: number }[] = [
   { kind: "tool", share: 0.2 },
   { kind: "material", share: 0.05 },
 ];
-const RELATIONS: readonly Dated["relation"][] = ["introduced", "common from", "common until", "discontinued"];
+const DATED: readonly Pick<Dated, "relation" | "hardness">[] = [
+  { relation: "introduced", hardness: "physical" },
+  { relation: "discontinued", hardness: "practice" },
+  { relation: "common from", hardness: "practice" },
+  { relation: "common until", hardness: "practice" },
+];
 const STRENGTHS: readonly Strength[] = ["certain", "firm", "usual", "tentative"];
 const CITED: Citations = [
   { basis: "common practice", note: "made for measuring; says nothing of real work" },
@@ -69,7 +74,6 @@ export function layeredGraph(claims: number, seed = 1): LayeredGraph {
         strength: random.pick(STRENGTHS),
         status: random.chance(0.95) ? ("accepted" as const) : ("rejected" as const),
         scope: random.chance(0.75) ? {} : { region: random.pick(regions).id },
-        hardness: random.chance(0.5) ? ("physical" as const) : ("practice" as const),
         citations: CITED,
       };
       const below = layers.slice(depth + 1).flat();
@@ -85,11 +89,11 @@ export function layeredGraph(claims: number, seed = 1): LayeredGraph {
           status: base.status,
           citations: CITED,
         };
-      return { ...base, relation: random.pick(RELATIONS), when: String(1600 + random.below(300)) };
+      return { ...base, ...random.pick(DATED), when: String(1600 + random.below(300)) };
     }
-    function needs(below: readonly Term[]): Pick<Requires, "relation" | "ways" | "closed"> {
+    function needs(below: readonly Term[]): Pick<Requires, "relation" | "hardness" | "ways" | "closed"> {
       const target = (): TermId => (below[random.skewed(below.length)] as Term).id;
-      return { relation: "requires", ways: [[target()]], closed: true };
+      return { relation: "requires", hardness: "physical", ways: [[target()]], closed: true };
     }
   }
   const change: Change = [

@@ -1,6 +1,9 @@
 import { checkCommit } from "../../chain/check-commit.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
-import type { Change, Edit, Graph } from "../../domain/change.ts";
+import type { Change, Graph } from "../../domain/change.ts";
+import { applyChange } from "../../domain/change-graph.ts";
+import { deepFreeze } from "../../domain/deep-freeze.ts";
+import { viewOfGraph } from "../../domain/graph-view.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Commit } from "../../ports/store.ts";
@@ -26,29 +29,12 @@ export function graphAt(history: History, at: RevisionNumber = history.length): 
 
 /** The history with one more step, or why the change is refused. */
 export function extendHistory(history: History, commit: Commit): History | Problem {
-  const graph = graphAt(history);
-  const refusal = checkCommit(graph, history.length, commit.change, commit.expected);
-  if (isProblem(refusal)) return refusal;
-  const revision = linkRevision(commit.change, commit, history.at(-1)?.revision);
-  return [...history, { revision, change: commit.change, graph: applied(graph, commit.change) }];
-}
-
-function applied(graph: Graph, change: Change): Graph {
-  const terms = new Map(graph.terms);
-  const claims = new Map(graph.claims);
-  const sources = new Map(graph.sources);
-  const put = <Thing extends { readonly id: string }>(
-    things: Map<string, Thing>,
-    { before, after }: { readonly before?: Thing; readonly after?: Thing },
-  ): void => {
-    if (after) things.set(after.id, after);
-    else if (before) things.delete(before.id);
-  };
-  const apply = (edit: Edit): void => {
-    if (edit.kind === "term") put(terms, edit);
-    else if (edit.kind === "claim") put(claims, edit);
-    else put(sources, edit);
-  };
-  change.forEach(apply);
-  return { terms, claims, sources };
+  const { change, expected } = commit;
+  const before = graphAt(history);
+  const refusal = checkCommit(viewOfGraph(before), history.length, change, expected);
+  if (refusal !== undefined) return refusal;
+  const graph = applyChange(before, change);
+  if (isProblem(graph)) return graph;
+  const revision = deepFreeze(linkRevision(change, commit, history.at(-1)?.revision));
+  return [...history, { revision, change, graph }];
 }

@@ -91,18 +91,14 @@ export const MIGRATIONS: readonly string[] = [
     PRIMARY KEY (of, row)
   ) STRICT, WITHOUT ROWID;
 
-  -- Claims by the terms they name, and by the sources they cite.
+  -- Everything that names a term, claim or source: the row of a term, claim or source (by).
   CREATE TABLE naming (
-    term TEXT NOT NULL,
+    kind TEXT NOT NULL,
+    named TEXT NOT NULL,
+    by TEXT NOT NULL,
     row INTEGER NOT NULL,
     since INTEGER NOT NULL,
-    PRIMARY KEY (term, row)
-  ) STRICT, WITHOUT ROWID;
-  CREATE TABLE citing (
-    source TEXT NOT NULL,
-    row INTEGER NOT NULL,
-    since INTEGER NOT NULL,
-    PRIMARY KEY (source, row)
+    PRIMARY KEY (kind, named, by, row)
   ) STRICT, WITHOUT ROWID;
 
   CREATE TABLE examination (

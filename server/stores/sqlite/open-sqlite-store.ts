@@ -17,10 +17,10 @@ import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
-import { readGraph } from "./read-graph.ts";
 import { neighbourhoodCache, readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
 import { listRevisions, newestRevision, readChange } from "./revisions.ts";
+import { standingTerms, standingView } from "./standing-view.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
 
@@ -75,7 +75,7 @@ function storeIn(database: Database, path: string): Store {
       const { change, expected } = ownCopy(commit);
       const done = database.write(() => {
         const newest = newestRevision(database);
-        const refusal = checkCommit(readGraph(database), newest?.number ?? 0, change, expected);
+        const refusal = checkCommit(standingView(database), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;
         const revision = linkRevision(change, commit, newest);
         writeRevision(database, revision, change);
@@ -99,7 +99,7 @@ function storeIn(database: Database, path: string): Store {
     listSources: (page, at) => read(() => listThings<Source>(database, "source", [], page, at)),
     search: (words, { kinds, broader }, first) =>
       read(() => {
-        search ??= indexTerms(readGraph(database).terms.values());
+        search ??= indexTerms(standingTerms(database));
         return search(
           words,
           (term) =>
@@ -134,7 +134,7 @@ function restoreContent(database: Database, content: DumpContent): { readonly re
     newestRevision(database) === undefined && database.get("SELECT 1 FROM examination LIMIT 1") === undefined;
   if (!isEmpty) return storeNotEmpty();
   for (const { revision, change } of content.revisions) {
-    const refusal = checkCommit(readGraph(database), revision.number - 1, change, undefined);
+    const refusal = checkCommit(standingView(database), revision.number - 1, change, undefined);
     if (refusal !== undefined) return changeDoesNotFit(revision.number, refusal);
     writeRevision(database, revision, change);
   }

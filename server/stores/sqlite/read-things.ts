@@ -109,11 +109,21 @@ export const claimConditions = ({
   ...(subject === undefined ? [] : [{ sql: "thing.subject = :subject", parameters: { subject } }]),
   ...(naming === undefined
     ? []
-    : [{ sql: "thing.row IN (SELECT row FROM naming WHERE term = :naming)", parameters: { naming } }]),
+    : [
+        {
+          sql: "thing.row IN (SELECT row FROM naming WHERE kind = 'term' AND named = :naming AND by = 'claim')",
+          parameters: { naming },
+        },
+      ]),
   ...(notAbout === undefined ? [] : [{ sql: "thing.subject IS NOT :notAbout", parameters: { notAbout } }]),
   ...(source === undefined
     ? []
-    : [{ sql: "thing.row IN (SELECT row FROM citing WHERE source = :source)", parameters: { source } }]),
+    : [
+        {
+          sql: "thing.row IN (SELECT row FROM naming WHERE kind = 'source' AND named = :source AND by = 'claim')",
+          parameters: { source },
+        },
+      ]),
   ...(of === undefined
     ? []
     : [

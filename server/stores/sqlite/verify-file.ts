@@ -19,8 +19,7 @@ const FOLLOWING: readonly { readonly table: string; readonly key: string }[] = [
   { table: "statement", key: "subject, row" },
   { table: "lead", key: "subject, target, row" },
   { table: "exception", key: "of, row" },
-  { table: "naming", key: "term, row" },
-  { table: "citing", key: "source, row" },
+  { table: "naming", key: "kind, named, by, row" },
 ];
 
 /**

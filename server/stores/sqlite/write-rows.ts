@@ -1,7 +1,8 @@
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Change } from "../../domain/change.ts";
 import type { Claim } from "../../domain/claim.ts";
-import { namedTerms } from "../../domain/named-terms.ts";
+import type { Standing } from "../../domain/graph-view.ts";
+import { namesOf } from "../../domain/names-of.ts";
 import type { Revision } from "../../domain/revision.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
@@ -51,24 +52,17 @@ function addTerm(database: Database, term: Term, since: number): void {
   database.run(
     `INSERT INTO term (id, since, until, kind, broader, body)
      VALUES (:id, :since, :until, :kind, :broader, :body)`,
-    {
-      id: term.id,
-      since,
-      until: STILL_STANDS,
-      kind: term.kind,
-      broader: term.broader ?? null,
-      body: canonicalJson(term),
-    },
+    { ...standing(term, since), kind: term.kind, broader: term.broader ?? null },
   );
+  addNames(database, { kind: "term", thing: term }, lastRow(database), since);
 }
 
 function addSource(database: Database, source: Source, since: number): void {
-  database.run(`INSERT INTO source (id, since, until, body) VALUES (:id, :since, :until, :body)`, {
-    id: source.id,
-    since,
-    until: STILL_STANDS,
-    body: canonicalJson(source),
-  });
+  database.run(
+    "INSERT INTO source (id, since, until, body) VALUES (:id, :since, :until, :body)",
+    standing(source, since),
+  );
+  addNames(database, { kind: "source", thing: source }, lastRow(database), since);
 }
 
 function addClaim(database: Database, claim: Claim, since: number): void {
@@ -76,30 +70,11 @@ function addClaim(database: Database, claim: Claim, since: number): void {
   database.run(
     `INSERT INTO claim (id, since, until, relation, subject, body)
      VALUES (:id, :since, :until, :relation, :subject, :body)`,
-    {
-      id: claim.id,
-      since,
-      until: STILL_STANDS,
-      relation: claim.relation,
-      subject,
-      body: canonicalJson(claim),
-    },
+    { ...standing(claim, since), relation: claim.relation, subject },
   );
-  const row = database.get<{ row: number }>("SELECT last_insert_rowid() AS row")?.row ?? 0;
+  const row = lastRow(database);
+  addNames(database, { kind: "claim", thing: claim }, row, since);
   const life = { row, since, until: STILL_STANDS };
-
-  for (const term of namedTerms(claim))
-    database.run("INSERT INTO naming (term, row, since) VALUES (:term, :row, :since)", { term, row, since });
-  const cited = claim.citations.flatMap((citation) =>
-    citation.basis === "published" ? [citation.source] : [],
-  );
-  for (const source of new Set(cited))
-    database.run("INSERT INTO citing (source, row, since) VALUES (:source, :row, :since)", {
-      source,
-      row,
-      since,
-    });
-
   const accepted = claim.status === "accepted";
   if (claim.relation === "void when")
     database.run(
@@ -119,5 +94,25 @@ function addClaim(database: Database, claim: Claim, since: number): void {
       `INSERT INTO lead (subject, target, row, region, since, until)
        VALUES (:subject, :target, :row, :region, :since, :until)`,
       { ...life, subject, target, region: claim.scope.region ?? null },
+    );
+}
+
+/** The columns of a row that starts to stand. */
+const standing = (thing: { readonly id: string }, since: number) => ({
+  id: thing.id,
+  since,
+  until: STILL_STANDS,
+  body: canonicalJson(thing),
+});
+
+const lastRow = (database: Database): number =>
+  database.get<{ row: number }>("SELECT last_insert_rowid() AS row")?.row ?? 0;
+
+function addNames(database: Database, namer: Standing, row: number, since: number): void {
+  const names = new Map(namesOf(namer).map(({ kind, id }) => [`${kind} ${id}`, { kind, named: id }]));
+  for (const name of names.values())
+    database.run(
+      "INSERT INTO naming (kind, named, by, row, since) VALUES (:kind, :named, :by, :row, :since)",
+      { ...name, by: namer.kind, row, since },
     );
 }

@@ -1,0 +1,44 @@
+import type { Claim } from "../../domain/claim.ts";
+import type { GraphView, Standing } from "../../domain/graph-view.ts";
+import type { Source } from "../../domain/source.ts";
+import type { Term } from "../../domain/term.ts";
+import type { Database } from "./database.ts";
+import { STILL_STANDS } from "./migrations.ts";
+import { type Kind, parseBody } from "./read-things.ts";
+
+const KINDS: readonly Kind[] = ["term", "claim", "source"];
+
+/** The graph as it stands, looked up where it is asked for. Inside a read or write. */
+export function standingView(database: Database): GraphView {
+  const find = <Thing>(kind: Kind, id: string): Thing | undefined => {
+    const row = database.get<{ body: string }>(
+      `SELECT body FROM ${kind} WHERE id = :id AND until = :stands`,
+      {
+        id,
+        stands: STILL_STANDS,
+      },
+    );
+    return row && parseBody<Thing>(row.body);
+  };
+  const namersOfKind = (by: Kind, kind: Kind, named: string): readonly Standing[] =>
+    database
+      .all<{ body: string }>(
+        `SELECT thing.body FROM naming CROSS JOIN ${by} AS thing ON thing.row = naming.row
+          WHERE naming.kind = :kind AND naming.named = :named AND naming.by = :by AND thing.until = :stands
+          ORDER BY thing.id`,
+        { kind, named, by, stands: STILL_STANDS },
+      )
+      .map(({ body }) => ({ kind: by, thing: parseBody(body) }) as Standing);
+  return {
+    findTerm: (id) => find<Term>("term", id),
+    findClaim: (id) => find<Claim>("claim", id),
+    findSource: (id) => find<Source>("source", id),
+    namersOf: (kind, id) => KINDS.flatMap((by) => namersOfKind(by, kind, id)),
+  };
+}
+
+/** All terms as they stand. */
+export const standingTerms = (database: Database): readonly Term[] =>
+  database
+    .all<{ body: string }>("SELECT body FROM term WHERE until = :stands", { stands: STILL_STANDS })
+    .map(({ body }) => parseBody<Term>(body));
