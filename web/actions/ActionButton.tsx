@@ -19,9 +19,9 @@ export const ActionButton = <Context,>({ action, context, look = "plain" }: Prop
   >
     {action.label}
     {action.shortcut ? (
-      <kbd className={styles["keys"]} aria-hidden="true">
+      <span className={styles["keys"]} aria-hidden="true">
         {sayShortcut(action.shortcut)}
-      </kbd>
+      </span>
     ) : null}
   </Button>
 );

@@ -1,21 +1,26 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
-import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { memo, useMemo } from "react";
+import { NotFoundPage } from "#web/shared/ui/NotFoundPage.tsx";
+import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
 import { ExaminationPageDocument } from "./ExaminationPage.graphql.ts";
+import { ExaminationView } from "./ExaminationView.tsx";
+import { readExamination } from "./read-answer.ts";
 
 /** One piece: what is claimed of it, what was seen, and what follows. */
 export function ExaminationPage({ id }: { id: string }) {
-  const { data } = useSuspenseQuery(ExaminationPageDocument, { variables: { id } });
+  const { data } = useSuspenseQuery(ExaminationPageDocument, {
+    variables: { id },
+    fetchPolicy: "network-only",
+  });
   if (!data.examination) return <NotFoundPage what="examination" id={id} />;
-  const { piece, examined } = data.examination;
-  return (
-    <>
-      <PageHeading title={piece.title}>{piece.title}</PageHeading>
-      {examined.__typename === "Examined" ? (
-        <p>{examined.words.headline}</p>
-      ) : (
-        examined.problems.map((problem) => <p key={problem.path.join()}>{problem.message}</p>)
-      )}
-    </>
-  );
+  return <Opened key={data.examination.id} given={data.examination} />;
 }
+
+/** Reads the examination once when it is opened; from then on the page keeps it itself. */
+const Opened = memo(
+  function Opened({ given }: { given: ExaminationFieldsFragment }) {
+    const opened = useMemo(() => readExamination(given), [given]);
+    return <ExaminationView opened={opened} />;
+  },
+  (before, after) => before.given.id === after.given.id,
+);

@@ -1,0 +1,34 @@
+import { useState } from "react";
+import { isProblem } from "#server/domain/problem.ts";
+import { readDating } from "#server/domain/read-dating.ts";
+import { Button } from "#web/shared/ui/Button.tsx";
+import { sayDating } from "#web/shared/words/say-dating.ts";
+import { AttributionFields } from "./AttributionFields.tsx";
+import styles from "./Claimed.module.css";
+import { useDesk } from "./desk.ts";
+
+/** What is claimed, as a line; its fields unfold below it. A piece of which little is claimed shows them at once. */
+export function Claimed() {
+  const { piece, glossary } = useDesk();
+  const { date, region, form, style, maker } = piece.attribution;
+  const [isOpen, setIsOpen] = useState(form === undefined);
+  const dating = readDating(date, "event");
+  const label = (term: typeof region) => (term === undefined ? undefined : glossary.labelOf(term));
+  const stated = (name: string, value: string | undefined) =>
+    value === undefined ? <span className={styles["open"]}>{name} not stated</span> : <b>{value}</b>;
+  return (
+    <div className={styles["claimed"]}>
+      <p>
+        Claimed: {stated("region", label(region))}, <b>{date}</b>
+        {isProblem(dating) ? null : <span className={styles["read"]}> {sayDating(dating)}</span>} ·{" "}
+        {stated("form", label(form))} · style {stated("", label(style))} · maker {stated("", label(maker))}{" "}
+        <span className="screen-only">
+          <Button look="quiet" aria-expanded={isOpen} onPress={() => setIsOpen(!isOpen)}>
+            {isOpen ? "Close" : "Change what is claimed"}
+          </Button>
+        </span>
+      </p>
+      {isOpen ? <AttributionFields /> : null}
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import { useEffect, useState } from "react";
+import { isProblem } from "#server/domain/problem.ts";
+import { readDating } from "#server/domain/read-dating.ts";
+import { Button } from "#web/shared/ui/Button.tsx";
+import { TextField } from "#web/shared/ui/TextField.tsx";
+import { sayDating } from "#web/shared/words/say-dating.ts";
+import styles from "./Claimed.module.css";
+import { useDesk } from "./desk.ts";
+import { changeAttribution } from "./edit-piece.ts";
+import { problemAt } from "./problem-at.ts";
+
+/** The claimed date. Says while one types how it is read, or why not; it is stored when the field is left or on Enter. */
+export function DateField() {
+  const { piece, edit, problems } = useDesk();
+  const stored = piece.attribution.date;
+  const [text, setText] = useState(stored);
+  useEffect(() => setText(stored), [stored]);
+  const dating = readDating(text, "event");
+  const isUnreadable = isProblem(dating);
+  const refusal = isUnreadable ? dating : problemAt(problems, "attribution.date");
+
+  const keep = (date: string) => {
+    setText(date);
+    if (date !== stored && !isProblem(readDating(date, "event"))) edit(changeAttribution({ date }));
+  };
+  const offered = refusal?.instead;
+  return (
+    <div>
+      <TextField
+        label="Date"
+        value={text}
+        onChange={(typed) => setText(typed.trim())}
+        onBlur={() => keep(text)}
+        onKeyDown={(event) => event.key === "Enter" && keep(text)}
+        hint={
+          isUnreadable
+            ? undefined
+            : `Read as: ${sayDating(dating)}. About is 1765~, a span 1760/1780, a decade 176X.`
+        }
+        {...(refusal ? { refusal: refusal.message } : {})}
+        autoComplete="off"
+        spellCheck="false"
+      />
+      {offered ? (
+        <span className={styles["offer"]}>
+          <Button onPress={() => keep(offered)}>Take {offered}</Button>
+        </span>
+      ) : null}
+    </div>
+  );
+}

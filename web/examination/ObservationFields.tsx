@@ -1,0 +1,47 @@
+import { useEffect, useState } from "react";
+import type { Observation } from "#server/domain/examination.ts";
+import { Button } from "#web/shared/ui/Button.tsx";
+import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
+import { TextField } from "#web/shared/ui/TextField.tsx";
+import { TextLink } from "#web/shared/ui/TextLink.tsx";
+import { useDesk } from "./desk.ts";
+import { changeObservation, removeObservation } from "./edit-piece.ts";
+import styles from "./ObservationItem.module.css";
+import { SEEN_CHOICES, SURENESS_CHOICES } from "./seen-words.ts";
+
+/** The fields of one observation; each change is stored at once. */
+export function ObservationFields({ seen }: { seen: Observation }) {
+  const { edit, glossary } = useDesk();
+  const stored = seen.note ?? "";
+  const [note, setNote] = useState(stored);
+  useEffect(() => setNote(stored), [stored]);
+  const keepNote = () => {
+    const text = note.trim();
+    if (text !== stored) edit(changeObservation(seen.id, { note: text === "" ? undefined : text }));
+  };
+  return (
+    <div className={`screen-only ${styles["fields"]}`}>
+      <RadioGroup
+        label="How it was found"
+        choices={SEEN_CHOICES}
+        value={seen.seen}
+        onChange={(how) => edit(changeObservation(seen.id, { seen: how }))}
+      />
+      {seen.seen === "unseen" ? null : (
+        <RadioGroup
+          label="How sure"
+          choices={SURENESS_CHOICES}
+          value={seen.sureness}
+          onChange={(sureness) => edit(changeObservation(seen.id, { sureness }))}
+        />
+      )}
+      <TextField label="Note" value={note} onChange={setNote} onBlur={keepNote} lines={2} maxLength={2000} />
+      <p>
+        <TextLink to={`/terms/${seen.feature}`}>What “{glossary.labelOf(seen.feature)}” is</TextLink>{" "}
+        <Button look="quiet" onPress={() => edit(removeObservation(seen.id))}>
+          Remove
+        </Button>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import type { Report, Sign } from "#server/domain/report.ts";
+import type { ReportWords } from "#server/domain/report-words.ts";
+import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
+import type { Glossary } from "#web/strips/glossary.ts";
+import { RowMark } from "#web/strips/RowMark.tsx";
+import styles from "./ConclusionsColumn.module.css";
+
+interface Props {
+  report: Report;
+  words: ReportWords;
+  glossary: Glossary;
+}
+
+/** Signs of alteration: those that stand, then those set aside with the reason. None is hidden. */
+export function Signs({ report, words, glossary }: Props) {
+  const standing = report.signs.filter((sign) => sign.standing === "stands");
+  const aside = report.signs.filter((sign) => sign.standing === "set-aside");
+  return (
+    <section aria-label="Signs of alteration">
+      <h2 className={styles["heading"]}>
+        Signs of alteration{" "}
+        {report.signs.length > 0 ? (
+          <span>
+            · {standing.length} {standing.length === 1 ? "stands" : "stand"}, {aside.length} set aside
+          </span>
+        ) : null}
+      </h2>
+      {report.signs.length === 0 ? <p className={styles["none"]}>None recorded.</p> : null}
+      <ul>
+        {[...standing, ...aside].map((sign) => (
+          <SignItem key={`${sign.observation} ${sign.claim}`} sign={sign} words={words} glossary={glossary} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; glossary: Glossary }) {
+  const said = words.signs.find((one) => one.observation === sign.observation && one.claim === sign.claim);
+  if (!said) return null;
+  const isAside = sign.standing === "set-aside";
+  return (
+    <li className={`${styles["why"]} ${isAside ? styles["aside"] : ""}`}>
+      <p className={styles["says"]}>
+        <RowMark mark={isAside ? "sign-set-aside" : "sign"} />
+        {said.says}
+      </p>
+      <div className={styles["rest"]}>
+        {said.because.map((line) => (
+          <p key={line} className={styles["line"]}>
+            {line}
+          </p>
+        ))}
+        {said.look.map((line) => (
+          <p key={line} className={styles["look"]}>
+            {line}
+          </p>
+        ))}
+        {glossary.findClaim(sign.claim)?.citations.map((citation) => (
+          <p key={`${citation.source?.id} ${citation.locator} ${citation.basis}`} className={styles["line"]}>
+            <CitationLine citation={citation} isShort />
+          </p>
+        ))}
+      </div>
+    </li>
+  );
+}

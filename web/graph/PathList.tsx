@@ -1,0 +1,60 @@
+import { type KeyboardEvent, useState } from "react";
+import styles from "./PathView.module.css";
+import type { PicturePath } from "./path-picture.ts";
+
+interface Props {
+  paths: readonly PicturePath[];
+  lit: string | undefined;
+  onLight: (path: string | undefined) => void;
+}
+
+const VERDICTS: Readonly<Record<PicturePath["verdict"], string>> = {
+  against: "✕",
+  unusual: "∕",
+  for: "●",
+  silent: "○",
+  excluded: "–",
+};
+
+const MOVES: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowDown: (at, last) => Math.min(at + 1, last),
+  ArrowUp: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_, last) => last,
+};
+
+/** The paths as an ordered list: the text of the drawing, and the keyboard's way through it. */
+export function PathList({ paths, lit, onLight }: Props) {
+  const [current, setCurrent] = useState(0);
+  const move = (event: KeyboardEvent<HTMLOListElement>) => {
+    const next = MOVES[event.key]?.(current, paths.length - 1);
+    const path = next === undefined ? undefined : paths[next];
+    if (next === undefined || !path) return;
+    event.preventDefault();
+    setCurrent(next);
+    onLight(path.id);
+    event.currentTarget.querySelectorAll("button")[next]?.focus();
+  };
+  return (
+    <ol className={styles["list"]} aria-label="The ways, one by one" onKeyDown={move}>
+      {paths.map((path, i) => (
+        <li key={path.id}>
+          <button
+            type="button"
+            className={styles["path"]}
+            data-verdict={path.verdict}
+            aria-pressed={path.id === lit}
+            tabIndex={i === Math.min(current, paths.length - 1) ? 0 : -1}
+            onClick={() => {
+              setCurrent(i);
+              onLight(path.id === lit ? undefined : path.id);
+            }}
+          >
+            <i aria-hidden="true">{VERDICTS[path.verdict]}</i>
+            <span>{path.says}</span>
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}

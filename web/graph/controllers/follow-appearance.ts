@@ -1,0 +1,24 @@
+import type { Core } from "cytoscape";
+import { pathLook } from "../path-look.ts";
+
+const QUERIES = [
+  "(prefers-color-scheme: dark)",
+  "(forced-colors: active)",
+  "(prefers-contrast: more)",
+  "print",
+];
+
+/** Colours of the drawing are those of the page, read again whenever the page's change. Gives back the way to stop. */
+export function followAppearance(graph: Core): () => void {
+  const apply = () => {
+    const page = getComputedStyle(document.documentElement);
+    const token = (name: string) => page.getPropertyValue(`--${name}`).trim();
+    graph.style(pathLook(token));
+  };
+  apply();
+  const lists = QUERIES.map((query) => matchMedia(query));
+  for (const list of lists) list.addEventListener("change", apply);
+  return () => {
+    for (const list of lists) list.removeEventListener("change", apply);
+  };
+}

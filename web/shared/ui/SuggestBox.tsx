@@ -1,0 +1,67 @@
+import { useState } from "react";
+import { ComboBox as AriaComboBox } from "react-aria-components/ComboBox";
+import { Input } from "react-aria-components/Input";
+import { Label } from "react-aria-components/Label";
+import { ListBox, ListBoxItem } from "react-aria-components/ListBox";
+import { Popover } from "react-aria-components/Popover";
+import styles from "./Field.module.css";
+import type { Choice } from "./Select.tsx";
+
+interface Props {
+  label: string;
+  choices: readonly Choice<string>[];
+  words: string;
+  onWords: (words: string) => void;
+  /** The box is empty again afterwards, ready for the next. */
+  onChoose: (choice: Choice<string>) => void;
+  placeholder?: string;
+  none?: string;
+}
+
+/** Adds one thing after another out of a long list: it offers at once, takes the choice and keeps none itself. */
+export function SuggestBox({
+  label,
+  choices,
+  words,
+  onWords,
+  onChoose,
+  placeholder = "",
+  none = "Nothing by these words. Try fewer, or a broader term.",
+}: Props) {
+  const [round, setRound] = useState(0);
+  return (
+    <AriaComboBox
+      key={round}
+      autoFocus={round > 0}
+      className={styles["field"] ?? ""}
+      items={choices}
+      inputValue={words}
+      onInputChange={onWords}
+      value={null}
+      onChange={(key) => {
+        const chosen = choices.find((choice) => choice.id === key);
+        if (!chosen) return;
+        onChoose(chosen);
+        setRound(round + 1);
+      }}
+      allowsEmptyCollection
+      menuTrigger="focus"
+    >
+      <Label className={styles["label"] ?? ""}>{label}</Label>
+      <Input className={styles["input"] ?? ""} placeholder={placeholder} />
+      <Popover className={styles["popover"] ?? ""}>
+        <ListBox<Choice<string>>
+          className={styles["list"] ?? ""}
+          renderEmptyState={() => <p className={styles["none"]}>{none}</p>}
+        >
+          {(choice) => (
+            <ListBoxItem id={choice.id} textValue={choice.label} className={styles["option"] ?? ""}>
+              <span>{choice.label}</span>
+              {choice.beside ? <span className={styles["beside"]}>{choice.beside}</span> : null}
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </AriaComboBox>
+  );
+}
