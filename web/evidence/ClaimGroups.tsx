@@ -8,8 +8,8 @@ export function ClaimGroups({ claims }: { claims: readonly ClaimLineFragment[] }
   if (claims.length === 0)
     return (
       <p className={styles["empty"]}>
-        None yet: a piece that shows it is not dated by it. What a narrower or broader term says stands on its
-        own page.
+        None yet, so nothing that shows it is dated by it. What is said of broader and narrower terms stands
+        on their own pages.
       </p>
     );
   return relationOrder

@@ -1,5 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { useTransition } from "react";
+import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
@@ -13,6 +14,9 @@ import { TermPageDocument } from "./TermPage.graphql.ts";
 import { YearsByRegion } from "./YearsByRegion.tsx";
 
 const CLAIMS_AT_ONCE = 50;
+
+/** Regions, forms and kinds of part are what claims are scoped by; they need no claims of their own. */
+const isDatedKind = (kind: TermKind) => kind !== "REGION" && kind !== "FORM" && kind !== "PART";
 
 /** One term: what it is, its years by region, every claim about it and every claim that names it. */
 export function TermPage({ id }: { id: string }) {
@@ -45,20 +49,25 @@ export function TermPage({ id }: { id: string }) {
       </header>
       <div className={styles["main"]}>
         <YearsByRegion claims={claims} />
-        <section className={styles["section"]}>
-          <h2>
-            Claims about it <span>· {term.claims.totalCount}</span>
-          </h2>
-          <ClaimGroups claims={claims} />
-          {term.claims.pageInfo.hasNextPage ? (
-            <p className={styles["more"]}>
-              <Button isDisabled={isLoading} onPress={() => more({ after: term.claims.pageInfo.endCursor })}>
-                Show more claims
-              </Button>{" "}
-              {claims.length} of {term.claims.totalCount} shown
-            </p>
-          ) : null}
-        </section>
+        {claims.length > 0 || isDatedKind(term.kind) ? (
+          <section className={styles["section"]}>
+            <h2>
+              Claims about it <span>· {term.claims.totalCount}</span>
+            </h2>
+            <ClaimGroups claims={claims} />
+            {term.claims.pageInfo.hasNextPage ? (
+              <p className={styles["more"]}>
+                <Button
+                  isDisabled={isLoading}
+                  onPress={() => more({ after: term.claims.pageInfo.endCursor })}
+                >
+                  Show more claims
+                </Button>{" "}
+                {claims.length} of {term.claims.totalCount} shown
+              </p>
+            ) : null}
+          </section>
+        ) : null}
         {naming.length > 0 ? (
           <section className={styles["section"]}>
             <h2>

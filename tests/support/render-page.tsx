@@ -1,0 +1,51 @@
+import { ApolloClient, ApolloLink, Observable } from "@apollo/client";
+import { ApolloProvider } from "@apollo/client/react";
+import { act, cleanup, type RenderResult, render } from "@testing-library/react";
+import { print } from "graphql";
+import { afterEach, vi } from "vitest";
+import { App } from "#web/app.tsx";
+import { makeCache } from "#web/shared/apollo/make-cache.ts";
+import type { openApi } from "./open-api.ts";
+
+type Ask = Awaited<ReturnType<typeof openApi>>["ask"];
+
+afterEach(cleanup);
+
+/** Sends every operation of the client to the API under test, as it would go over HTTP. */
+const linkTo = (ask: Ask): ApolloLink =>
+  new ApolloLink(
+    ({ query, variables }) =>
+      new Observable((observer) => {
+        ask(print(query), variables)
+          .then(({ data, errors }) => {
+            observer.next(errors.length > 0 ? { data, errors } : { data });
+            observer.complete();
+          })
+          .catch((error: unknown) => observer.error(error));
+      }),
+  );
+
+/** Opens the whole client at a path, over an API; everything counts as in sight. */
+export function renderPage(path: string, ask: Ask): Promise<RenderResult> {
+  vi.stubGlobal("IntersectionObserver", AlwaysInSight);
+  window.history.replaceState(null, "", path);
+  const client = new ApolloClient({ link: linkTo(ask), cache: makeCache() });
+  return act(async () =>
+    render(
+      <ApolloProvider client={client}>
+        <App />
+      </ApolloProvider>,
+    ),
+  );
+}
+
+class AlwaysInSight {
+  readonly #tell: (entries: readonly { isIntersecting: boolean }[]) => void;
+  constructor(tell: AlwaysInSight["#tell"]) {
+    this.#tell = tell;
+  }
+  observe(): void {
+    this.#tell([{ isIntersecting: true }]);
+  }
+  disconnect(): void {}
+}

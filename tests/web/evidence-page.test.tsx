@@ -1,0 +1,67 @@
+import { fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { beforeAll, describe, expect, it } from "vitest";
+import { openApi } from "#tests/support/open-api.ts";
+import { renderPage } from "#tests/support/render-page.tsx";
+import { sawGraph } from "#tests/support/saw-graph.ts";
+
+let ask: Awaited<ReturnType<typeof openApi>>["ask"];
+beforeAll(async () => {
+  ask = (await openApi([sawGraph])).ask;
+});
+
+describe("the evidence page", () => {
+  it("says how much there is of each kind", async () => {
+    await renderPage("/evidence", ask);
+    const features = (await screen.findByRole("link", { name: "features" })).closest("li");
+    expect(features?.textContent).toMatch(/3$/);
+    expect(screen.getByText(/^9 claims in all/)).toBeTruthy();
+  });
+
+  it("[P12] finds terms as one types, and keeps the words in the address", async () => {
+    await renderPage("/evidence", ask);
+    const field = await screen.findByRole("searchbox", { name: "Search the terms" });
+    fireEvent.change(field, { target: { value: "arc" } });
+    expect((await screen.findByRole("link", { name: "round saw marks" })).getAttribute("href")).toBe(
+      "/terms/feature.round-saw-marks",
+    );
+    expect(new URLSearchParams(location.search).get("words")).toBe("arc");
+  });
+
+  it("[P12] opens on the words of its address, within a kind", async () => {
+    await renderPage("/evidence?words=saw&kind=TOOL", ask);
+    const found = await screen.findByRole("region", { name: "Found" });
+    expect(within(found).getByRole("link", { name: "circular saw" })).toBeTruthy();
+    expect(within(found).queryByRole("link", { name: "round saw marks" })).toBeNull();
+  });
+
+  it("[P12] says what to try when nothing is found", async () => {
+    await renderPage("/evidence?words=zzzz", ask);
+    expect((await screen.findByText(/^Nothing is called “zzzz”/)).textContent).toMatch(/Try fewer letters/);
+  });
+
+  it("lists a kind as a tree, narrower under broader", async () => {
+    await renderPage("/evidence?kind=REGION", ask);
+    const england = (await screen.findByRole("link", { name: "England" })).closest("li") as HTMLElement;
+    expect(within(england).getByRole("link", { name: "London" })).toBeTruthy();
+    expect(screen.getByRole("heading", { level: 1, name: "regions" })).toBeTruthy();
+  });
+
+  it("lists the sources with how many claims rest on each", async () => {
+    await renderPage("/evidence?kind=SOURCE", ask);
+    const source = (await screen.findByRole("link", { name: /Saws and their marks/ })).closest("li");
+    expect(source?.textContent).toMatch(/1 claim$/);
+  });
+
+  it("shows the revisions with who made them and their hashes", async () => {
+    await renderPage("/revisions", ask);
+    await screen.findByRole("heading", { level: 1, name: "Revisions of the evidence" });
+    const { data } = await ask("{ revision { number hash edits } }");
+    await waitFor(() => {
+      const [newest] = screen
+        .getAllByRole("listitem")
+        .filter((item) => /by test/.test(item.textContent ?? ""));
+      expect(newest?.textContent).toContain(data.revision.hash.slice(0, 10));
+      expect(newest?.textContent).toContain(`${data.revision.edits} edits`);
+    });
+  });
+});

@@ -1,0 +1,60 @@
+import { fireEvent, screen, waitFor } from "@testing-library/react";
+import { beforeEach, describe, expect, it, vi } from "vitest";
+import { openApi } from "#tests/support/open-api.ts";
+import { renderPage } from "#tests/support/render-page.tsx";
+import { sawGraph } from "#tests/support/saw-graph.ts";
+
+let ask: Awaited<ReturnType<typeof openApi>>["ask"];
+beforeEach(async () => {
+  ask = (await openApi([sawGraph])).ask;
+});
+
+describe("going from page to page", () => {
+  it("[P4] leaves the focus alone on the first page of a visit", async () => {
+    await renderPage("/method", ask);
+    await screen.findByRole("heading", { level: 1, name: /^How a finding is made/ });
+    expect(document.activeElement).toBe(document.body);
+  });
+
+  it("[P4] moves the focus to the heading of the next page, and to its top", async () => {
+    const scroll = vi.spyOn(window, "scrollTo").mockImplementation(() => {});
+    await renderPage("/method", ask);
+    fireEvent.click(await screen.findByRole("link", { name: "Evidence" }));
+    const heading = await screen.findByRole("heading", { level: 1, name: "Evidence" });
+    await waitFor(() => expect(document.activeElement).toBe(heading));
+    expect(scroll).toHaveBeenCalledWith(0, 0);
+    expect(document.title).toBe("Evidence · Scribeline");
+  });
+
+  it("marks the place one is at", async () => {
+    await renderPage("/terms/tool.circular-saw", ask);
+    await screen.findByRole("heading", { level: 1, name: "circular saw" });
+    expect(screen.getByRole("link", { name: "Evidence" }).getAttribute("aria-current")).toBe("page");
+    expect(screen.getByRole("link", { name: "Pieces" }).getAttribute("aria-current")).toBeNull();
+  });
+
+  it("names the revision that answers", async () => {
+    await renderPage("/method", ask);
+    expect(
+      (await screen.findByRole("link", { name: /^knowledge as of revision 1 / })).getAttribute("href"),
+    ).toBe("/revisions");
+  });
+
+  it("[P5] says of an address that nothing stands there", async () => {
+    await renderPage("/nowhere", ask);
+    await screen.findByRole("heading", { level: 1, name: "There is no such page" });
+  });
+
+  it("[P5] keeps a failure to its page, and tries again when asked", async () => {
+    vi.spyOn(console, "error").mockImplementation(() => {});
+    let isDown = true;
+    await renderPage("/terms/tool.circular-saw", (query, variables) =>
+      isDown ? Promise.reject(new TypeError("Failed to fetch")) : ask(query, variables),
+    );
+    await screen.findByRole("heading", { level: 1, name: "The server cannot be reached" });
+    expect(screen.getByRole("link", { name: "Evidence" })).toBeTruthy();
+    isDown = false;
+    fireEvent.click(screen.getByRole("button", { name: "Try again" }));
+    await screen.findByRole("heading", { level: 1, name: "circular saw" });
+  });
+});
