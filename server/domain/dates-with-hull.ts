@@ -10,10 +10,10 @@ export interface HullDate {
 
 /** Dates that begin with the year `first`: fewest unknown digits first, its winter (which reaches one year on) last. */
 export function datesFrom(first: Year): readonly HullDate[] {
-  const masks = masksOf(fourDigits(first), "0");
-  // Year 0000 is not of the common era, so 00XX begins with 0001.
-  const fromOne = first === 1 ? masksOf("0000", "0").slice(1) : [];
-  return [...[...masks, ...fromOne].map(ofMask), winterOf(first)];
+  const masks = masksOf(fourDigits(first), "0").map(ofMask);
+  // Year 0000 is not of the common era, so 00XX begins with 0001, and XX00 with 0100.
+  const fromNought = masksOf("0000", "0").slice(1).map(ofMask);
+  return [...masks, ...fromNought.filter(({ hull }) => hull[0] === first), winterOf(first)];
 }
 
 /** Dates that end with the year `last`: fewest unknown digits first, the winter before last. */

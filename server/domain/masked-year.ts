@@ -14,10 +14,10 @@ export function yearsOfMask(year: MaskedYear): Years {
   return canonicalYears(spans);
 }
 
-/** First and last year a masked year can mean. */
+/** First and last year a masked year can mean; where that were 0000, the first is the next it can mean. */
 export function hullOfMask(year: MaskedYear): Span {
   const first = Number(year.replaceAll("X", "0"));
-  return [Math.max(1, first), Number(year.replaceAll("X", "9"))];
+  return [first || 10 ** (3 - year.lastIndexOf("X")), Number(year.replaceAll("X", "9"))];
 }
 
 /** A year in four digits. */

@@ -44,6 +44,8 @@ export function readDate(text: string): ReadDate | Unreadable {
   if (year === "0000") return { why: `year 0000 is before the common era, which is out of range` };
   const months = monthsOf(year, month, day !== undefined);
   if ("why" in months) return months;
+  if (year === "9999" && reachesOn(months))
+    return { why: "its winter ends in a year of more than four digits" };
   const days = matching(day ?? "XX", 31);
   if (!dayExists(yearsOfMask(year), months, days)) return { why: `there is no such day as ${text}` };
   const reachYear = beforeYear + afterYear + afterMonth + afterDay;
@@ -52,16 +54,18 @@ export function readDate(text: string): ReadDate | Unreadable {
 
 function dateOf(year: string, months: readonly number[], days: readonly number[], marks: string): ReadDate {
   const [first, last] = hullOfMask(year);
-  const reachesOn = (months.at(-1) as number) > 12;
   return {
-    years: reachesOn ? [[first, last + 1]] : yearsOfMask(year),
-    hull: [first, reachesOn ? last + 1 : last],
+    years: reachesOn(months) ? [[first, last + 1]] : yearsOfMask(year),
+    hull: [first, reachesOn(months) ? last + 1 : last],
     earliestDay: dayNumber(first, months[0] as number, days[0] as number),
     latestDay: dayNumber(last, months.at(-1) as number, days.at(-1) as number),
     pad: /[~%]/.test(marks) ? padFor(unknownDigits(year)) : 0,
     doubtful: /[?%]/.test(marks),
   };
 }
+
+/** Whether a season ends in the year after. */
+const reachesOn = (months: readonly number[]): boolean => (months.at(-1) as number) > 12;
 
 function readSignificant(year: string, digits: number): ReadDate | Unreadable {
   const estimate = Number(year);

@@ -166,7 +166,7 @@ describe("[D20] words", () => {
     holdsOfDatings((dating) => {
       const words = datingInWords(dating);
       expect(words).not.toMatch(/Infinity|undefined|NaN/);
-      const stated = dating.members.flat().filter(Number.isFinite).map(String);
+      const stated = [dating.begin, dating.end, ...dating.members].flat().filter(Number.isFinite).map(String);
       expect(stated.some((year) => words.includes(year))).toBe(true);
     });
   });

@@ -274,6 +274,12 @@ const OUT_OF_PROFILE: readonly Omit<KnownDifference, "library">[] = [
   },
   {
     difference: "reads",
+    example: "9999-24",
+    reason: "A winter that ends in the year 10000.",
+    covers: (text) => datesIn(text).some((date) => /9999[?~%]?-(24|28|30)/.test(date)),
+  },
+  {
+    difference: "reads",
     example: "1750-05-12T10:00:00",
     reason: "Times of day.",
     covers: (text) => /T\d/.test(text),
