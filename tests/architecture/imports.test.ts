@@ -31,6 +31,23 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/search/", "server/stores/sqlite/"],
     packages: ["node:sqlite", "node:fs", "node:path"],
   },
+  {
+    from: "server/dump/",
+    folders: [
+      "server/domain/",
+      "server/ports/",
+      "server/chain/",
+      "server/formats/",
+      "server/dump/",
+      "docs/formats/",
+    ],
+    packages: ["ajv/dist/2020.js", "node:fs", "node:stream", "node:stream/promises", "node:util"],
+  },
+  {
+    from: "server/seed/",
+    folders: ["server/domain/", "server/ports/", "server/formats/", "server/seed/"],
+    packages: ["node:fs/promises", "node:path"],
+  },
   { from: "web/shared/", folders: ["web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/strips/", folders: ["web/strips/", "web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/graph/", folders: ["web/graph/", "web/shared/", "server/domain/"], packages: ["*"] },

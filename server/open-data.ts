@@ -1,0 +1,60 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import type { Store } from "./ports/store.ts";
+import { readSeed } from "./seed/read-seed.ts";
+import { seedStore } from "./seed/seed-store.ts";
+import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+
+/** Name of the store's file in the data folder. */
+const FILE = "scribeline.sqlite";
+const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
+
+export interface OpenedData {
+  readonly store: Store;
+  readonly seeded: boolean;
+}
+
+/** Opens the store of a data folder, which nobody else of this machine may read; a new or empty one is seeded first. */
+export async function openData(folder: string): Promise<OpenedData | Problem> {
+  const refusal = makeFolder(folder);
+  if (refusal !== undefined) return refusal;
+  const store = await openSqliteStore(join(folder, FILE));
+  if (isProblem(store)) return store;
+  const seeded = await seed(store);
+  if (!isProblem(seeded)) return { store, seeded };
+  await store.close();
+  return seeded;
+}
+
+/** The same only to read, so that a server can go on writing; to seed it, it is opened to write for that once. */
+export async function openDataToRead(folder: string): Promise<OpenedData | Problem> {
+  const path = join(folder, FILE);
+  if (existsSync(path)) {
+    const store = await openSqliteStore(path, { readOnly: true });
+    if (isProblem(store)) return store;
+    if (await store.newestRevision()) return { store, seeded: false };
+    await store.close();
+  }
+  return openData(folder);
+}
+
+function makeFolder(folder: string): Problem | undefined {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    return undefined;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return problem(
+      "STORE_UNREACHABLE",
+      `The data folder ${folder} cannot be made (${why}); choose another with SCRIBELINE_DATA.`,
+    );
+  }
+}
+
+async function seed(store: Store): Promise<boolean | Problem> {
+  if (await store.newestRevision()) return false;
+  const content = await readSeed(SEED_FOLDER);
+  return isProblem(content) ? content : seedStore(store, content);
+}

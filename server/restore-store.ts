@@ -1,0 +1,31 @@
+import { readConfig } from "./config.ts";
+import { isProblem } from "./domain/problem.ts";
+import { restoreDump } from "./dump/restore-dump.ts";
+import { storeFile } from "./open-data.ts";
+import { refuse } from "./refuse.ts";
+import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+
+const USAGE = "npm run restore -- file.jsonl  restores a dump into an empty data folder (SCRIBELINE_DATA)\n";
+
+/** Restores a dump, whole or not at all. Exit status: 0, or 2 for a refusal. */
+async function main(): Promise<void> {
+  const [file, ...more] = process.argv.slice(2);
+  if (file === undefined || file === "--help" || more.length > 0) {
+    process.stderr.write(USAGE);
+    process.exitCode = file === "--help" ? 0 : 2;
+    return;
+  }
+  const config = readConfig(process.env);
+  if (!("dataFolder" in config)) return refuse(...config);
+  const store = await openSqliteStore(storeFile(config.dataFolder));
+  if (isProblem(store)) return refuse(store);
+  try {
+    const done = await restoreDump(store, file);
+    if (isProblem(done)) return refuse(done);
+    process.stderr.write(`Restored ${done.records} records of ${file} into ${config.dataFolder}\n`);
+  } finally {
+    await store.close();
+  }
+}
+
+await main();

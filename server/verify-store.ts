@@ -1,0 +1,24 @@
+import { readConfig } from "./config.ts";
+import { isProblem } from "./domain/problem.ts";
+import { storeFile } from "./open-data.ts";
+import { refuse } from "./refuse.ts";
+import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+
+/** Recomputes the whole history of the store of the data folder. Exit status: 0, or 2 for a refusal. */
+async function main(): Promise<void> {
+  const config = readConfig(process.env);
+  if (!("dataFolder" in config)) return refuse(...config);
+  const store = await openSqliteStore(storeFile(config.dataFolder), { readOnly: true });
+  if (isProblem(store)) return refuse(store);
+  try {
+    const verified = await store.verify();
+    if (isProblem(verified)) return refuse(verified);
+    process.stdout.write(
+      `${verified.revisions} revisions check, and every row follows from them. Newest hash: ${verified.head}\n`,
+    );
+  } finally {
+    await store.close();
+  }
+}
+
+await main();
