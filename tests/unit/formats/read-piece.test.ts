@@ -28,11 +28,12 @@ describe("the piece format", () => {
     expect(readPiece(chest)).toMatchObject({ observations: [{ sureness: "sure" }] });
   });
 
-  it("[A23] takes its name and version, which the piece does not have", () => {
-    const piece = readPiece({ format: "scribeline/piece", version: 1, ...chest });
+  it("[A23] takes its name, version and id, which the piece does not have", () => {
+    const piece = readPiece({ format: "scribeline/piece", version: 1, id: "examination.chest", ...chest });
     expect(piece).toHaveProperty("title");
     expect(piece).not.toHaveProperty("format");
     expect(piece).not.toHaveProperty("version");
+    expect(piece).not.toHaveProperty("id");
   });
 
   it("[A23] reads its example", () => {
