@@ -1,8 +1,8 @@
 import { datesFrom, datesTo, type HullDate, wideMasks } from "./dates-with-hull.ts";
 import type { Dating } from "./dating.ts";
-import { fourDigits, hullOfMask, yearsOfMask } from "./masked-year.ts";
+import { fourDigits, hullOfMask, type MaskedYear, unknownDigits, yearsOfMask } from "./masked-year.ts";
 import { padFor } from "./pad-for.ts";
-import { isWithin, type Span, sameYears, type Year } from "./years.ts";
+import { isWithin, type Span, sameYears, type Year, type Years } from "./years.ts";
 
 /**
  * Prints the canonical string of a dating that was read: one string for one dating, in whole years.
@@ -54,7 +54,7 @@ function printLast({ begin, end, endIs, padEnd, doubtful }: Dating): string {
 
 function printEvent(dating: Dating): string {
   const { begin, end, beginIs, endIs, members, padBegin: pad, doubtful } = dating;
-  if (!sameSpan(begin, end)) return `{${printRanges(dating, pad).join(",")}}`;
+  if (!sameSpan(begin, end)) return `{${printList(dating).slice(1, -1)}}`;
   const [first, last] = begin;
   if (beginIs === "unknown") return `/${printDate(datesTo(last), pad, doubtful)}`;
   if (endIs === "unknown") return `${printDate(datesFrom(first), pad, doubtful)}/`;
@@ -69,26 +69,31 @@ function printEvent(dating: Dating): string {
 /** Two dates with a stroke. A pad of a century needs a date with two unknown digits at one of the ends. */
 function printPair({ begin: [first, last], padBegin: pad, doubtful }: Dating): string | undefined {
   const [from, to] = [fourDigits(first), fourDigits(last)];
-  if (pad === 0 || pad === padFor(0)) return `${mark(from, pad, doubtful)}/${mark(to, pad, doubtful)}`;
+  if (isNarrow(pad)) return `${mark(from, pad, doubtful)}/${mark(to, pad, doubtful)}`;
   const left = datesFrom(first).find((date) => bears(date, pad));
   if (left) return `${mark(left.text, pad, doubtful)}/${mark(to, 0, doubtful)}`;
   const right = datesTo(last).find((date) => bears(date, pad));
   return right && `${mark(from, 0, doubtful)}/${mark(right.text, pad, doubtful)}`;
 }
 
-function printList(dating: Dating): string {
-  const { members, padBegin: pad, doubtful } = dating;
-  if (pad === 0 || pad === padFor(0)) return `[${printRanges(dating, pad).join(",")}]`;
-  const wide = wideMasks().find((year) => isWithin(yearsOfMask(year), members));
-  if (wide === undefined) throw new RangeError(`No date string widens these years by ${pad} years`);
-  const ranges = printRanges(dating, 0);
+function printList({ members, padBegin: pad, doubtful }: Dating): string {
+  const print = (year: Year): string =>
+    Number.isFinite(year) ? mark(fourDigits(year), isNarrow(pad) ? pad : 0, doubtful) : "";
+  const ranges = members.map(([first, last]) =>
+    first === last ? print(first) : `${print(first)}..${print(last)}`,
+  );
+  if (isNarrow(pad)) return `[${ranges.join(",")}]`;
   const place = Number.isFinite(members[0]?.[0]) ? 0 : 1;
-  return `[${ranges.toSpliced(place, 0, mark(wide, pad, doubtful)).join(",")}]`;
+  return `[${ranges.toSpliced(place, 0, mark(wideMaskWithin(members), pad, doubtful)).join(",")}]`;
 }
 
-function printRanges({ members, doubtful }: Dating, pad: number): readonly string[] {
-  const print = (year: Year): string => (Number.isFinite(year) ? mark(fourDigits(year), pad, doubtful) : "");
-  return members.map(([first, last]) => (first === last ? print(first) : `${print(first)}..${print(last)}`));
+/** A date with a pad of a century that adds no year: the nearest to where the years begin, or where they end. */
+function wideMaskWithin(members: Years): MaskedYear {
+  const within = wideMasks().filter((year) => isWithin(yearsOfMask(year), members));
+  const fewest = within.filter((year) => unknownDigits(year) === unknownDigits(within[0] ?? ""));
+  const mask = Number.isFinite(members[0]?.[0]) ? fewest[0] : fewest.at(-1);
+  if (mask === undefined) throw new RangeError("No date string widens these years by so much");
+  return mask;
 }
 
 function printDate(dates: readonly HullDate[], pad: number, doubtful: boolean): string {
@@ -97,6 +102,8 @@ function printDate(dates: readonly HullDate[], pad: number, doubtful: boolean): 
   return mark(date.text, pad, doubtful);
 }
 
+/** A pad that any date can have. */
+const isNarrow = (pad: number): boolean => pad === 0 || pad === padFor(0);
 const bears = (date: Pick<HullDate, "unknownDigits">, pad: number): boolean =>
   pad === 0 || padFor(date.unknownDigits) === pad;
 const sameSpan = (a: Span, b: Span): boolean => a[0] === b[0] && a[1] === b[1];
