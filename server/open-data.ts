@@ -7,9 +7,10 @@ import { readSeed } from "./seed/read-seed.ts";
 import { seedStore } from "./seed/seed-store.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
 
-/** Name of the store's file in the data folder. */
-const FILE = "scribeline.sqlite";
 const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
+
+/** Path of the store's file in a data folder. */
+export const storeFile = (folder: string): string => join(folder, "scribeline.sqlite");
 
 export interface OpenedData {
   readonly store: Store;
@@ -20,7 +21,7 @@ export interface OpenedData {
 export async function openData(folder: string): Promise<OpenedData | Problem> {
   const refusal = makeFolder(folder);
   if (refusal !== undefined) return refusal;
-  const store = await openSqliteStore(join(folder, FILE));
+  const store = await openSqliteStore(storeFile(folder));
   if (isProblem(store)) return store;
   const seeded = await seed(store);
   if (!isProblem(seeded)) return { store, seeded };
@@ -30,7 +31,7 @@ export async function openData(folder: string): Promise<OpenedData | Problem> {
 
 /** The same only to read, so that a server can go on writing; to seed it, it is opened to write for that once. */
 export async function openDataToRead(folder: string): Promise<OpenedData | Problem> {
-  const path = join(folder, FILE);
+  const path = storeFile(folder);
   if (existsSync(path)) {
     const store = await openSqliteStore(path, { readOnly: true });
     if (isProblem(store)) return store;

@@ -1,3 +1,4 @@
+import { parseArgs } from "node:util";
 import { buildWeb, isWebStale } from "./build-web.ts";
 import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
@@ -5,11 +6,15 @@ import { logToStderr } from "./log-to-stderr.ts";
 import { startServer } from "./main.ts";
 import { openData } from "./open-data.ts";
 
-/** `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. */
+/**
+ * `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. With
+ * `-- --no-build` it serves the client as it was last built, for work on it with `npm run dev` beside the server.
+ */
 async function start(): Promise<void> {
   const config = readConfig(process.env);
   if (!("port" in config)) return fail(...config.map((problem) => problem.message));
-  if (isWebStale(config.webFolder)) {
+  const { values } = parseArgs({ options: { "no-build": { type: "boolean", default: false } } });
+  if (!values["no-build"] && isWebStale(config.webFolder)) {
     console.log("Building the web client …");
     await buildWeb(config.webFolder);
   }

@@ -1,0 +1,109 @@
+import { parseArgs } from "node:util";
+import { readConfig } from "./config.ts";
+import { canonicalJson } from "./domain/canonical-json.ts";
+import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import type { Report } from "./domain/report.ts";
+import { readJsonFile } from "./formats/read-json-file.ts";
+import { readPiece } from "./formats/read-piece.ts";
+import { readReport } from "./formats/read-report.ts";
+import { openDataToRead } from "./open-data.ts";
+import { openDump } from "./open-dump.ts";
+import type { Store } from "./ports/store.ts";
+import { refuse } from "./refuse.ts";
+import { type Examined, examinePiece } from "./use-cases/ask/examine-piece.ts";
+import { isRefusal } from "./use-cases/refusal.ts";
+import { wordsAsText } from "./words-as-text.ts";
+
+const USAGE = `npm run --silent examine -- piece.json [--graph dump.jsonl] [--revision N] [--words]
+
+  piece.json          the piece, as docs/formats/piece.schema.json says
+  --graph dump.jsonl  examine on the graph of a dump, not on that of the data folder (SCRIBELINE_DATA)
+  --revision N        on that state of the graph; the newest if it is left out
+  --words             the answer in words, not as JSON (docs/formats/report.schema.json)
+`;
+
+/** Largest file of a piece that is read, in bytes. */
+const LARGEST_PIECE = 1_000_000;
+
+interface Wanted {
+  readonly piece: string;
+  readonly graph: string | undefined;
+  readonly revision: number | undefined;
+  readonly words: boolean;
+}
+
+function readArguments(args: readonly string[]): Wanted | "help" | Problem {
+  const wrong = (why: string) => problem("WRONG_FORMAT", `${why} Use: ${USAGE.split("\n", 1)[0]}`);
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        graph: { type: "string" },
+        revision: { type: "string" },
+        words: { type: "boolean", default: false },
+        help: { type: "boolean", short: "h" },
+      },
+    });
+    if (values.help) return "help";
+    const [piece, ...more] = positionals;
+    if (piece === undefined || more.length > 0) return wrong("One file of a piece is wanted.");
+    const revision = values.revision;
+    if (revision !== undefined && !/^\d{1,9}$/.test(revision))
+      return wrong(`--revision has to be a whole number, and is "${revision}".`);
+    return {
+      piece,
+      graph: values.graph,
+      revision: revision === undefined ? undefined : Number(revision),
+      words: values.words,
+    };
+  } catch (error) {
+    return wrong(`${error instanceof Error ? error.message : error}.`);
+  }
+}
+
+async function openGraph(dump: string | undefined): Promise<Store | readonly Problem[]> {
+  if (dump !== undefined) {
+    const store = await openDump(dump);
+    return isProblem(store) ? [store] : store;
+  }
+  const config = readConfig(process.env);
+  if (!("dataFolder" in config)) return config;
+  const data = await openDataToRead(config.dataFolder);
+  return isProblem(data) ? [data] : data.store;
+}
+
+async function answer(wanted: Wanted): Promise<Examined | readonly Problem[]> {
+  const json = await readJsonFile(wanted.piece, LARGEST_PIECE);
+  if (isProblem(json)) return [json];
+  const piece = readPiece(json.value);
+  if (!("title" in piece)) return piece;
+  const store = await openGraph(wanted.graph);
+  if (!("close" in store)) return store;
+  try {
+    const examined = await examinePiece({ store }, piece, wanted.revision);
+    return isRefusal(examined) ? examined.refused : examined;
+  } finally {
+    await store.close();
+  }
+}
+
+/** The report as it is printed. Throws if it is not of the published form, which is a defect. */
+function reportAsText(report: Report): string {
+  const checked = readReport(report);
+  if ("format" in checked) return `${canonicalJson(report)}\n`;
+  const wrong = checked.map(({ path, message }) => `/${path.join("/")} ${message}`);
+  throw new TypeError(`The report is not of its form: ${wrong.join(" ")}`);
+}
+
+/** Examines a piece from the command line. Exit status: 0 for any answer, 2 for what cannot be examined. */
+async function main(): Promise<void> {
+  const wanted = readArguments(process.argv.slice(2));
+  if (wanted === "help") return void process.stdout.write(USAGE);
+  if (isProblem(wanted)) return refuse(wanted);
+  const examined = await answer(wanted);
+  if (!("report" in examined)) return refuse(...examined);
+  process.stdout.write(wanted.words ? wordsAsText(examined.words) : reportAsText(examined.report));
+}
+
+await main();
