@@ -1,4 +1,4 @@
-import { fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { beforeAll, describe, expect, it } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
@@ -20,7 +20,8 @@ describe("the evidence page", () => {
   it("[P12] finds terms as one types, and keeps the words in the address", async () => {
     await renderPage("/evidence", ask);
     const field = await screen.findByRole("searchbox", { name: "Search the terms" });
-    fireEvent.change(field, { target: { value: "arc" } });
+    // What suspends within an act that is not awaited is never taken up again.
+    await act(async () => void fireEvent.change(field, { target: { value: "arc" } }));
     expect((await screen.findByRole("link", { name: "round saw marks" })).getAttribute("href")).toBe(
       "/terms/feature.round-saw-marks",
     );

@@ -47,14 +47,21 @@ describe("going from page to page", () => {
 
   it("[P5] keeps a failure to its page, and tries again when asked", async () => {
     vi.spyOn(console, "error").mockImplementation(() => {});
-    let isDown = true;
-    await renderPage("/terms/tool.circular-saw", (query, variables) =>
-      isDown ? Promise.reject(new TypeError("Failed to fetch")) : ask(query, variables),
-    );
+    const reload = vi.spyOn(window.location, "reload").mockImplementation(() => {});
+    await renderPage("/terms/tool.circular-saw", () => Promise.reject(new TypeError("Failed to fetch")));
     await screen.findByRole("heading", { level: 1, name: "The server cannot be reached" });
     expect(screen.getByRole("link", { name: "Evidence" })).toBeTruthy();
-    isDown = false;
+    expect(reload).not.toHaveBeenCalled();
     fireEvent.click(screen.getByRole("button", { name: "Try again" }));
-    await screen.findByRole("heading", { level: 1, name: "circular saw" });
+    expect(reload).toHaveBeenCalledOnce();
+  });
+
+  it("[P5] says what the server says when it refuses a page", async () => {
+    vi.spyOn(console, "error").mockImplementation(() => {});
+    await renderPage("/terms/tool.circular-saw", (query, variables) =>
+      ask(query.replace("otherLabels", "noSuchField"), variables),
+    );
+    await screen.findByRole("heading", { level: 1, name: "The answer could not be given" });
+    expect(screen.getByText(/^The server says: .*noSuchField/)).toBeTruthy();
   });
 });

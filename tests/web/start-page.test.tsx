@@ -50,7 +50,7 @@ describe("the start page", () => {
     fireEvent.click(await screen.findByRole("button", { name: "Delete Chest to lose" }));
     const undo = await screen.findByRole("button", { name: "Undo" });
     expect(screen.getByRole("status").textContent).toBe("“Chest to lose” is deleted.");
-    expect(document.activeElement).toBe(undo);
+    await waitFor(() => expect(document.activeElement).toBe(undo));
     expect((await ask(titles)).data.examinations.edges).toEqual([]);
     fireEvent.click(undo);
     expect(await screen.findByRole("link", { name: "Chest to lose" })).toBeTruthy();
@@ -63,7 +63,7 @@ describe("the start page", () => {
     const remove = await screen.findByRole("button", { name: "Delete Chest held twice" });
     await ask(
       "mutation ($id: ID!, $v: Int!, $piece: PieceInput!) { changeExamination(id: $id, expectedVersion: $v, piece: $piece) { __typename } }",
-      { id, v: version, piece: { ...sawnChest, title: "Chest changed by another" } },
+      { id, v: version, piece: { ...sawnChest, invented: false, title: "Chest changed by another" } },
     );
     fireEvent.click(remove);
     expect((await screen.findByRole("alert")).textContent).toMatch(/\w+/);

@@ -77,6 +77,7 @@ export type ProblemCode =
   | 'UNKNOWN_SOURCE'
   | 'UNKNOWN_TERM'
   | 'UNREADABLE_DATING'
+  | 'UNREADABLE_FILE'
   | 'WRONG_FORMAT'
   | 'WRONG_KIND_OF_TERM';
 

@@ -8,7 +8,10 @@ interface Props {
   children: ReactNode;
 }
 
-/** Keeps a failure to the page it happened on: says what is wrong and offers to try again. */
+/**
+ * Keeps a failure to the page it happened on: says what is wrong and offers to try again. Trying again loads the page
+ * anew, since what failed to arrive (an answer, a file of the client) is remembered as failed.
+ */
 export class RouteBoundary extends Component<Props, { failure?: unknown }> {
   override state: { failure?: unknown } = {};
 
@@ -24,7 +27,7 @@ export class RouteBoundary extends Component<Props, { failure?: unknown }> {
         <PageHeading title={title}>{title}</PageHeading>
         <p>{what}</p>
         <p>{next}</p>
-        <Button onPress={() => this.setState({ failure: undefined })}>Try again</Button>
+        <Button onPress={() => window.location.reload()}>Try again</Button>
       </div>
     );
   }
