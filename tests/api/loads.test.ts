@@ -73,5 +73,5 @@ describe("calls of the store", () => {
 const moreExceptions = (n: number): Change =>
   Array.from({ length: n }, (_, i) => String(i).padStart(3, "0")).map((i) => ({
     kind: "claim",
-    after: aClaim({ id: `claim.y${i}`, relation: "void when", of: `claim.c${i}`, condition: `tool.t${i}` }),
+    after: aClaim({ id: `claim.y${i}`, relation: "void when", of: `claim.c${i}`, condition: "feature.t000" }),
   }));
