@@ -39,9 +39,11 @@ export function renderPage(path: string, ask: Ask): Promise<RenderResult> {
   );
 }
 
+type Tell = (entries: readonly { isIntersecting: boolean }[]) => void;
+
 class AlwaysInSight {
-  readonly #tell: (entries: readonly { isIntersecting: boolean }[]) => void;
-  constructor(tell: AlwaysInSight["#tell"]) {
+  readonly #tell: Tell;
+  constructor(tell: Tell) {
     this.#tell = tell;
   }
   observe(): void {
