@@ -25,6 +25,12 @@ export default defineConfig({
   },
   server: {
     host: "127.0.0.1",
-    proxy: { "/graphql": process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820" },
+    // The server compares Host and Origin: both stay those of the page.
+    proxy: {
+      "/graphql": {
+        target: process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820",
+        changeOrigin: false,
+      },
+    },
   },
 });
