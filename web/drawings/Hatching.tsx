@@ -32,8 +32,8 @@ export const Hatching = ({ prefix }: { prefix: string }) => (
     >
       <line y2="11.2" className={styles["soft"]} />
     </pattern>
-    <pattern id={`${prefix}-sign`} width="14" height="14" patternUnits="userSpaceOnUse">
-      <path d="M3.5 1l2.5 2.5-2.5 2.5L1 3.5zM10.5 8l2.5 2.5-2.5 2.5L8 10.5z" className={styles["sign"]} />
+    <pattern id={`${prefix}-sign`} width="26" height="18" patternUnits="userSpaceOnUse">
+      <path d="M6 2l2.6 2.6L6 7.2 3.4 4.6zM19 11l2.6 2.6-2.6 2.6-2.6-2.6z" className={styles["sign"]} />
     </pattern>
     <pattern id={`${prefix}-dots`} width="9" height="9" patternUnits="userSpaceOnUse">
       <circle cx="2" cy="2" r="0.75" className={styles["dots"]} />

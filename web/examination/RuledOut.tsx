@@ -1,10 +1,12 @@
 import type { Hardness } from "#server/domain/claim.ts";
-import type { Report } from "#server/domain/report.ts";
+import type { Report, RuleOut } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
+import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import { Steps } from "#web/strips/Steps.tsx";
 import styles from "./ConclusionsColumn.module.css";
+import { pickRuleOuts } from "./pick-rule-outs.ts";
 
 interface Props {
   title: string;
@@ -19,31 +21,58 @@ interface Props {
 
 /** Rule-outs of one hardness as sentences, each with its chain and sources. */
 export function RuledOut({ title, hardness, none, report, words, glossary }: Props) {
-  const found = report.ruleOuts.filter((ruleOut) => ruleOut.hardness === hardness);
-  const count = found.length === 1 ? "1 reason" : `${found.length} reasons, each by itself`;
+  const { told, following } = pickRuleOuts(report.ruleOuts, hardness);
+  const count = told.length === 1 ? "1 reason" : `${told.length} reasons, each by itself`;
+  const item = (ruleOut: RuleOut) => (
+    <RuleOutItem key={ruleOut.id} ruleOut={ruleOut} words={words} glossary={glossary} />
+  );
   return (
     <section aria-label={title}>
       <h2 className={styles["heading"]}>
-        {title} {found.length > 0 ? <span>· {count}</span> : null}
+        {title} {told.length > 0 ? <span>· {count}</span> : null}
       </h2>
-      {found.length === 0 ? <p className={styles["none"]}>{none}</p> : null}
-      <ul>
-        {found.map((ruleOut) => {
-          const said = words.ruleOuts.find((one) => one.id === ruleOut.id);
-          if (!said) return null;
-          return (
-            <li key={ruleOut.id} className={styles["why"]}>
-              <p className={styles["says"]}>
-                <RowMark mark={hardness === "physical" ? "against-hard" : "against-soft"} />
-                {said.says}
-              </p>
-              <div className={styles["rest"]}>
-                <Steps steps={said.steps} glossary={glossary} />
-              </div>
-            </li>
-          );
-        })}
-      </ul>
+      {told.length + following.length === 0 ? <p className={styles["none"]}>{none}</p> : null}
+      <ul>{told.map(item)}</ul>
+      {following.length > 0 ? (
+        <div className={styles["following"]}>
+          <Disclosure
+            summary={`${following.length} more that ${following.length === 1 ? "follows" : "follow"} from what is told already`}
+          >
+            <ul>{following.map(item)}</ul>
+          </Disclosure>
+        </div>
+      ) : null}
     </section>
+  );
+}
+
+interface ItemProps {
+  ruleOut: RuleOut;
+  words: ReportWords;
+  glossary: Glossary;
+}
+
+/** One rule-out. The chain of a hard one is in sight; that of a soft one unfolds. */
+function RuleOutItem({ ruleOut, words, glossary }: ItemProps) {
+  const said = words.ruleOuts.find((one) => one.id === ruleOut.id);
+  if (!said) return null;
+  const isHard = ruleOut.hardness === "physical";
+  const steps = <Steps steps={said.steps} glossary={glossary} />;
+  return (
+    <li className={styles["why"]}>
+      <p className={styles["says"]}>
+        <RowMark mark={isHard ? "against-hard" : "against-soft"} />
+        <span>{said.says}</span>
+      </p>
+      <div className={styles["rest"]}>
+        {isHard || said.steps.length <= 2 ? (
+          steps
+        ) : (
+          <Disclosure level={4} summary={`Why, in ${said.steps.length} steps`}>
+            {steps}
+          </Disclosure>
+        )}
+      </div>
+    </li>
   );
 }

@@ -43,7 +43,7 @@ function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; g
     <li className={`${styles["why"]} ${isAside ? styles["aside"] : ""}`}>
       <p className={styles["says"]}>
         <RowMark mark={isAside ? "sign-set-aside" : "sign"} />
-        {said.says}
+        <span>{said.says}</span>
       </p>
       <div className={styles["rest"]}>
         {said.because.map((line) => (

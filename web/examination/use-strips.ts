@@ -4,6 +4,7 @@ import type { Glossary } from "#web/strips/glossary.ts";
 import { keepUnchanged, makeStripGroups } from "#web/strips/make-strip-groups.ts";
 import type { StripGroup } from "#web/strips/strip-row.ts";
 import { stripsAxis } from "#web/strips/strips-axis.ts";
+import { inTreeOrder } from "./in-tree-order.ts";
 import type { StoredExamination } from "./read-answer.ts";
 
 export interface Strips {
@@ -20,7 +21,8 @@ export function useStrips(stored: StoredExamination, glossary: Glossary): Strips
   return useMemo(() => {
     const { answer, piece } = stored;
     const isExamined = answer.kind === "examined";
-    const made = isExamined ? makeStripGroups(answer.report, answer.words, piece.parts, glossary) : [];
+    const parts = inTreeOrder(piece.parts).map(({ part }) => part);
+    const made = isExamined ? makeStripGroups(answer.report, answer.words, parts, glossary) : [];
     const groups = keepUnchanged(before.current?.groups ?? [], made);
     const years = isExamined ? answer.report.attribution.years : NO_CLAIM;
     const old = before.current;

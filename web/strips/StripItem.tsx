@@ -27,11 +27,11 @@ interface Props {
   deeds: StripDeeds;
 }
 
-/** The words at the end of a strip: the distance; for a sign, what it speaks for. */
+/** The words at the end of a strip: the distance; for a sign, what it speaks for; else the reason of the silence. */
 function endWords(row: StripRow): string {
   const sign = row.signs[0];
   if (sign && row.isSilent) return sign.isSetAside ? `${sign.brief}; set aside` : sign.brief;
-  return row.short;
+  return row.isSilent ? row.short.replace(/^says nothing: /, "") : row.short;
 }
 
 /** One observation as a line: mark, name, years, words. A press unfolds its chain below it. */

@@ -9,7 +9,7 @@ interface Props {
 }
 
 /** Percent of the axis that the word "claimed" needs free of year numbers on either side. */
-const ROOM = 9;
+const ROOM = 15;
 
 /** The years above the strips; stays in sight while they scroll. Rows say their years themselves, so it is not read out. */
 export function StripsHead({ axis, claimed }: Props) {
