@@ -25,5 +25,10 @@ export function ancestors(term: TermId, broader: Broader): readonly TermId[] {
 
 /** Whether `term` is `other` or lies somewhere within it. */
 export function isWithin(term: TermId, other: TermId, broader: Broader): boolean {
-  return term === other || ancestors(term, broader).includes(other);
+  let next: TermId | undefined = term;
+  for (let steps = 0; next !== undefined && steps <= broader.size; steps++) {
+    if (next === other) return true;
+    next = broader.get(next);
+  }
+  return false;
 }

@@ -1,0 +1,92 @@
+import type { Piece, Seen, Sureness } from "../domain/examination.ts";
+import type { ObservationId, PartId, TermId } from "../domain/ids.ts";
+import type { Assumptions, Place } from "../domain/report.ts";
+import type { Span } from "../domain/years.ts";
+import { mustReadDating, padUnder } from "./claim-years.ts";
+import { compareIds } from "./compare.ts";
+import { contextAt } from "./context.ts";
+import { readExceptions } from "./exceptions.ts";
+import type { KnownGraph } from "./known-graph.ts";
+import { type PieceParts, readParts } from "./piece-parts.ts";
+import { placesWithin } from "./places.ts";
+import { type View, viewFrom } from "./view.ts";
+
+/** One thing to hold against the graph: an observation, or the form, style or maker that is claimed (E22). */
+export interface Check {
+  readonly id: string;
+  readonly feature: TermId;
+  readonly seen: Seen;
+  readonly sureness: Sureness;
+  readonly observation: ObservationId | undefined;
+  readonly part: PartId | undefined;
+  readonly claimed: "form" | "style" | "maker" | undefined;
+  /** One view a place: those of the piece in their order, or of the part's own region. */
+  readonly views: readonly View[];
+  /** The part has a region of its own, and is judged there (E15). */
+  readonly elsewhere: boolean;
+}
+
+/** A piece made ready: what is claimed, where it can be from, and everything to check. */
+export interface Subject {
+  readonly piece: Piece;
+  readonly graph: KnownGraph;
+  readonly assumptions: Assumptions;
+  /** The claimed years, taken loosely. */
+  readonly claimed: Span;
+  readonly places: readonly Place[];
+  readonly parts: PieceParts;
+  readonly checks: readonly Check[];
+}
+
+/** Reads a piece against a graph. The order of parts and observations in it makes no difference. */
+export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assumptions): Subject {
+  const { attribution } = piece;
+  const parts = readParts(piece);
+  const places = placesWithin(graph, attribution.region);
+  const views = new Map<string, View>();
+  const viewsOf = (part: PartId | undefined): readonly View[] => {
+    const found = piece.parts.find(({ id }) => id === part);
+    const exceptions = readExceptions(graph, piece, parts, part);
+    const own = found?.region === undefined ? places : placesWithin(graph, found.region);
+    return own.map((place) => {
+      const of = { form: attribution.form, part: found?.kind, exceptions };
+      const context = contextAt(graph, place, of);
+      const view = views.get(context.key) ?? viewFrom(context, graph);
+      views.set(context.key, view);
+      return view;
+    });
+  };
+  const byPart = new Map(
+    [undefined, ...piece.parts.map(({ id }) => id)].map((part) => [part, viewsOf(part)] as const),
+  );
+  const elsewhere = new Set(piece.parts.filter(({ region }) => region !== undefined).map(({ id }) => id));
+  const observed = [...piece.observations].sort(compareIds).map(
+    ({ id, part, feature, seen, sureness }): Check => ({
+      ...{ id, feature, seen, sureness, part, observation: id, claimed: undefined },
+      views: byPart.get(part) ?? [],
+      elsewhere: elsewhere.has(part),
+    }),
+  );
+  const claimed = (["form", "style", "maker"] as const).flatMap((of): Check[] => {
+    const feature = attribution[of];
+    if (feature === undefined) return [];
+    return [
+      {
+        ...{ id: `attr.${of}`, feature, seen: "present", sureness: "sure", claimed: of },
+        ...{ observation: undefined, part: undefined, elsewhere: false },
+        views: byPart.get(undefined) ?? [],
+      },
+    ];
+  });
+  return {
+    ...{ piece, graph, assumptions, places, parts },
+    claimed: claimedYears(attribution.date, assumptions),
+    checks: [...claimed, ...observed],
+  };
+}
+
+/** The hull of the claimed date with its pads. */
+function claimedYears(date: string, assumptions: Assumptions): Span {
+  const { begin, end, padBegin, padEnd } = mustReadDating(date, "event");
+  return [begin[0] - padUnder(padBegin, assumptions), end[1] + padUnder(padEnd, assumptions)];
+}

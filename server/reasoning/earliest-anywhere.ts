@@ -1,0 +1,62 @@
+import type { Dated } from "../domain/claim.ts";
+import type { TermId } from "../domain/ids.ts";
+import { applies } from "../domain/scope.ts";
+import { introducedAt } from "./arrival.ts";
+import { held, heldClaims, holdingOf } from "./atoms.ts";
+import type { Bound } from "./bound.ts";
+import { yearsSince } from "./claim-years.ts";
+import { compareText } from "./compare.ts";
+import type { Context } from "./context.ts";
+import { hardnessOf, type KnownGraph } from "./known-graph.ts";
+
+const ASSERT_EXISTENCE = ["introduced", "attested", "common from", "current", "active"];
+
+/** Name of the assumption that nobody anywhere had a term earlier than the graph says. */
+export const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${term})`;
+
+/**
+ * The fall-back (E11), an assumption and marked as one: where nothing physical covers the place and the term has a physical
+ * `introduced` somewhere, it was made nowhere before the earliest existence claimed anywhere. It rests on the assumption and the
+ * claim that attains that year, the first by id.
+ */
+export function earliestAnywhereBound(term: TermId, context: Context, graph: KnownGraph): Bound | undefined {
+  const dated = graph
+    .claimsOf(term)
+    .filter((claim): claim is Dated => ASSERT_EXISTENCE.includes(claim.relation));
+  const isFloor = (claim: Dated): boolean =>
+    claim.relation === "introduced" && hardnessOf(claim) === "physical";
+  if (!dated.some(isFloor) || isCovered(term, context, graph)) return undefined;
+
+  const begins = dated.map((claim) => ({ claim, ...graph.yearsOf(claim).existsFrom }));
+  const outer = Math.min(...begins.map((begin) => begin.outer));
+  const inner = Math.min(...begins.map((begin) => begin.inner));
+  const attaining = begins
+    .filter((begin) => begin.outer === outer)
+    .map(({ claim }) => claim.id)
+    .sort(compareText)[0];
+  if (attaining === undefined || outer === Number.NEGATIVE_INFINITY) return undefined;
+  const assumption = earliestAnywhere(term);
+  return {
+    kind: "bound",
+    by: "fallback",
+    hardness: "physical",
+    outer: yearsSince(outer),
+    inner: yearsSince(inner),
+    held: holdingOf(held({ kind: "assumption", assumption }), heldClaims([attaining])),
+    claims: [attaining],
+    alternatives: [],
+    assumption,
+  };
+}
+
+/** Whether something physical says when the term began at the place, be it void here or not. */
+const isCovered = (term: TermId, context: Context, graph: KnownGraph): boolean =>
+  introducedAt(term, context, graph).length > 0 ||
+  graph
+    .claimsOf(term)
+    .some(
+      (claim) =>
+        claim.relation === "active" &&
+        hardnessOf(claim) === "physical" &&
+        applies(claim.scope, context.where, graph.broader),
+    );

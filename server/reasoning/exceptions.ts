@@ -1,0 +1,89 @@
+import type { VoidWhen } from "../domain/claim.ts";
+import type { Observation, Piece } from "../domain/examination.ts";
+import type { ClaimId, ObservationId, PartId } from "../domain/ids.ts";
+import { isWithin } from "../domain/region.ts";
+import type { VoidIf } from "../domain/report.ts";
+import { compareIds } from "./compare.ts";
+import type { KnownGraph } from "./known-graph.ts";
+import type { PieceParts } from "./piece-parts.ts";
+
+/** An exception that holds, and the observation that meets its condition. */
+export interface Defeat {
+  readonly exception: ClaimId;
+  readonly observation: ObservationId;
+}
+
+/** Which claims say nothing on one part, or on the piece as a whole (E13). */
+export interface Exceptions {
+  /** All exceptions of a claim that hold, sorted by id. */
+  readonly defeatsOf: (claim: ClaimId) => readonly Defeat[];
+  /** Exceptions of a claim that nobody looked for, or nobody could be sure of. */
+  readonly voidIf: (claim: ClaimId) => readonly VoidIf[];
+  /** One text for one state of all exceptions. */
+  readonly key: string;
+}
+
+/**
+ * Decides the exceptions for a part; without one, for findings on the attribution, where any part will do. An exception is itself
+ * void where one of its own holds. Cycles are refused when claims are made; here the second visit of one counts as not holding.
+ */
+export function readExceptions(
+  graph: KnownGraph,
+  piece: Piece,
+  parts: PieceParts,
+  part: PartId | undefined,
+): Exceptions {
+  const near = part === undefined ? undefined : parts.near(part);
+  const observations = [...piece.observations].sort(compareIds);
+
+  const concerned = (exception: VoidWhen): readonly Observation[] =>
+    observations.filter(
+      (observation) =>
+        isWithin(observation.feature, exception.condition, graph.broader) &&
+        (near === undefined || exception.anywhere || near.has(observation.part)),
+    );
+
+  const known = new Map<ClaimId, readonly Defeat[]>();
+  const asked = new Set<ClaimId>();
+  function defeatsOf(claim: ClaimId): readonly Defeat[] {
+    const found = known.get(claim);
+    if (found) return found;
+    if (asked.has(claim)) return [];
+    asked.add(claim);
+    const defeats = graph.exceptionsOf(claim).flatMap((exception) => {
+      const meets = concerned(exception).find(
+        ({ seen, sureness }) => seen === "present" && sureness !== "possible",
+      );
+      return meets === undefined || defeatsOf(exception.id).length > 0
+        ? []
+        : [{ exception: exception.id, observation: meets.id }];
+    });
+    asked.delete(claim);
+    known.set(claim, defeats);
+    return defeats;
+  }
+
+  const voidIf = (claim: ClaimId): readonly VoidIf[] =>
+    graph.exceptionsOf(claim).flatMap((exception) => {
+      if (defeatsOf(exception.id).length > 0) return [];
+      const standing = standingOf(concerned(exception));
+      return standing === undefined
+        ? []
+        : [{ claim, exception: exception.id, condition: exception.condition, standing }];
+    });
+
+  const key = graph.claims
+    .flatMap(({ id }) => defeatsOf(id))
+    .map(({ exception, observation }) => `${exception}=${observation}`)
+    .join(" ");
+  return { defeatsOf, voidIf, key };
+}
+
+/** How far a condition is from being known; undefined where it is met, or was looked for and is not there. */
+function standingOf(concerned: readonly Observation[]): VoidIf["standing"] | undefined {
+  const present = concerned.filter(({ seen }) => seen === "present");
+  if (present.some(({ sureness }) => sureness !== "possible")) return undefined;
+  if (present.length > 0) return "merely-possible";
+  if (concerned.some(({ seen }) => seen === "unseen")) return "could-not-be-seen";
+  return concerned.length > 0 ? undefined : "not-looked-for";
+}

@@ -1,0 +1,75 @@
+import type { Claim } from "../domain/claim.ts";
+import type { TermId } from "../domain/ids.ts";
+import { ancestors, isWithin } from "../domain/region.ts";
+import type { Place } from "../domain/report.ts";
+import { compareText } from "./compare.ts";
+import type { KnownGraph } from "./known-graph.ts";
+
+/**
+ * The places of an attribution (E14): each region at or below the claimed one that a claim of the neighbourhood names, or that
+ * lies on the way to one, and for those with others below them "elsewhere in it". A region that no claim tells apart from
+ * what surrounds it is part of that. Without a claimed region all places; with nothing to tell them apart, one.
+ */
+export function placesWithin(graph: KnownGraph, claimed: TermId | undefined): readonly Place[] {
+  const { broader } = graph;
+  const nodes = new Set<TermId>(claimed === undefined ? [] : [claimed]);
+  for (const region of graph.claims.flatMap(regionsNamed))
+    for (const node of ancestors(region, broader))
+      if (claimed === undefined || isWithin(node, claimed, broader)) nodes.add(node);
+  const below = (node: TermId): TermId[] => sorted(nodes).filter((other) => broader.get(other) === node);
+
+  const places: Place[] = [];
+  /** Adds the places at and below a node; says whether all of it is one with what surrounds it. */
+  const add = (node: TermId, around: string | undefined): boolean => {
+    const mark = markOf(graph, node);
+    const own = places.length;
+    places.push({ region: node, elsewhere: false });
+    const alike = below(node).map((child) => add(child, mark));
+    if (mark === around) places.splice(own, 1);
+    else places[own] = { region: node, elsewhere: alike.includes(false) };
+    return mark === around && !alike.includes(false);
+  };
+  const roots =
+    claimed === undefined
+      ? sorted(nodes).filter((node) => !nodes.has(broader.get(node) as TermId))
+      : [claimed];
+  if (roots.length === 1) add(roots[0] as TermId, undefined);
+  else {
+    places.push({ region: null, elsewhere: roots.length > 0 });
+    for (const root of roots) add(root, undefined);
+  }
+  return places;
+}
+
+const sorted = (nodes: ReadonlySet<TermId>): TermId[] => [...nodes].sort(compareText);
+
+/** Regions by which a claim can tell places apart. What bounds nothing anywhere tells none. */
+function regionsNamed(claim: Claim): readonly TermId[] {
+  switch (claim.relation) {
+    case "attested":
+    case "typical of":
+    case "indicates":
+    case "void when":
+      return [];
+    case "spread to":
+      return [claim.from, claim.to];
+    case "confined to":
+      return [...claim.regions, ...(claim.scope.region === undefined ? [] : [claim.scope.region])];
+    default:
+      return claim.scope.region === undefined ? [] : [claim.scope.region];
+  }
+}
+
+/** What the claims make of a region: two with one mark cannot be told apart. */
+function markOf(graph: KnownGraph, region: TermId): string {
+  const inside = (other: TermId | undefined): boolean =>
+    other === undefined || isWithin(region, other, graph.broader);
+  return graph.claims
+    .map((claim) => {
+      if (regionsNamed(claim).length === 0) return "";
+      if (claim.relation === "spread to") return inside(claim.to) ? "1" : "0";
+      const applies = "scope" in claim && inside(claim.scope.region) ? "1" : "0";
+      return claim.relation === "confined to" ? applies + (claim.regions.some(inside) ? "1" : "0") : applies;
+    })
+    .join("");
+}

@@ -1,0 +1,53 @@
+import { type Indicates, STRENGTHS } from "../domain/claim.ts";
+import type { Sign } from "../domain/report.ts";
+import { applies } from "../domain/scope.ts";
+import type { Check, Subject } from "./check.ts";
+import { compareText, firstDifference } from "./compare.ts";
+import type { KnownGraph } from "./known-graph.ts";
+
+/**
+ * What `indicates` claims say of the parts (E30 to E32). Seen, a sign speaks for its states; looked for and absent, one that speaks
+ * for `original` speaks against it. A sign counts where its claim applies at every place the piece can be from.
+ */
+export function readSigns({ checks, graph }: Subject): readonly Sign[] {
+  return checks
+    .flatMap((check) =>
+      graph
+        .claimsOf(check.feature)
+        .filter((claim): claim is Indicates => claim.relation === "indicates")
+        .flatMap((claim) => signOf(check, claim, graph)),
+    )
+    .sort((a, b) =>
+      firstDifference(
+        Number(a.standing === "set-aside") - Number(b.standing === "set-aside"),
+        Number(!isWarning(a)) - Number(!isWarning(b)),
+        STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength),
+        compareText(a.observation, b.observation),
+        compareText(a.claim, b.claim),
+      ),
+    );
+}
+
+/** Whether a sign speaks of anything but an original part as it was made. */
+export const isWarning = ({ speaks, states }: Pick<Sign, "speaks" | "states">): boolean =>
+  speaks === "against" ? states.includes("original") : states.some((state) => state !== "original");
+
+function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sign[] {
+  const { observation, part, feature, sureness, seen, views } = check;
+  if (observation === undefined || part === undefined || seen === "unseen") return [];
+  if (seen === "absent" && !claim.states.includes("original")) return [];
+  if (!views.every(({ context }) => applies(claim.scope, context.where, graph.broader))) return [];
+  const exceptions = views[0]?.context.exceptions;
+  const because = exceptions?.defeatsOf(claim.id) ?? [];
+  return [
+    {
+      ...{ observation, part, feature, claim: claim.id, strength: claim.strength, sureness },
+      speaks: seen === "absent" ? "against" : "for",
+      states: claim.states,
+      standing: because.length > 0 ? "set-aside" : "stands",
+      because,
+      voidIf: exceptions?.voidIf(claim.id) ?? [],
+      ...(claim.cause === undefined ? {} : { cause: claim.cause }),
+    },
+  ];
+}
