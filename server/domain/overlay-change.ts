@@ -9,7 +9,8 @@ import type { Term } from "./term.ts";
  * A neighbourhood as it would be after the change, from the neighbourhood and the change alone: [G24] of
  * docs/spec/2-graph.md. Claims are put where their subject was already reached, exceptions where their claim is there.
  * What a put or dropped `requires` claim newly reaches or no longer reaches is not worked out (depths and `cutAt`
- * stay), nor is anything fetched: ask the store again where that matters. `before` is not compared with what stands.
+ * stay), nor is anything fetched (terms named anew, exceptions of a claim accepted anew): ask the store again where that
+ * matters. `before` is not compared with what stands.
  */
 export function overlayChange(neighbourhood: Neighbourhood, change: Change): Neighbourhood {
   const claims = claimsAfter(neighbourhood, change);
