@@ -1,8 +1,8 @@
-import type { Finding, Report } from "#server/domain/report.ts";
+import type { Report } from "#server/domain/report.ts";
 import { Grid } from "../shared/years/Grid.tsx";
 import { KnifeLines } from "../shared/years/KnifeLines.tsx";
 import type { YearAxis } from "../shared/years/year-axis.ts";
-import { countFindings } from "./count-findings.ts";
+import { FindingCounts } from "./FindingCounts.tsx";
 import styles from "./StripsThumbnail.module.css";
 import { ThumbnailStrip } from "./ThumbnailStrip.tsx";
 
@@ -11,58 +11,44 @@ interface Props {
   axis: YearAxis;
 }
 
-const MOST_ROWS = 28;
+/** Most lines drawn: contradictions stand first in a report, so they are never left out. */
+const MOST_STRIPS = 24;
+const STEP = 9;
 
-/** Those that are drawn: contradictions first to be kept, all in the order of the report. */
-function rowsOf(findings: readonly Finding[]): readonly Finding[] {
-  const observed = findings.filter((finding) => finding.observation !== undefined);
-  if (observed.length <= MOST_ROWS) return observed;
-  const kept = new Set(observed.toSorted((a, b) => weight(b) - weight(a)).slice(0, MOST_ROWS));
-  return observed.filter((finding) => kept.has(finding));
-}
-const weight = ({ label }: Finding) => (label === "contradictory" ? 2 : label === "consistent" ? 1 : 0);
-
-/** The dating strips of a piece as a small drawing, one thin line a thing seen, with the count in words below. */
+/** The dating strips of a piece as a small drawing, one line a thing that is dated, with the count in words below. */
 export function StripsThumbnail({ report, axis }: Props) {
-  const rows = rowsOf(report.findings);
-  const step = rows.length > 14 ? 6 : 8;
-  const height = rows.length * step;
-  const { against, fits, silent } = countFindings(report.findings);
+  const { findings, attribution } = report;
+  const observed = findings.filter((finding) => finding.observation !== undefined);
+  const dated = observed.filter((finding) => finding.label !== "silent").slice(0, MOST_STRIPS);
+  const isSilent = observed.some((finding) => finding.label === "silent" && finding.seen === "present");
+  const height = (dated.length + (isSilent ? 1 : 0)) * STEP;
   return (
-    <figure className={styles["thumbnail"]}>
+    <div className={styles["thumbnail"]}>
       <svg width="100%" height="100%" className={styles["ground"]} aria-hidden="true">
         <Grid axis={axis} height="100%" />
-        <KnifeLines axis={axis} years={report.attribution.years} height="100%" />
+        <KnifeLines axis={axis} years={attribution.years} height="100%" />
       </svg>
       <svg width="100%" height={height} className={styles["drawing"]} aria-hidden="true">
-        {rows.map((finding, row) => (
+        {dated.map((finding, row) => (
           <ThumbnailStrip
             key={finding.id}
             finding={finding}
             axis={axis}
-            claimed={report.attribution.years}
-            y={row * step + step / 2}
-            thick={step - 3.5}
+            claimed={attribution.years}
+            y={(row + 0.5) * STEP}
           />
         ))}
+        {isSilent ? (
+          <line
+            x1="0%"
+            x2="100%"
+            y1={height - STEP / 2}
+            y2={height - STEP / 2}
+            className={styles["silent"]}
+          />
+        ) : null}
       </svg>
-      <figcaption className={styles["counts"]}>
-        {rows.length === 0 ? (
-          <span>Nothing recorded yet</span>
-        ) : (
-          <>
-            <span className={styles["against"]}>
-              <i aria-hidden="true">✕</i> {against} against
-            </span>
-            <span className={styles["fits"]}>
-              <i aria-hidden="true">●</i> {fits} fit
-            </span>
-            <span>
-              <i aria-hidden="true">○</i> {silent} say nothing
-            </span>
-          </>
-        )}
-      </figcaption>
-    </figure>
+      <FindingCounts report={report} />
+    </div>
   );
 }

@@ -1,14 +1,27 @@
-import type { Finding } from "#server/domain/report.ts";
+import type { Report } from "#server/domain/report.ts";
 
 export interface FindingCounts {
-  readonly against: number;
-  readonly fits: number;
+  /** Cannot be of the claimed years. */
+  readonly cannot: number;
+  /** Are out of their time, and not impossible. */
+  readonly unusual: number;
+  readonly agree: number;
+  /** Were seen and say nothing of the date. */
   readonly silent: number;
+  /** Signs of alteration that stand. */
+  readonly signs: number;
 }
 
-/** How many things seen speak against what is claimed, fit it, or say nothing of it. */
-export function countFindings(findings: readonly Finding[]): FindingCounts {
-  const observed = findings.filter((finding) => finding.observation !== undefined);
-  const count = (label: Finding["label"]) => observed.filter((finding) => finding.label === label).length;
-  return { against: count("contradictory"), fits: count("consistent"), silent: count("silent") };
+/** What the things seen on a piece say of its claimed years, counted. */
+export function countFindings({ findings, signs }: Pick<Report, "findings" | "signs">): FindingCounts {
+  const seen = findings.filter((finding) => finding.observation !== undefined && finding.seen === "present");
+  const contradictory = seen.filter((finding) => finding.label === "contradictory");
+  const cannot = contradictory.filter((finding) => finding.hardness === "physical").length;
+  return {
+    cannot,
+    unusual: contradictory.length - cannot,
+    agree: seen.filter((finding) => finding.label === "consistent").length,
+    silent: seen.filter((finding) => finding.label === "silent").length,
+    signs: signs.filter((sign) => sign.standing === "stands").length,
+  };
 }

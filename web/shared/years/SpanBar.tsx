@@ -24,6 +24,7 @@ export function SpanBar({ axis, solid, pale, y, thick = 8, className }: Props) {
   const bar = (span: DrawnSpan, look: string | undefined) => {
     const from = axis.at(span[0], "first");
     const to = axis.at(span[1], "last");
+    if (from === to && (span[0] ?? axis.first) >= axis.last) return null;
     const width = Math.max(to - from, 0.35);
     return <rect x={`${from}%`} y={y - thick / 2} width={`${width}%`} height={thick} className={look} />;
   };
