@@ -55,6 +55,18 @@ describe("examinations", () => {
     }
   });
 
+  it.each(["\u0000 null", "half a pair \ud800", "e\u0301 and é", "<script>", "'; --", "\u202e turned"])(
+    "keep odd text as it was written: %j",
+    async (title) => {
+      const { ask } = await openApi([sawGraph]);
+      const { data: made } = await ask(CREATE, { piece: { ...titled(title), note: title } });
+      const { id, piece } = made.done.examination;
+      expect(piece.title).toBe(title);
+      const { data } = await ask("query ($id: ID!) { examination(id: $id) { piece { note } } }", { id });
+      expect(data.examination.piece.note).toBe(title);
+    },
+  );
+
   it("show everything that was recorded, with terms as nodes", async () => {
     const { ask, id } = await withChest();
     const { data, errors } = await ask(

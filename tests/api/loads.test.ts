@@ -3,7 +3,7 @@ import type { Change } from "#server/domain/change.ts";
 import type { Term } from "#server/domain/term.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { openApi } from "#tests/support/open-api.ts";
-import { SAW_BOOK } from "#tests/support/saw-graph.ts";
+import { SAW_BOOK, sawGraph, sawnChest } from "#tests/support/saw-graph.ts";
 
 /** A graph of `n` features that need tools, each claim with its own exception. */
 function wideGraph(n: number): Change {
@@ -55,6 +55,22 @@ describe("calls of the store", () => {
       claim(id: "claim.c002") { id }
     }`);
     expect(calls.toSorted()).toEqual(["claims", "terms"]);
+  });
+
+  it("[A9] are few for an examination with all that its report names", async () => {
+    const { ask } = await openApi([sawGraph]);
+    const { calls, errors, data } = await ask(
+      `query ($piece: PieceInput!) { examine(piece: $piece) { ... on Examined {
+        report words { headline }
+        terms { label broader { label } parts { label } }
+        claims { says subject { label } ways { terms { label } } exceptions { says } citations { source { text } } }
+      } } }`,
+      { piece: sawnChest },
+    );
+    expect(errors).toEqual([]);
+    expect(data.examine.claims.length).toBeGreaterThan(1);
+    expect(calls.slice(0, 3)).toEqual(["newestRevision", "terms", "neighbourhood"]);
+    expect(calls.length).toBeLessThanOrEqual(8);
   });
 
   it("[A9] for exceptions go on where there are more than a page of them", async () => {

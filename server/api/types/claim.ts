@@ -1,9 +1,9 @@
 import type { Claim } from "../../domain/claim.ts";
 import type { TermId } from "../../domain/ids.ts";
+import { sayClaim } from "../../use-cases/ask/say-claim.ts";
 import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
 import { datedYears } from "../dated-years.ts";
-import { sayClaim } from "../say-claim.ts";
 
 /** What a claim leads to besides its subject, its scope and its ways. */
 function objectsOf(claim: Claim): readonly TermId[] {
@@ -66,7 +66,7 @@ export function addClaim(b: Builder) {
         relation: t.expose("relation", { type: b.enums.relation }),
         says: t.string({
           description: "The claim as a sentence.",
-          resolve: (claim, _, { load }) => sayClaim(load, claim),
+          resolve: (claim, _, { load }) => sayClaim((ids) => load.terms.many(ids, claim.at), claim),
         }),
         subject: t.field({
           description: "None for an exception: its subject is the claim in `of`.",
