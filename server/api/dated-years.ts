@@ -1,7 +1,7 @@
 import type { Dated, NotFoundIn } from "../domain/claim.ts";
-import { EVENT_RELATIONS } from "../domain/claim.ts";
 import { readDating } from "../domain/dating.ts";
 import { isProblem } from "../domain/problem.ts";
+import { roleOfRelation } from "../domain/role-of-relation.ts";
 import type { Span, Year } from "../domain/years.ts";
 
 /** Years a dated claim can mean; null where nothing bounds an end. */
@@ -18,8 +18,7 @@ const ends = (span: Span) => span.map((year) => (Number.isFinite(year) ? year : 
 /** Reads the date of a claim in the role that its relation gives it; undated claims have none. */
 export function datedYears(claim: Dated | NotFoundIn): DatedYears | undefined {
   if (claim.when === undefined) return undefined;
-  const role = EVENT_RELATIONS.some((relation) => relation === claim.relation) ? "event" : "period";
-  const dating = readDating(claim.when, role);
+  const dating = readDating(claim.when, roleOfRelation(claim.relation));
   if (isProblem(dating)) return undefined;
   return {
     begin: ends(dating.begin),

@@ -48,6 +48,24 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["server/domain/", "server/ports/", "server/formats/", "server/seed/"],
     packages: ["node:fs/promises", "node:path"],
   },
+  {
+    from: "server/formats/",
+    folders: ["server/domain/", "server/formats/", "docs/formats/"],
+    packages: ["ajv", "ajv/dist/2020.js", "node:fs/promises"],
+  },
+  {
+    from: "server/api/",
+    folders: ["server/domain/", "server/ports/", "server/use-cases/", "server/formats/", "server/api/"],
+    packages: [
+      ...["graphql", "@pothos/core", "dataloader", "node:fs"],
+      ...["@apollo/server", "@apollo/server/errors", "@apollo/server/plugin/disabled"],
+    ],
+  },
+  {
+    from: "server/http/",
+    folders: ["server/ports/", "server/api/", "server/http/"],
+    packages: ["@apollo/server", "sirv", "node:fs", "node:http", "node:net", "node:path"],
+  },
   { from: "web/shared/", folders: ["web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/strips/", folders: ["web/strips/", "web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/graph/", folders: ["web/graph/", "web/shared/", "server/domain/"], packages: ["*"] },
