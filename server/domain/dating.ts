@@ -7,9 +7,10 @@ export type Role = "event" | "period";
 export type End = "stated" | "open" | "unknown";
 
 /**
- * An EDTF string (ISO 8601-2:2019, years 0001-9999 CE) in its role.
- * event: `begin` and `end` are both the hull of the possible years. period: begin of the begin .. end of the begin,
- * begin of the end .. end of the end (CIDOC CRM P82a, P81a, P81b, P82b).
+ * An EDTF string (ISO 8601-2:2019, years 0001-9999 CE) in its role: docs/spec/1-dates.md.
+ * event: `begin` and `end` are both the hull of the possible years, but for a list of all (`{1750,1760}`), where they
+ * are the first and the last. period: begin of the begin .. end of the begin, begin of the end .. end of the end
+ * (CIDOC CRM P82a, P81a, P81b, P82b). An open end is infinite in both its years, an unknown one in the outer.
  */
 export interface Dating {
   readonly role: Role;
@@ -19,7 +20,10 @@ export interface Dating {
   readonly end: Span;
   readonly beginIs: End;
   readonly endIs: End;
-  /** Years by which `~` or `%` widens each end (engine assumption: 5, or 25 where two or more digits are masked). */
+  /**
+   * Years by which `~` or `%` widens each end (engine assumption: 5, or 25 where two or more digits are masked). An event
+   * has one pad, so both are the same; an unknown end has that of the other end.
+   */
   readonly padBegin: number;
   readonly padEnd: number;
   /** Years that can be meant, gaps kept; for a period the hull. */
