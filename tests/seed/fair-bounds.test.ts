@@ -1,0 +1,134 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Piece } from "#server/domain/examination.ts";
+import { id } from "#server/domain/ids.ts";
+import { isProblem } from "#server/domain/problem.ts";
+import type { Finding } from "#server/domain/report.ts";
+import type { Store } from "#server/ports/store.ts";
+import { readSeed } from "#server/seed/read-seed.ts";
+import { seedStore } from "#server/seed/seed-store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { examinePiece } from "#server/use-cases/ask/examine-piece.ts";
+import { isRefusal } from "#server/use-cases/refusal.ts";
+
+let store: Store;
+
+beforeAll(async () => {
+  const seed = await readSeed("seed-data");
+  if (isProblem(seed)) throw new Error(seed.message);
+  store = openMemoryStore();
+  const seeded = await seedStore(store, seed);
+  if (isProblem(seeded)) throw new Error(seeded.message);
+});
+
+/** What the seed says of features seen on one part of a piece claimed for a region. */
+async function find(features: readonly string[], region: string, date = "1500/2000"): Promise<Finding> {
+  const piece: Piece = {
+    title: "Trial",
+    invented: true,
+    examined: 2026,
+    attribution: { date, region: id<"term">(`region.${region}`) },
+    parts: [{ id: id<"part">("part"), label: "Part" }],
+    observations: features.map((feature, i) => ({
+      id: id<"observation">(`o${i}`),
+      part: id<"part">("part"),
+      feature: id<"term">(`feature.${feature}`),
+      seen: "present",
+      sureness: "sure",
+    })),
+    together: [],
+    separate: [],
+  };
+  const examined = await examinePiece({ store }, piece);
+  if (isRefusal(examined)) throw new Error(examined.refused[0].message);
+  const finding = examined.report.findings.find(({ observation }) => observation === "o0");
+  if (!finding) throw new Error(`No finding on ${features[0]}`);
+  return finding;
+}
+
+/** First possible year of a feature; null if nothing bounds it. */
+const firstPossible = async (feature: string, region: string): Promise<number | null> =>
+  (await find([feature], region)).possible.outer[0]?.[0] ?? null;
+
+describe("what honest pieces show is never called impossible", () => {
+  it.each([
+    ["circular-saw-mark", "philadelphia", "the start of the circular saw is contested"],
+    ["circular-saw-mark", "england", "the start of the circular saw is contested"],
+    ["cut-nail-stamped-head", "boston", "patents for heading are no beginning"],
+    ["sheared-tack-machine-head", "england", "the American patent is no beginning for Britain"],
+    ["rolled-thread-screw", "philadelphia", "one patent is no beginning of thread rolling"],
+    ["pressed-glass-knob", "england", "small glass was pressed by hand before the lever press"],
+    ["stamped-backplate", "philadelphia", "the press of 1769 is not the first die"],
+    ["plywood-panel", "england", "imports of 1895 are no beginning"],
+    ["lathe-checks-without-kerfs", "paris", "nobody knows the first slicer"],
+    ["even-abrasive-scratches", "philadelphia", "patents for sandpaper are late"],
+    ["high-zinc-brass", "england", "zinc metal was at hand before the patent"],
+    ["brown-crazed-glue", "london", "animal glue is old"],
+    ["gimlet-point-screw", "paris", "nothing is known of Continental makers"],
+    ["nailed-rebated-drawer", "england", "cheap drawers were nailed again later"],
+    ["round-nail-shank", "england", "wire pins made by hand are old"],
+    ["hand-cut-dovetail", "philadelphia", "hand work never ended"],
+  ])("%s in %s: %s", async (feature, region) => {
+    expect((await find([feature], region)).possible.outer).toEqual([[null, null]]);
+  });
+
+  it("mill sawing on the Continent is older than its first American date", async () => {
+    expect(await firstPossible("sash-saw-mark", "england")).toBeLessThanOrEqual(1593);
+    expect(await firstPossible("sash-saw-mark", "boston")).toBe(1634);
+  });
+
+  it("imports come before home making", async () => {
+    expect(await firstPossible("gimlet-point-screw", "england")).toBeLessThan(1854);
+    expect(await firstPossible("wire-nail", "philadelphia")).toBeLessThan(1850);
+    expect(await firstPossible("band-saw-mark", "boston")).toBeLessThan(1868);
+  });
+
+  it("the earlier of two rival dates decides what is possible", async () => {
+    expect(await firstPossible("gimlet-point-screw", "philadelphia")).toBe(1841);
+  });
+});
+
+describe("what could not yet be made is called impossible", () => {
+  /** Years of the patents and the record cited by the claims. */
+  it.each([
+    ["band-saw-mark", "england", 1808],
+    ["planer-scallops", "philadelphia", 1793],
+    ["pin-and-cove-corner", "boston", 1867],
+    ["cross-head-screw", "england", 1933],
+    ["machine-cut-blunt-screw", "england", 1760],
+    ["wire-nail", "paris", 1806],
+    ["lever-tumblers", "england", 1778],
+    ["detector-lever", "england", 1818],
+    ["chromium-plate", "england", 1840],
+    ["plastic-knob", "philadelphia", 1907],
+    ["hardboard", "boston", 1926],
+  ])("%s in %s before %i", async (feature, region, year) => {
+    expect(await firstPossible(feature, region)).toBe(year);
+    expect(await find([feature], region, "1700/1750")).toMatchObject({
+      label: "contradictory",
+      hardness: "physical",
+    });
+  });
+
+  it("habit alone is out of its time", async () => {
+    expect(await find(["circular-saw-mark"], "philadelphia", "1760/1780")).toMatchObject({
+      label: "contradictory",
+      hardness: "practice",
+    });
+  });
+});
+
+describe("innocent causes take a claim out of play", () => {
+  it.each([
+    ["gimlet-point-screw", "replacement-screw-in-old-hole", "philadelphia"],
+    ["gimlet-point-screw", "hand-filed-screw-point", "england"],
+    ["cross-head-screw", "replacement-screw-in-old-hole", "england"],
+    ["planer-scallops", "hand-plane-chatter", "boston"],
+    ["wire-nail", "nail-beside-older-hole", "philadelphia"],
+    ["sash-saw-mark", "imported-board", "boston"],
+  ])("%s with %s", async (feature, cause, region) => {
+    expect((await find([feature], region, "1600/1630")).label).toBe("contradictory");
+    const excused = await find([feature, cause], region, "1600/1630");
+    expect(excused.hardness).not.toBe("physical");
+    expect(excused.setAside).toContainEqual(expect.objectContaining({ reason: "defeated" }));
+  });
+});
