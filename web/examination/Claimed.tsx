@@ -19,7 +19,12 @@ export function Claimed() {
   return (
     <div className={styles["claimed"]}>
       <p>
-        Claimed: {stated("region", label(region))}, <b>{date}</b>
+        Claimed: {stated("region", label(region))},{" "}
+        {date === `../${piece.examined}` ? (
+          <span className={styles["open"]}>date not stated</span>
+        ) : (
+          <b>{date}</b>
+        )}
         {isProblem(dating) ? null : <span className={styles["read"]}> {sayDating(dating)}</span>} ·{" "}
         {stated("form", label(form))} · style {stated("", label(style))} · maker {stated("", label(maker))}{" "}
         <span className="screen-only">

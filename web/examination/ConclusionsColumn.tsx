@@ -17,49 +17,57 @@ export function ConclusionsColumn({ answer, glossary }: Props) {
   if (answer.kind !== "examined")
     return (
       <section className={styles["column"]} aria-label="Conclusions">
-        <p className={styles["none"]}>
-          The piece as it is stored cannot be examined. Mend what is marked, or undo the last change.
-        </p>
-        <Cautions />
+        <div className={styles["sections"]}>
+          <p className={styles["none"]}>
+            The piece as it is stored cannot be examined. Mend what is marked, or undo the last change.
+          </p>
+          <Cautions />
+        </div>
       </section>
     );
   const { report, words } = answer;
   const isEmpty = report.findings.every((finding) => finding.observation === undefined);
   return (
     <section className={styles["column"]} aria-label="Conclusions">
-      <RuledOut
-        title="What rules it out"
-        hardness="physical"
-        none={
-          isEmpty
-            ? "Record what you see first. Saw marks, nails and screws, drawer joints and handles say most of years."
-            : "Nothing recorded so far."
-        }
-        report={report}
-        words={words}
-        glossary={glossary}
-      />
-      <RuledOut
-        title="What would be unusual"
-        hardness="practice"
-        none={isEmpty ? "Nothing yet." : "Nothing recorded is out of its time."}
-        report={report}
-        words={words}
-        glossary={glossary}
-      />
-      <Signs report={report} words={words} glossary={glossary} />
-      <Gaps
-        title="What was not searched"
-        lines={words.notSearched}
-        none="Every pair of findings was compared. Nothing was left out."
-      />
-      <Gaps
-        title="What the graph does not know"
-        lines={words.gaps}
-        none={isEmpty ? "It shows as soon as something is recorded." : "Nothing that bears on this piece."}
-      />
-      <Assumed report={report} />
-      <Cautions />
+      <div className={styles["sections"]}>
+        <RuledOut
+          title="What rules it out"
+          hardness="physical"
+          none={
+            isEmpty
+              ? "Record what you see first. Saw marks, nails and screws, drawer joints and handles say most of years."
+              : "Nothing recorded so far."
+          }
+          report={report}
+          words={words}
+          glossary={glossary}
+        />
+        <RuledOut
+          title="What would be unusual"
+          hardness="practice"
+          none={isEmpty ? "Nothing yet." : "Nothing recorded is out of its time."}
+          report={report}
+          words={words}
+          glossary={glossary}
+        />
+        <Signs report={report} words={words} glossary={glossary} />
+        <Gaps
+          title="What was not searched"
+          lines={words.notSearched}
+          none={
+            isEmpty
+              ? "There is nothing to compare yet."
+              : "Every pair of findings was compared. Nothing was left out."
+          }
+        />
+        <Gaps
+          title="What the graph does not know"
+          lines={words.gaps}
+          none={isEmpty ? "It shows as soon as something is recorded." : "Nothing that bears on this piece."}
+        />
+        <Assumed report={report} />
+        <Cautions />
+      </div>
     </section>
   );
 }

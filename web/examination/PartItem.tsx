@@ -1,5 +1,5 @@
 import { Button as AriaButton } from "react-aria-components/Button";
-import type { Part } from "#server/domain/examination.ts";
+import type { Observation, Part } from "#server/domain/examination.ts";
 import type { ObservationId } from "#server/domain/ids.ts";
 import type { PartSummary } from "#server/domain/report.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
@@ -9,6 +9,7 @@ import { useDesk } from "./desk.ts";
 import { ObservationItem } from "./ObservationItem.tsx";
 import { PartFields } from "./PartFields.tsx";
 import styles from "./PartList.module.css";
+import { seenWords } from "./seen-words.ts";
 
 interface Props {
   part: Part;
@@ -69,7 +70,24 @@ export function PartItem({ part, depth, marks }: Props) {
             <PartFields part={part} />
           </div>
         </div>
-      ) : null}
+      ) : (
+        <PrintedObservations observations={seenHere} />
+      )}
     </li>
+  );
+}
+
+/** What was seen on a closed part, for paper only: nothing recorded is left out of print. */
+function PrintedObservations({ observations }: { observations: readonly Observation[] }) {
+  const { glossary } = useDesk();
+  return (
+    <ul className={styles["printed"]}>
+      {observations.map((seen) => (
+        <li key={seen.id}>
+          {glossary.labelOf(seen.feature)}: {seenWords(seen)}
+          {seen.note === undefined ? null : <i>; {seen.note}</i>}
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -22,7 +22,7 @@ export function PartList({ marks }: Props) {
   return (
     <section aria-label="Parts">
       <h2 className={styles["heading"]}>
-        Parts <span>· {piece.observations.length} observations</span>
+        Parts <span>· {piece.parts.length}</span>
       </h2>
       <ul className={styles["parts"]}>
         {inTreeOrder(piece.parts).map(({ part, depth }) => (

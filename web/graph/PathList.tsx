@@ -51,7 +51,10 @@ export function PathList({ paths, lit, onLight }: Props) {
             }}
           >
             <i aria-hidden="true">{VERDICTS[path.verdict]}</i>
-            <span>{path.says}</span>
+            <span>
+              {path.says}
+              {path.source === undefined ? null : <small>{path.source}</small>}
+            </span>
           </button>
         </li>
       ))}

@@ -7,8 +7,12 @@ export interface PictureNode {
   readonly label: string;
   readonly x: number;
   readonly y: number;
+  /** Of a term: height of its box, px. */
+  readonly tall?: number;
   /** Of a date: where its years begin and end on the scale, px; null where nothing bounds that end. */
   readonly span?: readonly [number | null, number | null];
+  /** Of an end: on which side its words stand. */
+  readonly side?: "left" | "right";
   /** What the path that ends here says. */
   readonly verdict?: "against" | "unusual" | "for" | "silent" | "excluded";
 }
@@ -26,6 +30,7 @@ export interface PicturePath {
   readonly id: string;
   readonly finding: string;
   readonly says: string;
+  readonly source?: string;
   readonly verdict: NonNullable<PictureNode["verdict"]>;
   readonly nodes: readonly string[];
   readonly edges: readonly string[];
@@ -57,4 +62,6 @@ export interface PathToDraw {
   readonly years: YearsJson;
   readonly verdict: PicturePath["verdict"];
   readonly says: string;
+  /** Where its date comes from, with the basis. */
+  readonly source?: string;
 }

@@ -1,8 +1,16 @@
-import type { TermId } from "#server/domain/ids.ts";
+import type { SourceId, TermId } from "#server/domain/ids.ts";
 import type { Finding, Path, Report, SilenceReason } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
+import { isAllYears, yearsFromJson } from "#server/domain/years.ts";
 import { sayYears } from "#web/shared/words/say-years.ts";
 import type { PathToDraw } from "./path-picture.ts";
+
+/** Names for what a path passes. */
+export interface NamesForPaths {
+  readonly labelOf: (term: TermId) => string;
+  /** The source as a line of text. */
+  readonly sourceText: (source: SourceId) => string | undefined;
+}
 
 const SILENCE: Readonly<Record<SilenceReason, string>> = {
   defeated: "an exception holds",
@@ -30,14 +38,29 @@ function verdictOf(path: Path): PathToDraw["verdict"] {
 
 function endLabel(path: Path): string {
   if (path.label === "silent") return `says nothing: ${SILENCE[path.reason ?? "undated"]}`;
-  return path.label === "way-excluded" ? `way excluded: ${sayYears(path.years)}` : sayYears(path.years);
+  if (path.label !== "way-excluded") return sayYears(path.years);
+  return isAllYears(yearsFromJson(path.years))
+    ? "way excluded, by another of its steps"
+    : `way excluded: ${sayYears(path.years)}`;
+}
+
+/** Where the date at the end of a path comes from; its basis where no source is named. */
+function sourceOf(path: Path, sourceText: (source: SourceId) => string | undefined): string | undefined {
+  const cites = path.cites.filter((cite) => cite.claim === path.dated);
+  const said = cites.map(({ source, locator, basis }) => {
+    const text = source === undefined ? undefined : sourceText(source);
+    return [...(text === undefined ? [] : [text]), ...(locator === undefined ? [] : [locator]), basis].join(
+      ", ",
+    );
+  });
+  return said.length === 0 ? undefined : said.join("; ");
 }
 
 /** The paths of one finding, or of all that have any, with names, in the order of the report. */
 export function pathsToDraw(
   report: Report,
   words: ReportWords,
-  labelOf: (term: TermId) => string,
+  names: NamesForPaths,
   only?: string,
 ): readonly PathToDraw[] {
   const findings: readonly Finding[] = report.findings.filter(
@@ -45,14 +68,18 @@ export function pathsToDraw(
   );
   return findings.flatMap((finding) => {
     const said = words.findings.find((one) => one.id === finding.id)?.paths ?? [];
-    return finding.paths.map((path, i) => ({
-      finding: finding.id,
-      terms: path.terms.map((id) => ({ id, label: labelOf(id) })),
-      ...(path.dated === undefined ? {} : { end: path.dated }),
-      endLabel: endLabel(path),
-      years: path.years,
-      verdict: verdictOf(path),
-      says: said[i] ?? path.terms.map(labelOf).join(" → "),
-    }));
+    return finding.paths.map((path, i) => {
+      const source = sourceOf(path, names.sourceText);
+      return {
+        finding: finding.id,
+        terms: path.terms.map((id) => ({ id, label: names.labelOf(id) })),
+        ...(path.dated === undefined ? {} : { end: path.dated }),
+        endLabel: endLabel(path),
+        years: path.years,
+        verdict: verdictOf(path),
+        says: said[i] ?? path.terms.map(names.labelOf).join(" → "),
+        ...(source === undefined ? {} : { source }),
+      };
+    });
   });
 }

@@ -3,15 +3,23 @@ import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import type { PathToDraw, Picture, PictureEdge, PictureNode, PicturePath } from "./path-picture.ts";
 
 /** Measures of the drawing, px. */
-const COLUMN = 186;
-const FIRST = 84;
-const ROW = 50;
-const HEAD = 46;
-const SCALE = 340;
-const BEFORE_SCALE = 40;
-const MARGIN = 28;
-/** Least distance between two nodes of one column. */
-const APART = 44;
+const COLUMN = 192;
+const FIRST = 82;
+const ROW = 46;
+const HEAD = 40;
+const SCALE = 380;
+const BEFORE_SCALE = 36;
+const AFTER_SCALE = 24;
+/** Words of an end stand to the right of it, but for the last stretch of the scale. */
+const LAST_STRETCH = 110;
+/** Space between two boxes of one column, and the height of a box by the lines of its label. */
+const BETWEEN = 10;
+const PADDING = 16;
+const LINE = 15;
+const LETTERS = 22;
+
+/** Height of a box that holds a label. */
+const boxHeight = (label: string): number => PADDING + LINE * Math.max(1, Math.ceil(label.length / LETTERS));
 
 interface End {
   readonly id: string;
@@ -57,9 +65,13 @@ function heights(
   end: ReadonlyMap<string, End>,
 ): Map<string, number> {
   const reached = new Map<string, number[]>();
+  const tall = new Map<string, number>();
   for (const path of paths) {
     const y = end.get(endId(path))?.y ?? 0;
-    for (const { id } of path.terms) reached.set(id, [...(reached.get(id) ?? []), y]);
+    for (const { id, label } of path.terms) {
+      reached.set(id, [...(reached.get(id) ?? []), y]);
+      tall.set(id, boxHeight(label));
+    }
   }
   const height = new Map<string, number>();
   const byColumn = Map.groupBy(reached.keys(), (id) => column.get(id) ?? 0);
@@ -69,9 +81,10 @@ function heights(
       .sort((a, b) => a.y - b.y || (a.id < b.id ? -1 : 1));
     let least = Number.NEGATIVE_INFINITY;
     for (const { id, y } of wanted) {
-      const placed = Math.max(y, least);
+      const half = (tall.get(id) ?? 0) / 2;
+      const placed = Math.max(y, least + half);
       height.set(id, placed);
-      least = placed + APART;
+      least = placed + half + BETWEEN;
     }
   }
   return height;
@@ -108,22 +121,25 @@ export function placePaths(
       const known = nodes.get(id);
       const kind = at === 0 || known?.kind === "feature" ? "feature" : "term";
       const x = FIRST + (column.get(term.id) ?? 0) * COLUMN;
-      nodes.set(id, { id, kind, label: term.label, x, y: height.get(term.id) ?? 0 });
+      const y = height.get(term.id) ?? 0;
+      nodes.set(id, { id, kind, label: term.label, x, y, tall: boxHeight(term.label) });
     });
     const to = end.get(endId(path));
     if (to) {
-      const from = path.years[0]?.[0] ?? null;
-      const until = path.years.at(-1)?.[1] ?? null;
-      const isOpen = path.end === undefined;
-      const x = onScale(from) ?? onScale(until) ?? left;
+      const from = onScale(path.years[0]?.[0] ?? null);
+      const until = onScale(path.years.at(-1)?.[1] ?? null);
+      // What no year bounds stands before the scale, not on it.
+      const isDated = path.end !== undefined && path.verdict !== "silent" && (from ?? until) !== null;
+      const x = isDated ? (from ?? until ?? left) : left - BEFORE_SCALE / 2;
       nodes.set(to.id, {
         id: to.id,
-        kind: isOpen ? "open" : "date",
+        kind: isDated ? "date" : "open",
         label: path.endLabel,
-        x: isOpen ? left : x,
+        x,
         y: to.y,
         verdict: path.verdict,
-        ...(isOpen ? {} : { span: [onScale(from), onScale(until)] as const }),
+        side: x > right - LAST_STRETCH ? "left" : "right",
+        ...(isDated ? { span: [from, until] as const } : {}),
       });
       ids.push(to.id);
     }
@@ -137,6 +153,7 @@ export function placePaths(
       id: `path:${i}`,
       finding: path.finding,
       says: path.says,
+      ...(path.source === undefined ? {} : { source: path.source }),
       verdict: path.verdict,
       nodes: ids,
       edges: used,
@@ -147,8 +164,8 @@ export function placePaths(
     nodes: [...nodes.values()],
     edges: [...edges.values()],
     paths: told,
-    width: right + MARGIN + 60,
-    height: lowest + ROW / 2 + MARGIN,
+    width: right + AFTER_SCALE,
+    height: lowest + ROW,
     scale: {
       left,
       right,

@@ -24,7 +24,14 @@ function scaleElements({ scale, height }: Picture): ElementDefinition[] {
 export function drawPicture(graph: Core, picture: Picture): void {
   const nodes: ElementDefinition[] = picture.nodes.map((node) => ({
     group: "nodes",
-    data: { id: node.id, look: node.kind, label: node.label, verdict: node.verdict ?? "none" },
+    data: {
+      id: node.id,
+      look: node.kind,
+      label: node.label,
+      verdict: node.verdict ?? "none",
+      tall: node.tall ?? 0,
+      side: node.side ?? "right",
+    },
     position: { x: node.x, y: node.y },
   }));
   const bars: ElementDefinition[] = picture.nodes.flatMap((node) => {
