@@ -43,9 +43,9 @@ export function PathCanvas({ picture, lit, onLight }: Props) {
     [graph, picture, lit],
   );
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the keyboard scrolls a drawing that is wider than its frame.
     <div
       className={styles["frame"]}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the keyboard scrolls a drawing that is wider than its frame.
       tabIndex={0}
       role="img"
       aria-label="The ways, drawn. The list below says the same."
