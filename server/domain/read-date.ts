@@ -33,6 +33,9 @@ const SEASON_MONTHS: ReadonlyMap<number, Span> = new Map<number, Span>([
   ...[40, 41].map((code, i): [number, Span] => [code, [6 * i + 1, 6 * i + 6]]),
 ]);
 
+const ANY_MONTH: readonly number[] = Array.from({ length: 12 }, (_, i) => i + 1);
+const ANY_DAY: readonly number[] = Array.from({ length: 31 }, (_, i) => i + 1);
+
 /** Reads one date: a year with or without unknown digits, month or season, day, marks and significant digits. */
 export function readDate(text: string): ReadDate | Unreadable {
   const significant = SIGNIFICANT.exec(text);
@@ -46,8 +49,9 @@ export function readDate(text: string): ReadDate | Unreadable {
   if ("why" in months) return months;
   if (year === "9999" && reachesOn(months))
     return { why: "its winter ends in a year of more than four digits" };
-  const days = matching(day ?? "XX", 31);
-  if (!dayExists(yearsOfMask(year), months, days)) return { why: `there is no such day as ${text}` };
+  const days = day === undefined ? ANY_DAY : matching(day, 31);
+  if (day !== undefined && !dayExists(yearsOfMask(year), months, days))
+    return { why: `there is no such day as ${text}` };
   const reachYear = beforeYear + afterYear + afterMonth + afterDay;
   return dateOf(year, months, days, reachYear);
 }
@@ -71,14 +75,14 @@ function readSignificant(year: string, digits: number): ReadDate | Unreadable {
   const estimate = Number(year);
   if (estimate === 0) return { why: "year 0000 is before the common era, which is out of range" };
   const mask = year.slice(0, digits).padEnd(4, "X");
-  return { ...dateOf(mask, matching("XX", 12), matching("XX", 31), ""), estimate };
+  return { ...dateOf(mask, ANY_MONTH, ANY_DAY, ""), estimate };
 }
 
 const dayNumber = (year: Year, month: number, day: number): number =>
   month > 12 ? dayNumber(year + 1, month - 12, day) : year * 10_000 + month * 100 + day;
 
 function monthsOf(year: string, month: string | undefined, withDay: boolean): readonly number[] | Unreadable {
-  if (month === undefined) return matching("XX", 12);
+  if (month === undefined) return ANY_MONTH;
   const season = SEASON_MONTHS.get(Number(month));
   if (season && year.includes("X")) return { why: "a season needs a year with all its digits" };
   if (season && withDay) return { why: `${month} is a season, and a season has no day` };

@@ -6,6 +6,8 @@ import { canonicalYears, isAllYears, type Span, type Years, yearsBetween } from 
 
 /** Longest text that is tried: room for a list of every second year. */
 const LONGEST = 60_000;
+/** Most spans that the members of a list may add up to: `XXX5` alone has a thousand. */
+const MOST_SPANS = 20_000;
 
 /**
  * Reads a date string in its role. The refusal says what is wrong and offers in `instead` the canonical form of what
@@ -126,11 +128,14 @@ interface Element {
 
 function readElements(texts: readonly string[], all: boolean): readonly Element[] | Unreadable {
   const elements: Element[] = [];
+  let spans = 0;
   for (const [i, text] of texts.entries()) {
     const element = text.includes("..")
       ? readRange(text, all, { isFirst: i === 0, isLast: i === texts.length - 1 })
       : readMember(text, all);
     if ("why" in element) return element;
+    spans += element.years.length;
+    if (spans > MOST_SPANS) return { why: "the list names too many years" };
     elements.push(element);
   }
   return elements;

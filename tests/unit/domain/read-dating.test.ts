@@ -148,7 +148,7 @@ it("[D13] significant digits keep the estimate", () => {
 });
 
 it("[D14] a day counts if it exists in some year that is meant", () => {
-  for (const text of ["1752-02-29", "175X-02-29", "1750-XX-31", "1750-1X-31"])
+  for (const text of ["1752-02-29", "2000-02-29", "175X-02-29", "1750-XX-31", "1750-1X-31"])
     expect(isProblem(readDating(text, "event")), text).toBe(false);
   for (const text of [
     "1750-02-29",
