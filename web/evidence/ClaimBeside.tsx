@@ -25,7 +25,8 @@ const marks = {
 const sayComparison = (comparison: Comparison, other: ClaimLineFragment): string => {
   if (comparison.kind === "agree") return "can both be true";
   if (comparison.kind === "elsewhere") return `meant for ${scopeInWords(other)}`;
-  return `disagrees by ${comparison.years} ${comparison.years === 1 ? "year" : "years"}`;
+  const { years, on } = comparison;
+  return `disagrees by ${years} ${years === 1 ? "year" : "years"}${on ? ` on the ${on}` : ""}`;
 };
 
 /** Claims of the same subject and relation, drawn on one axis with this one first: who agrees, who does not. */

@@ -3,6 +3,7 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import { hardnessWords, statusWords, strengthWords } from "../shared/words/claim-words.ts";
 import type { ClaimPageQuery } from "./ClaimPage.graphql.ts";
 import styles from "./reading.module.css";
+import { sayWeight } from "./say-weight.ts";
 
 type Claim = NonNullable<ClaimPageQuery["claim"]>;
 type Named = { readonly id: string; readonly label: string } | null;
@@ -32,8 +33,8 @@ export const ClaimMargin = ({ claim }: { claim: Claim }) => (
         {strengthWords[claim.strength]}
         {claim.hardness ? (
           <>
-            , {hardnessWords[claim.hardness].short}
-            <small>{hardnessWords[claim.hardness].long}</small>
+            , {hardnessWords[claim.hardness]}
+            <small>{sayWeight(claim.relation, claim.hardness, claim.closed)}</small>
           </>
         ) : null}
       </dd>

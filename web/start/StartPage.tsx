@@ -1,5 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { lazy, Suspense, useState, useTransition } from "react";
+import { lazy, Suspense, useEffect, useState, useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { axisForPieces } from "./axis-for-pieces.ts";
@@ -8,7 +8,8 @@ import { ScribedJoint } from "./ScribedJoint.tsx";
 import { StartPageDocument } from "./StartPage.graphql.ts";
 import styles from "./StartPage.module.css";
 
-const BeginDialog = lazy(async () => ({ default: (await import("./BeginDialog.tsx")).BeginDialog }));
+const loadBeginDialog = () => import("./BeginDialog.tsx");
+const BeginDialog = lazy(async () => ({ default: (await loadBeginDialog()).BeginDialog }));
 const PIECES_AT_ONCE = 20;
 
 /** Where one begins: one's own examinations and the demonstrations, all drawn on one axis of years. */
@@ -18,6 +19,8 @@ export function StartPage() {
     fetchPolicy: "cache-and-network",
   });
   const [isBeginning, setIsBeginning] = useState(false);
+  // Fetched once the page stands, so that the first key pressed after the button reaches the form.
+  useEffect(() => void loadBeginDialog(), []);
   const [isLoading, startLoading] = useTransition();
   const { edges, pageInfo, totalCount } = data.examinations;
   const pieces = edges.map((edge) => edge.node);

@@ -19,7 +19,7 @@ export const ClaimLine = ({ claim, withoutCitations = false }: Props) => (
       </TextLink>{" "}
       <span className={styles["weight"]}>
         {strengthWords[claim.strength]}
-        {claim.hardness ? `, ${hardnessWords[claim.hardness].short}` : ""}
+        {claim.hardness ? `, ${hardnessWords[claim.hardness]}` : ""}
       </span>
     </p>
     {claim.status === "ACCEPTED" ? null : <p className={styles["status"]}>{statusWords[claim.status]}</p>}

@@ -23,16 +23,10 @@ export const strengthWords: Readonly<Record<Strength, string>> = {
   TENTATIVE: "tentative",
 };
 
-/** What a claim means for a piece that goes against it. */
-export const hardnessWords: Readonly<Record<Hardness, { short: string; long: string }>> = {
-  PHYSICAL: {
-    short: "physical",
-    long: "The thing itself did not exist outside these years: a piece that shows it cannot be of others.",
-  },
-  PRACTICE: {
-    short: "practice",
-    long: "Habit or fashion: a piece outside these years is unusual, never impossible.",
-  },
+/** Whether a claim says what could be, or what was done. */
+export const hardnessWords: Readonly<Record<Hardness, string>> = {
+  PHYSICAL: "physical",
+  PRACTICE: "practice",
 };
 
 export const statusWords: Readonly<Record<ClaimStatus, string>> = {

@@ -9,16 +9,20 @@ const signs = [
   { name: "habit or fashion", d: "M0 4H24V8H0z", look: "solid" },
 ] as const;
 
-/** What the marks of a drawing of claims mean. */
-export const YearsLegend = () => (
+export type YearsSign = (typeof signs)[number]["name"];
+
+/** What the marks of a drawing of claims mean, of those that are in it. */
+export const YearsLegend = ({ only }: { only: ReadonlySet<YearsSign> }) => (
   <ul className={styles["legend"]} aria-label="What the marks mean">
-    {signs.map(({ name, d, look }) => (
-      <li key={name}>
-        <svg width="24" height="12" aria-hidden="true">
-          <path d={d} className={styles[look]} />
-        </svg>{" "}
-        {name}
-      </li>
-    ))}
+    {signs
+      .filter(({ name }) => only.has(name))
+      .map(({ name, d, look }) => (
+        <li key={name}>
+          <svg width="24" height="12" aria-hidden="true">
+            <path d={d} className={styles[look]} />
+          </svg>{" "}
+          {name}
+        </li>
+      ))}
   </ul>
 );
