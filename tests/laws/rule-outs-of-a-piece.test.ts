@@ -83,6 +83,6 @@ describe("rule-outs, against trying every subset", () => {
       }),
       { numRuns: 150 },
     );
-    expect(compared).toBeGreaterThan(50);
+    expect(compared).toBeGreaterThan(20);
   });
 });

@@ -45,19 +45,24 @@ function overrides(a: Claim, b: Claim, at: SlowContext): boolean {
   );
 }
 
-/** Begin and end that a dated claim allows under the reading. */
-export function window(claim: Dated | NotFoundIn, reading: SlowContext["reading"]): [number, number] {
+/** First year of the subject that a claim of existence asserts, and the last year its date allows, under the reading. */
+function ends(claim: Dated | NotFoundIn, reading: SlowContext["reading"]): [number, number] {
   const period =
     claim.relation === "current" || claim.relation === "active" || claim.relation === "not found in";
   const dating = readDating(claim.when ?? "../..", period ? "period" : "event");
   if (isProblem(dating)) throw new Error(dating.message);
   const { begin, end, padBegin, padEnd } = dating;
-  const from = reading === "outer" ? begin[0] - padBegin : begin[1] + padBegin;
-  const until = reading === "outer" ? end[1] + padEnd : end[0] - padEnd;
+  return reading === "outer"
+    ? [begin[0] - padBegin, end[1] + padEnd]
+    : [begin[1] + padBegin, end[0] - padEnd];
+}
+
+/** Begin and end that a dated claim allows under the reading. */
+export function window(claim: Dated | NotFoundIn, reading: SlowContext["reading"]): [number, number] {
+  const [from, until] = ends(claim, reading);
   if (claim.relation === "introduced" || claim.relation === "common from") return [from, Infinity];
   if (claim.relation === "discontinued" || claim.relation === "common until") return [-Infinity, until];
-  const openBegin = dating.beginIs === "open" ? -Infinity : from;
-  return [openBegin, dating.endIs === "open" ? Infinity : until];
+  return [from, until];
 }
 const within = (year: number, [from, until]: readonly [number, number]): boolean =>
   from <= year && year <= until;
@@ -78,7 +83,7 @@ function earliestAnywhere(term: TermId, at: SlowContext): number {
   );
   if (!at.withFallback || floors.length === 0 || covered) return -Infinity;
   const begins = own.filter((claim): claim is Dated => EXISTENCE.includes(claim.relation));
-  return Math.min(...begins.map((claim) => window({ ...claim, relation: "introduced" }, at.reading)[0]));
+  return Math.min(...begins.map((claim) => ends(claim, at.reading)[0]));
 }
 
 /** Whether each year of the grid passes the term's own claims of one hardness. */
@@ -118,10 +123,10 @@ function ownYears(term: TermId, hardness: SlowContext["hardness"], at: SlowConte
 export function slowYears(at: SlowContext): Map<TermId, boolean[]> {
   const kinds = at.hardness === "physical" ? (["physical"] as const) : (["physical", "practice"] as const);
   const own = new Map(
-    [...at.terms.keys()].map((term) => [
-      term,
-      GRID.map((_, i) => kinds.every((kind) => ownYears(term, kind, at)[i])),
-    ]),
+    [...at.terms.keys()].map((term) => {
+      const sets = kinds.map((kind) => ownYears(term, kind, at));
+      return [term, GRID.map((_, i) => sets.every((set) => set[i]))];
+    }),
   );
   const lists = at.claims.filter(
     (claim): claim is Requires =>
