@@ -10,7 +10,7 @@ import { openDataToRead } from "./open-data.ts";
 import { openDump } from "./open-dump.ts";
 import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
-import { type Examined, examinePiece } from "./use-cases/ask/examine-piece.ts";
+import { examinePiece } from "./use-cases/ask/examine-piece.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
 import { wordsAsText } from "./words-as-text.ts";
 
@@ -73,7 +73,7 @@ async function openGraph(dump: string | undefined): Promise<Store | readonly Pro
   return isProblem(data) ? [data] : data.store;
 }
 
-async function answer(wanted: Wanted): Promise<Examined | readonly Problem[]> {
+async function answer(wanted: Wanted): Promise<string | readonly Problem[]> {
   const json = await readJsonFile(wanted.piece, LARGEST_PIECE);
   if (isProblem(json)) return [json];
   const piece = readPiece(json.value);
@@ -82,7 +82,9 @@ async function answer(wanted: Wanted): Promise<Examined | readonly Problem[]> {
   if (!("close" in store)) return store;
   try {
     const examined = await examinePiece({ store }, piece, wanted.revision);
-    return isRefusal(examined) ? examined.refused : examined;
+    if (isRefusal(examined)) return examined.refused;
+    const { report, words } = examined;
+    return wanted.words ? wordsAsText(report, words, piece) : reportAsText(report);
   } finally {
     await store.close();
   }
@@ -101,9 +103,9 @@ async function main(): Promise<void> {
   const wanted = readArguments(process.argv.slice(2));
   if (wanted === "help") return void process.stdout.write(USAGE);
   if (isProblem(wanted)) return refuse(wanted);
-  const examined = await answer(wanted);
-  if (!("report" in examined)) return refuse(...examined);
-  process.stdout.write(wanted.words ? wordsAsText(examined.words) : reportAsText(examined.report));
+  const text = await answer(wanted);
+  if (typeof text === "string") process.stdout.write(text);
+  else refuse(...text);
 }
 
 await main();

@@ -46,23 +46,26 @@ describe("what fails", () => {
     ]);
   });
 
-  it("[A5] a write that the medium refuses is a refusal, and nothing is kept", async () => {
-    const full = problem("STORE_FULL", "The disk is full; make room and try again.");
-    const base = { ...openMemoryStore(), createExamination: () => Promise.resolve(full) };
-    const { ask, store } = await openApi([sawGraph], base);
-    const { data, errors } = await ask(`mutation {
-      createExamination(piece: { title: "T", examined: 2026, attribution: { date: "1760" }, parts: [], observations: [] }) {
-        __typename ... on Refused { problems { code message } current { id } }
-      }
-    }`);
-    expect(errors).toEqual([]);
-    expect(data.createExamination).toEqual({
-      __typename: "Refused",
-      problems: [{ code: "STORE_FULL", message: full.message }],
-      current: null,
-    });
-    expect((await store.listExaminations({ first: 10 })).total).toBe(0);
-  });
+  it.each(["STORE_FULL", "STORE_LOCKED", "STORE_CORRUPT", "STORE_UNREACHABLE"] as const)(
+    "[A5] a write that the medium refuses (%s) is a refusal, and nothing is kept",
+    async (code) => {
+      const told = problem(code, "The medium did not take it; try again.");
+      const base = { ...openMemoryStore(), createExamination: () => Promise.resolve(told) };
+      const { ask, store } = await openApi([sawGraph], base);
+      const { data, errors } = await ask(`mutation {
+        createExamination(piece: {
+          title: "T", examined: 2026, attribution: { date: "1760" }, parts: [], observations: []
+        }) { __typename ... on Refused { problems { code message } current { id } } }
+      }`);
+      expect(errors).toEqual([]);
+      expect(data.createExamination).toEqual({
+        __typename: "Refused",
+        problems: [{ code, message: told.message }],
+        current: null,
+      });
+      expect((await store.listExaminations({ first: 10 })).total).toBe(0);
+    },
+  );
 
   it("[A13] a request that has taken too long does no more work", async () => {
     let now = 0;

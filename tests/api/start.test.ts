@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, statSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
@@ -63,6 +63,17 @@ describe("npm start", () => {
     expect((await send(`${url}readyz`)).status).toBe(200);
     first.child.kill("SIGTERM");
     expect((await first.ended).exit).toBe(0);
+  });
+
+  it("[A28] says that the store is damaged, and leaves it as it is", async () => {
+    const data = join(folder, "damaged");
+    mkdirSync(data);
+    const store = join(data, "scribeline.sqlite");
+    writeFileSync(store, "x".repeat(8192));
+    const { exit, out, err } = await start({ SCRIBELINE_DATA: data }).ended;
+    expect({ exit, out }).toEqual({ exit: 1, out: "" });
+    expect(err).toContain("damaged");
+    expect(readFileSync(store, "utf8")).toBe("x".repeat(8192));
   });
 
   it("[A22] says all that is wrong with its settings, and starts nothing", async () => {

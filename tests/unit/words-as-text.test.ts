@@ -1,74 +1,92 @@
 import { describe, expect, it } from "vitest";
-import type { ReportWords } from "#server/domain/report-words.ts";
+import type { Report } from "#server/domain/report.ts";
+import type { ReportWords, StepInWords } from "#server/domain/report-words.ts";
 import { wordsAsText } from "#server/words-as-text.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
 
 const nothing: ReportWords = {
   ...{ headline: "Nothing speaks against it.", reasons: [], findings: [], ruleOuts: [], signs: [] },
   ...{ parts: [], gaps: [], notSearched: [] },
 };
-const step = (depth: number, says: string, claim?: string) =>
-  ({ depth, says, assumed: claim === undefined, ...(claim ? { claim } : {}) }) as never;
+const report = (ruleOuts: readonly { id: string; hardness: string }[] = []): Report =>
+  ({ revision: 7, attribution: { date: "1760/1775" }, ruleOuts }) as unknown as Report;
+const piece = { ...aPiece({ parts: ["top"] }), title: "A chest", invented: false };
+const step = (depth: number, says: string, claim?: string): StepInWords =>
+  ({ depth, says, assumed: claim === undefined, ...(claim ? { claim } : {}) }) as StepInWords;
+const headings = (text: string) => text.split("\n").filter((line) => line !== "" && !line.startsWith(" "));
 
 describe("a report in words on a terminal", () => {
   it("has no heading without something under it", () => {
-    expect(wordsAsText(nothing)).toBe("Nothing speaks against it.\n");
-  });
-
-  it("indents each step below what it supports, with its claim or as assumed", () => {
-    const text = wordsAsText({
-      ...nothing,
-      reasons: ["The saw came later."],
-      findings: [
-        {
-          id: "o1",
-          says: "Too late.",
-          short: "",
-          steps: [step(0, "Needs a saw.", "claim.a"), step(1, "As elsewhere.")],
-          paths: [],
-        },
-      ],
-      gaps: ["No date for the style."],
-    });
-    expect(text).toBe(
+    expect(wordsAsText(report(), nothing, piece)).toBe(
       [
+        "A chest",
+        "Claimed: 1760/1775. Knowledge as of revision 7.",
+        "",
         "Nothing speaks against it.",
-        "  The saw came later.",
         "",
-        "Findings",
-        "  Too late.",
-        "    Needs a saw. [claim.a]",
-        "      As elsewhere. (assumed)",
-        "",
-        "What the graph does not know",
-        "  No date for the style.",
+        "A finding is evidence to weigh, not a certificate or a valuation.",
         "",
       ].join("\n"),
     );
   });
 
-  it("gives each part of the report its heading", () => {
-    const text = wordsAsText({
-      ...nothing,
-      ruleOuts: [{ id: "r1", says: "These cannot stand together.", steps: [] }],
-      signs: [
-        {
-          observation: "o1" as never,
-          claim: "claim.s" as never,
-          says: "Carved later.",
-          because: ["Gesso."],
-          look: ["Look below."],
-        },
-      ],
-      parts: [{ part: "top" as never, says: "The top: nothing." }],
-      notSearched: ["Windows with gaps."],
-    });
-    expect(text.split("\n").filter((line) => line !== "" && !line.startsWith(" "))).toEqual([
-      "Nothing speaks against it.",
-      "Rule-outs",
+  it("says of an invented piece that it is invented", () => {
+    expect(wordsAsText(report(), nothing, { ...piece, invented: true })).toMatch(/^A chest \(invented: /);
+  });
+
+  it("indents each step below what it supports, with its claim or as assumed", () => {
+    const steps = [step(0, "Needs a saw.", "claim.a"), step(1, "As elsewhere.")];
+    const text = wordsAsText(
+      report(),
+      { ...nothing, findings: [{ id: "o1", says: "Too late.", short: "", steps, paths: [] }] },
+      piece,
+    );
+    expect(text).toContain(
+      "\nFindings\n  Too late.\n    Needs a saw. [claim.a]\n      As elsewhere. (assumed)\n",
+    );
+  });
+
+  it("keeps what cannot be apart from what would be unusual", () => {
+    const text = wordsAsText(
+      report([
+        { id: "r1", hardness: "practice" },
+        { id: "r2", hardness: "physical" },
+      ]),
+      {
+        ...nothing,
+        ruleOuts: [
+          { id: "r1", says: "Unusual.", steps: [] },
+          { id: "r2", says: "Cannot be.", steps: [] },
+        ],
+      },
+      piece,
+    );
+    expect(text).toContain("\nWhat rules it out\n  Cannot be.\n\nWhat would be unusual\n  Unusual.\n");
+  });
+
+  it("gives each part of the report its heading, and names the parts of the piece", () => {
+    const sign = {
+      ...{ observation: "o1", claim: "claim.s", says: "Carved later." },
+      ...{ because: ["Gesso."], look: ["Look below."] },
+    } as unknown as ReportWords["signs"][number];
+    const text = wordsAsText(
+      report(),
+      {
+        ...nothing,
+        signs: [sign],
+        parts: [{ part: "top" as never, says: "not looked at" }],
+        gaps: ["No date for the style."],
+        notSearched: ["Windows with gaps."],
+      },
+      piece,
+    );
+    expect(headings(text).slice(3, -1)).toEqual([
       "Signs of alteration",
       "Parts",
+      "What the graph does not know",
       "Not searched",
     ]);
     expect(text).toContain("  Carved later. [claim.s]\n    Gesso.\n    Look below.\n");
+    expect(text).toContain("  top: not looked at\n");
   });
 });
