@@ -1,0 +1,31 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { readPiece } from "#server/formats/read-piece.ts";
+import { readReport } from "#server/formats/read-report.ts";
+import { runNode } from "#tests/support/run-node.ts";
+
+const example = (name: string) => fileURLToPath(new URL(`../../../docs/formats/${name}`, import.meta.url));
+const json = (name: string): unknown => JSON.parse(readFileSync(example(name), "utf8"));
+
+describe("the examples of the formats", () => {
+  it("[A23] [A24] are of their forms", () => {
+    expect(readPiece(json("piece.example.json"))).toMatchObject({ invented: true });
+    expect(readReport(json("report.example.json"))).toHaveProperty("findings");
+  });
+
+  it("[A25] belong together: the piece, examined on the dump, gives the report, byte for byte", async () => {
+    const [piece, graph] = [example("piece.example.json"), example("dump.example.jsonl")];
+    const { exit, out, err } = await runNode(["server/examine-piece.ts", piece, "--graph", graph]).ended;
+    expect({ exit, err }).toEqual({ exit: 0, err: "" });
+    // Else: npm run --silent examine -- <the piece> --graph <the dump> > docs/formats/report.example.json
+    expect(out).toBe(readFileSync(example("report.example.json"), "utf8"));
+  });
+
+  it("[A24] a report with a member too many, or too few, is not of its form", () => {
+    const report = json("report.example.json") as object;
+    expect(readReport({ ...report, score: 3 })).toMatchObject([{ code: "WRONG_FORMAT" }]);
+    expect(readReport({ ...report, findings: undefined })).toMatchObject([{ code: "WRONG_FORMAT" }]);
+    expect(readReport({ ...report, version: 2 })).toMatchObject([{ code: "OTHER_VERSION" }]);
+  });
+});
