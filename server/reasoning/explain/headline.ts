@@ -1,4 +1,5 @@
 import type { Finding, RuleOut } from "../../domain/report.ts";
+import { isWarning } from "../signs.ts";
 import { findingInShort } from "./finding-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
@@ -35,7 +36,7 @@ export function headline(reader: ReportReader): string {
   const hard = against(reader, "physical");
   const soft = against(reader, "practice");
   const assumed = hard.some((ruleOut) => ruleOut.atoms.some((atom) => atom.kind === "assumption"));
-  const standing = report.signs.filter((sign) => sign.standing === "stands").length;
+  const standing = report.signs.filter((sign) => sign.standing === "stands" && isWarning(sign)).length;
   const signs =
     standing === 0
       ? ""
