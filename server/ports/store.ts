@@ -146,6 +146,6 @@ export interface Store {
   ): Promise<{ readonly records: number } | Problem>;
   /** Refuses `STORE_CORRUPT`, naming the first revision that does not check. `head` is the newest hash. */
   verify(): Promise<{ readonly revisions: number; readonly head: string } | Problem>;
-  /** Lets go of everything held; the store is not used afterwards. */
+  /** Lets go of everything held; the store is not used afterwards. Closing again does nothing. */
   close(): Promise<void>;
 }

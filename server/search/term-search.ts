@@ -1,7 +1,7 @@
 import MiniSearch from "minisearch";
 import type { TermId } from "../domain/ids.ts";
 import type { Term } from "../domain/term.ts";
-import type { SearchHit } from "../ports/store.ts";
+import { LARGEST_PAGE, type SearchHit } from "../ports/store.ts";
 
 /** Finds terms by words. Call it with a test that tells which terms are wanted, and how many hits at most. */
 export type TermSearch = (
@@ -39,6 +39,8 @@ export function indexTerms(terms: Iterable<Term>): TermSearch {
   index.addAll([...byId.values()]);
 
   return (asked, isWanted, first) => {
+    if (!(Number.isInteger(first) && first >= 1 && first <= LARGEST_PAGE))
+      throw new RangeError(`A search gives 1 to ${LARGEST_PAGE} hits, not ${first}`);
     const name = words(asked).join(" ");
     const all = index.search(asked, { combineWith: "AND" });
     const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR" });

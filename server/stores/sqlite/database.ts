@@ -68,6 +68,7 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
       }
     },
     close: () => {
+      if (!raw.isOpen) return;
       raw.close();
       release();
     },

@@ -17,6 +17,8 @@ export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
   if (isProblem(database)) throw new StoreFailed(database, undefined);
   try {
     database.raw.exec("BEGIN");
+    // The moment of the dump is that of its first read.
+    database.get("SELECT max(number) FROM revision");
     yield* sealDump(readRecords(database));
   } finally {
     database.close();

@@ -1,0 +1,173 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
+import type { ClaimFilter, PageAsk, Store, TermFilter } from "#server/ports/store.ts";
+import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { allRows } from "#tests/support/read-all.ts";
+
+const terms = [
+  aTerm("region.world"),
+  aTerm("region.england", { broader: "region.world" }),
+  aTerm("region.london", { broader: "region.england" }),
+  aTerm("tool.saw"),
+  aTerm("feature.mark"),
+  aTerm("feature.arc", { broader: "feature.mark" }),
+  aTerm("form.chest"),
+];
+const published = [{ basis: "published", source: id<"source">("source.book"), locator: "p. 1" }] as const;
+const claims = [
+  aClaim({
+    id: "claim.1",
+    relation: "requires",
+    subject: "feature.mark",
+    ways: [["tool.saw"]],
+    region: "region.england",
+  }),
+  aClaim({ id: "claim.2", relation: "introduced", subject: "tool.saw", when: "1790", citations: published }),
+  aClaim({
+    id: "claim.3",
+    relation: "typical of",
+    subject: "feature.arc",
+    object: "form.chest",
+    status: "proposed",
+  }),
+  aClaim({ id: "claim.4", relation: "void when", of: "claim.2", condition: "feature.arc" }),
+  aClaim({
+    id: "claim.5",
+    relation: "void when",
+    of: "claim.1",
+    condition: "feature.mark",
+    status: "rejected",
+  }),
+  aClaim({
+    id: "claim.6",
+    relation: "spread to",
+    subject: "tool.saw",
+    from: "region.england",
+    to: "region.london",
+    years: [1, 2],
+  }),
+  aClaim({
+    id: "claim.7",
+    relation: "confined to",
+    subject: "feature.mark",
+    regions: ["region.london"],
+    form: "form.chest",
+  }),
+];
+const sources = [aSource("source.book"), aSource("source.paper")];
+
+/** Rules S4 and S12: lists, their order, their pages and their filters. */
+export function listGroup(open: () => Promise<Store>): void {
+  describe("lists", () => {
+    let store: Store;
+    beforeEach(async () => {
+      store = await open();
+      answered(await store.commit(aCommit(adding(...terms, ...sources, ...claims))));
+    });
+
+    it("[S4] gives every row once, by id, whatever the size of a page", async () => {
+      const sorted = terms.map((term) => term.id as string).sort();
+      for (const first of [1, 2, 3, 7, 200]) {
+        const rows = await allRows((page) => store.listTerms({}, page), first);
+        expect(rows.map((term) => term.id)).toEqual(sorted);
+      }
+      expect((await allRows((page) => store.listClaims({}, page), 3)).map((claim) => claim.id)).toEqual(
+        claims.map((claim) => claim.id),
+      );
+      expect(await allRows((page) => store.listSources(page), 1)).toEqual(sources);
+    });
+
+    it("[S4] says whether there is more, and how many there are in all", async () => {
+      expect(await store.listClaims({}, { first: 7 })).toMatchObject({ hasMore: false, total: 7 });
+      const page = await store.listClaims({}, { first: 6, after: "claim.1" });
+      expect(page).toMatchObject({ hasMore: false, total: 7 });
+      expect(page.cursors).toHaveLength(6);
+      expect(await store.listClaims({}, { first: 5, after: "claim.1" })).toMatchObject({ hasMore: true });
+    });
+
+    it("[S4] sorts ids by the codes of their characters", async () => {
+      const ids = ["tool.Z", "tool.a-b", "tool.a.b", "tool.a_b", "tool.a1", "tool.ab"];
+      answered(await store.commit(aCommit(adding(...ids.map((name) => aTerm(name))))));
+      const rows = await allRows((page) => store.listTerms({ kinds: ["tool"] }, page), 2);
+      expect(rows.map((term) => term.id)).toEqual([...ids, "tool.saw"].sort());
+    });
+
+    it("[S4] takes pages of 1 to 200 rows only", async () => {
+      for (const first of [0, -1, 201, 1.5, Number.NaN]) {
+        const page: PageAsk = { first };
+        await expect(store.listTerms({}, page)).rejects.toThrow(RangeError);
+        await expect(store.revisions(page)).rejects.toThrow(RangeError);
+        await expect(store.listExaminations(page)).rejects.toThrow(RangeError);
+        await expect(store.search("saw", {}, first)).rejects.toThrow(RangeError);
+      }
+    });
+
+    const termFilters: readonly (readonly [TermFilter, readonly string[]])[] = [
+      [{ kinds: ["region"] }, ["region.england", "region.london", "region.world"]],
+      [{ kinds: ["tool", "form"] }, ["form.chest", "tool.saw"]],
+      [{ kinds: [] }, []],
+      [{ broader: id("region.world") }, ["region.england"]],
+      [{ broader: id("feature.mark"), kinds: ["region"] }, []],
+      [{ broader: id("term.none") }, []],
+    ];
+    it.each(termFilters)("[S12] finds the terms of %j", async (filter, wanted) => {
+      const page = await store.listTerms(filter, { first: 50 });
+      expect(page.rows.map((term) => term.id)).toEqual(wanted);
+      expect(page.total).toBe(wanted.length);
+    });
+
+    const claimFilters: readonly (readonly [ClaimFilter, readonly string[]])[] = [
+      [{ subject: id("tool.saw") }, ["claim.2", "claim.6"]],
+      [{ naming: id("tool.saw") }, ["claim.1", "claim.2", "claim.6"]],
+      [{ naming: id("region.england") }, ["claim.1", "claim.6"]],
+      [{ naming: id("region.london") }, ["claim.6", "claim.7"]],
+      [{ naming: id("form.chest") }, ["claim.3", "claim.7"]],
+      [{ naming: id("feature.arc") }, ["claim.3", "claim.4"]],
+      [{ source: id("source.book") }, ["claim.2"]],
+      [{ source: id("source.paper") }, []],
+      [{ of: [id("claim.1"), id("claim.2")] }, ["claim.4", "claim.5"]],
+      [{ of: [id("claim.2")] }, ["claim.4"]],
+      [{ of: [] }, []],
+      [{ relations: ["void when", "introduced"] }, ["claim.2", "claim.4", "claim.5"]],
+      [{ relations: [] }, []],
+      [{ naming: id("tool.saw"), relations: ["requires"] }, ["claim.1"]],
+      [{ subject: id("tool.saw"), source: id("source.book") }, ["claim.2"]],
+    ];
+    it.each(claimFilters)("[S12] finds the claims of %j", async (filter, wanted) => {
+      const page = await store.listClaims(filter, { first: 50 });
+      expect(page.rows.map((claim) => claim.id)).toEqual(wanted);
+      expect(page.total).toBe(wanted.length);
+      expect((await allRows((ask) => store.listClaims(filter, ask), 1)).map((claim) => claim.id)).toEqual(
+        wanted,
+      );
+    });
+
+    it("[S12] filters by what stood at the revision asked for", async () => {
+      const [first] = claims;
+      const moved = aClaim({
+        id: "claim.1",
+        relation: "requires",
+        subject: "feature.arc",
+        ways: [["tool.saw"]],
+      });
+      answered(await store.commit(aCommit(replacing(first as typeof moved, moved))));
+      const of = async (subject: string, at?: number) =>
+        (await store.listClaims({ subject: id(subject) }, { first: 9 }, at)).rows.map((claim) => claim.id);
+      expect(await of("feature.mark", 1)).toEqual(["claim.1", "claim.7"]);
+      expect(await of("feature.mark")).toEqual(["claim.7"]);
+      expect(await of("feature.arc")).toEqual(["claim.1", "claim.3"]);
+      expect((await store.listClaims({ naming: id("region.england") }, { first: 9 })).total).toBe(1);
+    });
+
+    it("[S4] answers equal calls with equal values", async () => {
+      const ask = async () => [
+        await store.listClaims({ naming: id("tool.saw") }, { first: 2 }),
+        await store.search("saw", {}, 5),
+        await store.neighbourhood({ seeds: [id("feature.mark")], regions: [], maxDepth: 3 }),
+      ];
+      expect(await ask()).toEqual(await ask());
+    });
+  });
+}
