@@ -13,5 +13,5 @@ export function assumedTerm(assumption: string): TermId | undefined {
 export function assumptionInWords(assumption: string, reader: ReportReader): string {
   const term = assumedTerm(assumption);
   if (term === undefined) return `Assumed: ${assumption}.`;
-  return `Assumed, since no source dates it here: nobody anywhere had ${reader.labelOf(term)} earlier than the earliest source in this graph.`;
+  return `Assumed, since no source dates ${reader.labelOf(term)} here: none anywhere was earlier than the earliest source in this graph.`;
 }

@@ -1,8 +1,10 @@
 import type { Finding, Path, SilenceReason } from "../../domain/report.ts";
 import type { ReportWords } from "../../domain/report-words.ts";
 import { assumedTerm } from "./assumption-in-words.ts";
+import { claimInWords } from "./claim-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
+import { voidIfInWords } from "./sign-in-words.ts";
 import { stepsInWords } from "./steps-in-words.ts";
 import { yearsInWords } from "./years-in-words.ts";
 
@@ -28,7 +30,7 @@ function distance(finding: Finding): string {
     case "early":
       return `${years(finding.gapYears)} too early`;
     default:
-      return `${years(finding.gapYears)} outside its years`;
+      return `in a gap, ${years(finding.gapYears)} from the nearest`;
   }
 }
 
@@ -50,13 +52,24 @@ export function findingInShort(finding: Finding): string {
 function asFarAsKnown(finding: Finding, reader: ReportReader): string {
   const terms = finding.support.assumptions.flatMap((assumption) => assumedTerm(assumption) ?? []);
   if (terms.length === 0) return "";
-  const first = terms[0];
-  return first === undefined
-    ? ""
-    : ` This holds only if ${reader.labelOf(first)} was nowhere older than this graph says.`;
+  const known = listInWords(terms.map(reader.labelOf), "or");
+  return ` This holds only as far as this graph knows the earliest date of ${known} anywhere.`;
 }
 
-/** A finding as one or two whole sentences. */
+/** Exceptions not made sure of, which would void what a contradiction rests on. */
+const unless = (finding: Finding, reader: ReportReader): string =>
+  finding.voidIf.map((voidIf) => ` ${voidIfInWords(voidIf, reader)}`).join("");
+
+/** What was seen that sets a claim aside. */
+function excused(finding: Finding, reader: ReportReader): string {
+  const seen = finding.setAside.flatMap(({ reason, by }) => {
+    const exception = reason === "defeated" && by !== undefined ? reader.claimOf(by) : undefined;
+    return exception?.relation === "void when" ? [reader.labelOf(exception.condition)] : [];
+  });
+  return seen.length === 0 ? "" : ` Set aside, since there is ${listInWords([...new Set(seen)])}.`;
+}
+
+/** A finding as a few whole sentences. */
 export function findingSays(finding: Finding, reader: ReportReader): string {
   const subject = capitalise(subjectInWords(finding, reader));
   const doubt = finding.doubtful ? " A date it rests on is itself marked doubtful." : "";
@@ -64,11 +77,11 @@ export function findingSays(finding: Finding, reader: ReportReader): string {
     case "contradictory": {
       if (finding.hardness === "physical") {
         const known = yearsInWords(finding.possible.outer);
-        return `${subject} cannot be of ${reader.claimed}: possible ${known}, ${distance(finding)}.${asFarAsKnown(finding, reader)}${doubt}`;
+        return `${subject} cannot be of ${reader.claimed}: possible ${known}, ${distance(finding)}.${asFarAsKnown(finding, reader)}${unless(finding, reader)}${doubt}`;
       }
       const usual = yearsInWords(finding.usual.outer);
       const by = finding.gapYears === undefined ? "" : ` by ${years(finding.gapYears)}`;
-      return `${subject} would be out of its time in ${reader.claimed}${by}: usual ${usual}. Unusual, not impossible.${doubt}`;
+      return `${subject} would be out of its time in ${reader.claimed}${by}: usual ${usual}. Unusual, not impossible.${unless(finding, reader)}${doubt}`;
     }
     case "consistent": {
       const known = yearsInWords(finding.usual.outer);
@@ -80,7 +93,7 @@ export function findingSays(finding: Finding, reader: ReportReader): string {
       if (finding.reason === "looked-for-absent") return `${subject}: looked for and not there.`;
       if (finding.reason === "could-not-be-seen") return `${subject}: could not be seen.`;
       const reasons = finding.reasons.map((reason) => SILENCE_IN_WORDS[reason]);
-      return `${subject} says nothing of the date: ${listInWords(reasons.length > 0 ? reasons : [SILENCE_IN_WORDS.undated])}.`;
+      return `${subject} says nothing of the date: ${listInWords(reasons.length > 0 ? reasons : [SILENCE_IN_WORDS.undated])}.${excused(finding, reader)}`;
     }
   }
 }
@@ -92,12 +105,17 @@ const PATH_LABEL: Readonly<Record<Path["label"], string>> = {
   "way-excluded": "this way is excluded",
 };
 
-/** A path as one line: the terms passed, and where it ends. */
+/** A path as one line: the terms passed, the claim it ends in, and what that says here. */
 export function pathInWords(path: Path, reader: ReportReader): string {
-  const chain = path.terms.map(reader.labelOf).join(" → ");
-  const end = path.label === "silent" ? SILENCE_IN_WORDS[path.reason ?? "undated"] : yearsInWords(path.years);
+  const claim = path.dated === undefined ? undefined : reader.claimOf(path.dated);
+  const end =
+    claim === undefined
+      ? `${SILENCE_IN_WORDS[path.reason ?? "undated"]}.`
+      : claimInWords(claim, reader.labelOf);
+  const passed = claim === undefined ? path.terms : path.terms.slice(0, -1);
+  const assumed = path.assumptions.length === 0 ? "" : ", taken as the earliest anywhere";
   const gap = path.gapYears === undefined || path.gapYears === 0 ? "" : `, ${years(path.gapYears)} away`;
-  return `${chain}: ${end} (${PATH_LABEL[path.label]}${gap})`;
+  return `${[...passed.map(reader.labelOf), end].join(" → ")} (${PATH_LABEL[path.label]}${gap}${assumed})`;
 }
 
 /** Everything said of one finding. */

@@ -25,7 +25,35 @@ function agreement(reader: ReportReader): string {
   );
   const agree = seen.filter((finding) => finding.label === "consistent").length;
   const silent = seen.filter((finding) => finding.label === "silent").length;
-  return `${agree} of ${seen.length} things seen can be of those years, ${silent} ${silent === 1 ? "says" : "say"} nothing of the date`;
+  if (seen.length === 1) return "the one thing seen can be of those years";
+  const rest =
+    silent === 0
+      ? ""
+      : silent === 1
+        ? ", one says nothing of the date"
+        : `, ${silent} say nothing of the date`;
+  return `${agree} of ${seen.length} things seen can be of those years${rest}`;
+}
+
+/** Parts that cannot be of one making, whatever is claimed. */
+function apart(reader: ReportReader): string {
+  const clash = reader.report.ruleOuts.find(
+    ({ hardness, against: what }) => hardness === "physical" && what === "parts",
+  );
+  if (clash === undefined) return "";
+  return ` The ${listInWords(clash.parts.map(reader.partOf))} cannot be of one making.`;
+}
+
+/** How many of the reasons an exception that nobody has made sure of would take away. */
+function excusable(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
+  const open = ruleOuts.filter(({ findings }) =>
+    findings.some((finding) => reader.findingOf(finding)?.voidIf.length),
+  );
+  if (open.length === 0) return "";
+  if (ruleOuts.length === 1) return " An exception that was not looked for would excuse it.";
+  return open.length === 1
+    ? ` One of the ${ruleOuts.length} reasons would fall to an exception that was not looked for.`
+    : ` Of the ${ruleOuts.length} reasons, ${open.length} would fall to exceptions that were not looked for.`;
 }
 
 /** The conclusion as one or two sentences; no score. */
@@ -43,13 +71,13 @@ export function headline(reader: ReportReader): string {
       : ` ${standing === 1 ? "One sign of alteration stands" : `${standing} signs of alteration stand`}.`;
   if (hard.length > 0) {
     const known = assumed ? ", as far as this graph knows" : "";
-    return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. Either they are not of the first making, or the piece is not of those years.`;
+    return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. Either they are not of the first making, or the piece is not of those years.${excusable(hard, reader)}`;
   }
   if (soft.length > 0)
-    return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${signs}`;
+    return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${apart(reader)}${signs}`;
   if (report.findings.every((finding) => finding.label === "silent"))
-    return `The evidence does not discriminate: nothing recorded so far says anything of ${claimed}.${signs}`;
-  return `Nothing recorded rules ${claimed} out: ${agreement(reader)}.${signs}`;
+    return `The evidence does not discriminate: nothing recorded so far says anything of ${claimed}.${apart(reader)}${signs}`;
+  return `Nothing recorded rules ${claimed} out: ${agreement(reader)}.${apart(reader)}${signs}`;
 }
 
 const reason = (finding: Finding, reader: ReportReader): string =>

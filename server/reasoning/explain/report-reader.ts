@@ -45,12 +45,12 @@ export function subjectInWords(finding: Finding, reader: ReportReader): string {
   const feature = reader.labelOf(finding.feature);
   if (finding.part !== undefined) return `${feature} on the ${reader.partOf(finding.part)}`;
   const role = {
-    "attr.form": "the form claimed",
-    "attr.style": "the style claimed",
-    "attr.maker": "the maker claimed",
+    "attr.form": "the claimed form",
+    "attr.style": "the claimed style",
+    "attr.maker": "the claimed maker",
   };
   const claimedAs = role[finding.id as keyof typeof role];
-  return claimedAs === undefined ? feature : `${claimedAs}, ${feature},`;
+  return claimedAs === undefined ? feature : `${claimedAs} (${feature})`;
 }
 
 /** "Boston", "elsewhere in New England", "any place". */

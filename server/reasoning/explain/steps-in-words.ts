@@ -18,10 +18,23 @@ const JOINED: Readonly<Record<Derived["by"], string>> = {
   cycle: "terms that need each other",
 };
 
-/** A node that only passes on what stands below it needs no line of its own. */
-const says = (node: Derived): boolean => node.from.length > 1;
+/** A chain that only passes on the years of its one way, or of what stands below it, needs no line of its own. */
+function needsLine(node: Derived): boolean {
+  return node.from.length > (node.by === "any-way" ? 2 : 1);
+}
 
-function stepsOf(node: Derivation, depth: number, reader: ReportReader): StepInWords[] {
+/** Numbers of the sub-trees that are pointed back to, which alone need their number shown. */
+const toldAgain = (node: Derivation): readonly number[] => {
+  if (node.kind === "told") return [node.ref];
+  return node.kind === "claim" ? [] : node.from.flatMap(toldAgain);
+};
+
+function stepsOf(
+  node: Derivation,
+  depth: number,
+  again: ReadonlySet<number>,
+  reader: ReportReader,
+): StepInWords[] {
   switch (node.kind) {
     case "claim": {
       const claim = reader.claimOf(node.claim);
@@ -31,16 +44,17 @@ function stepsOf(node: Derivation, depth: number, reader: ReportReader): StepInW
     case "assumption":
       return [
         { depth, says: assumptionInWords(node.assumption, reader), assumed: true },
-        ...node.from.flatMap((below) => stepsOf(below, depth + 1, reader)),
+        ...node.from.flatMap((below) => stepsOf(below, depth + 1, again, reader)),
       ];
     case "told":
       return [{ depth, says: `As in (${node.ref}) above.`, assumed: false }];
     case "derived": {
-      const below = says(node) ? depth + 1 : depth;
-      const steps = node.from.flatMap((part) => stepsOf(part, below, reader));
-      if (!says(node)) return steps;
+      const hasLine = needsLine(node) || again.has(node.ref);
+      const steps = node.from.flatMap((part) => stepsOf(part, hasLine ? depth + 1 : depth, again, reader));
+      if (!hasLine) return steps;
       const where = node.place === null ? "" : ` in ${placeInWords(node.place, reader)}`;
-      const line = `${capitalise(reader.labelOf(node.term))}${where}: ${yearsInWords(node.years)}, by ${JOINED[node.by]} (${node.ref}).`;
+      const number = again.has(node.ref) ? ` (${node.ref})` : "";
+      const line = `${capitalise(reader.labelOf(node.term))}${where}: ${yearsInWords(node.years)}, by ${JOINED[node.by]}${number}.`;
       return [{ depth, says: line, assumed: false }, ...steps];
     }
   }
@@ -50,4 +64,5 @@ function stepsOf(node: Derivation, depth: number, reader: ReportReader): StepInW
 export const stepsInWords = (
   derivation: Derivation | undefined,
   reader: ReportReader,
-): readonly StepInWords[] => (derivation === undefined ? [] : stepsOf(derivation, 0, reader));
+): readonly StepInWords[] =>
+  derivation === undefined ? [] : stepsOf(derivation, 0, new Set(toldAgain(derivation)), reader);
