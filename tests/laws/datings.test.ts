@@ -99,6 +99,25 @@ describe("the roles", () => {
     }, anyInterval);
   });
 
+  it("[D6] a period of two dates is cut to begins and ends that can follow each other", () => {
+    const full = fc.integer({ min: 1000, max: 9999 });
+    fc.assert(
+      fc.property(full, full, fc.nat(3), fc.nat(3), (a, b, unknownA, unknownB) => {
+        const mask = (year: number, unknown: number): string =>
+          String(year).slice(0, 4 - unknown) + "X".repeat(unknown);
+        const [from, to] = [mask(a, unknownA), mask(b, unknownB)];
+        const [first, last] = [read(from, "period"), read(to, "period")];
+        const period = read(`${from}/${to}`, "period");
+        if (!first || !last || first.begin[0] > last.end[1]) {
+          expect(period).toBeUndefined();
+          return;
+        }
+        expect(period?.begin).toEqual([first.begin[0], Math.min(first.begin[1], last.end[1])]);
+        expect(period?.end).toEqual([Math.max(last.end[0], first.begin[0]), last.end[1]]);
+      }),
+    );
+  });
+
   it("[D16] a single date as a period is a begin and an end within it", () => {
     fc.assert(
       fc.property(anyDate, (text) => {
