@@ -1,5 +1,9 @@
 import { type ComponentType, lazy, type ReactNode, Suspense } from "react";
-import { Route, Switch } from "wouter";
+import { Route, Router, Switch } from "wouter";
+import {
+  useLocationInTransition,
+  useSearchInTransition,
+} from "./shared/navigation/use-location-in-transition.ts";
 import { Frame } from "./shared/ui/Frame.tsx";
 import { NotFoundPage } from "./shared/ui/NotFoundPage.tsx";
 import { RouteBoundary } from "./shared/ui/RouteBoundary.tsx";
@@ -26,29 +30,29 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
 };
 
-/** What a page is drawn in: its failure stays its own, and something stands there while it is read. */
-const onPage = (page: ReactNode, key: string) => (
-  <RouteBoundary key={key}>
-    <Suspense fallback={<Waiting what="the page" />}>{page}</Suspense>
-  </RouteBoundary>
-);
+/** What a page is drawn in: its failure stays its own. */
+const onPage = (page: ReactNode, key: string) => <RouteBoundary key={key}>{page}</RouteBoundary>;
 
 /** All routes, inside the frame that every page shares. */
 export const App = () => (
-  <Frame>
-    <Switch>
-      <Route path="/">{onPage(<StartPage />, "start")}</Route>
-      {Object.entries(idPages).map(([path, Page]) => (
-        <Route key={path} path={path}>
-          {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
-        </Route>
-      ))}
-      <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
-      <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
-      <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
-      <Route>
-        <NotFoundPage />
-      </Route>
-    </Switch>
-  </Frame>
+  <Router hook={useLocationInTransition} searchHook={useSearchInTransition}>
+    <Frame>
+      <Suspense fallback={<Waiting what="the page" />}>
+        <Switch>
+          <Route path="/">{onPage(<StartPage />, "start")}</Route>
+          {Object.entries(idPages).map(([path, Page]) => (
+            <Route key={path} path={path}>
+              {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
+            </Route>
+          ))}
+          <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+          <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+          <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
+          <Route>
+            <NotFoundPage />
+          </Route>
+        </Switch>
+      </Suspense>
+    </Frame>
+  </Router>
 );

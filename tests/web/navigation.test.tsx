@@ -1,4 +1,4 @@
-import { fireEvent, screen, waitFor } from "@testing-library/react";
+import { act, fireEvent, screen, waitFor } from "@testing-library/react";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
@@ -24,6 +24,25 @@ describe("going from page to page", () => {
     await waitFor(() => expect(document.activeElement).toBe(heading));
     expect(scroll).toHaveBeenCalledWith(0, 0);
     expect(document.title).toBe("Evidence · Scribeline");
+  });
+
+  it("[P4] keeps the page one is on until the next one is ready", async () => {
+    let answer: (() => void) | undefined;
+    const isHeld = new Promise<void>((resolve) => {
+      answer = resolve;
+    });
+    await renderPage("/method", async (query, variables) => {
+      if (query.includes("TermPage")) await isHeld;
+      return ask(query, variables);
+    });
+    await screen.findByRole("heading", { level: 1, name: /^How a finding is made/ });
+    await act(async () => window.history.pushState(null, "", "/terms/tool.circular-saw"));
+    expect(screen.getByText("Reading the next page …").getAttribute("role")).toBe("status");
+    expect(screen.getByRole("heading", { level: 1, name: /^How a finding is made/ })).toBeTruthy();
+    await act(async () => answer?.());
+    const heading = await screen.findByRole("heading", { level: 1, name: "circular saw" });
+    expect(document.activeElement).toBe(heading);
+    expect(screen.queryByText("Reading the next page …")).toBeNull();
   });
 
   it("marks the place one is at", async () => {

@@ -49,11 +49,14 @@ describe("the start page", () => {
     await renderPage("/", ask);
     fireEvent.click(await screen.findByRole("button", { name: "Delete Chest to lose" }));
     const undo = await screen.findByRole("button", { name: "Undo" });
-    expect(screen.getByRole("status").textContent).toBe("“Chest to lose” is deleted.");
+    expect(screen.getByText("“Chest to lose” is deleted.").getAttribute("role")).toBe("status");
     await waitFor(() => expect(document.activeElement).toBe(undo));
     expect((await ask(titles)).data.examinations.edges).toEqual([]);
     fireEvent.click(undo);
     expect(await screen.findByRole("link", { name: "Chest to lose" })).toBeTruthy();
+    await waitFor(() =>
+      expect(document.activeElement).toBe(screen.getByRole("button", { name: "Delete Chest to lose" })),
+    );
     expect((await ask(titles)).data.examinations.edges.length).toBe(1);
   });
 

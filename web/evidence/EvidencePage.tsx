@@ -1,10 +1,9 @@
-import { Suspense, useDeferredValue } from "react";
+import { useEffect, useState } from "react";
 import { useSearchParams } from "wouter";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { SearchField } from "../shared/ui/SearchField.tsx";
 import { Select } from "../shared/ui/Select.tsx";
-import { Waiting } from "../shared/ui/Waiting.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { Contents } from "./Contents.tsx";
 import styles from "./EvidencePage.module.css";
@@ -29,8 +28,11 @@ const isTermKind = (shelf: string | null): shelf is TermKind => shelf !== null &
 /** The way into the evidence: search by words, or browse by kind. What is looked for stands in the address. */
 export function EvidencePage() {
   const [params, setParams] = useSearchParams();
-  const words = params.get("words") ?? "";
-  const asked = useDeferredValue(words.trim());
+  const asked = (params.get("words") ?? "").trim();
+  const [typed, setTyped] = useState(asked);
+  // An address that changed by itself, as by going back, fills the field; what is being typed is ahead of the page.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each new page of hits is looked at.
+  useEffect(() => setTyped(wordsOfAddress()), [asked]);
   const shelf = params.get("kind");
   const kind = isTermKind(shelf) ? shelf : undefined;
   const look = (name: string, value: string) =>
@@ -64,8 +66,11 @@ export function EvidencePage() {
         <search className={styles["search"]}>
           <SearchField
             label="Search the terms"
-            value={words}
-            onChange={(value) => look("words", value)}
+            value={typed}
+            onChange={(value) => {
+              setTyped(value);
+              look("words", value);
+            }}
             autoComplete="off"
           />
           <Select
@@ -76,19 +81,18 @@ export function EvidencePage() {
           />
         </search>
       )}
-      <Suspense fallback={<Waiting what="the evidence" />}>
-        {asked !== "" && shelf !== "SOURCE" ? (
-          <SearchHits words={asked} kind={kind} />
-        ) : kind ? (
-          <TermTree kind={kind} />
-        ) : shelf === "SOURCE" ? (
-          <SourceList />
-        ) : (
-          <Contents />
-        )}
-      </Suspense>
+      {asked !== "" && shelf !== "SOURCE" ? (
+        <SearchHits words={asked} kind={kind} />
+      ) : kind ? (
+        <TermTree kind={kind} />
+      ) : shelf === "SOURCE" ? (
+        <SourceList />
+      ) : (
+        <Contents />
+      )}
     </>
   );
 }
 
+const wordsOfAddress = () => new URLSearchParams(window.location.search).get("words") ?? "";
 const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

@@ -11,7 +11,7 @@ import { sayDating } from "../shared/words/say-dating.ts";
 import styles from "./BeginDialog.module.css";
 import { BeginPieceDocument } from "./change-piece.graphql.ts";
 
-interface Props {
+export interface Props {
   isOpen: boolean;
   onOpenChange: (isOpen: boolean) => void;
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
@@ -17,13 +17,17 @@ interface Props {
 export function PieceRow({ examination, axis }: Props) {
   const { id, piece, changedAt, deleted } = examination;
   const { change, refusal, isChanging } = useChangePiece(examination);
-  const [wasDeletedHere, setWasDeletedHere] = useState(false);
-  const row = useRef<HTMLLIElement>(null);
+  // What was pressed here last: the button that takes its place gets the focus.
+  const [last, setLast] = useState<"delete" | "undo">();
+  const press = (what: "delete" | "undo") => {
+    setLast(what);
+    change(what);
+  };
   if (deleted)
     return (
       <li className={styles["gone"]}>
         <p role="status">“{piece.title}” is deleted.</p>
-        <Button autoFocus={wasDeletedHere} isDisabled={isChanging} onPress={() => change("undo")}>
+        <Button autoFocus={last === "delete"} isDisabled={isChanging} onPress={() => press("undo")}>
           Undo
         </Button>
         {refusal ? <p role="alert">{refusal}</p> : null}
@@ -31,7 +35,7 @@ export function PieceRow({ examination, axis }: Props) {
     );
   const { date, region, form } = piece.attribution;
   return (
-    <li ref={row} className={styles["row"]}>
+    <li className={styles["row"]}>
       <div className={styles["words"]}>
         <h3 className={styles["title"]}>
           <TextLink to={`/pieces/${id}`}>{piece.title}</TextLink>
@@ -49,10 +53,8 @@ export function PieceRow({ examination, axis }: Props) {
         <Button
           look="quiet"
           isDisabled={isChanging}
-          onPress={() => {
-            setWasDeletedHere(true);
-            change("delete");
-          }}
+          autoFocus={last === "undo"}
+          onPress={() => press("delete")}
         >
           Delete<span className="visually-hidden"> {piece.title}</span>
         </Button>

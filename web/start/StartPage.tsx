@@ -1,5 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { lazy, Suspense, useEffect, useState, useTransition } from "react";
+import { useState, useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { axisForPieces } from "./axis-for-pieces.ts";
@@ -7,9 +7,8 @@ import { PieceList } from "./PieceList.tsx";
 import { ScribedJoint } from "./ScribedJoint.tsx";
 import { StartPageDocument } from "./StartPage.graphql.ts";
 import styles from "./StartPage.module.css";
+import { useBeginDialog } from "./use-begin-dialog.ts";
 
-const loadBeginDialog = () => import("./BeginDialog.tsx");
-const BeginDialog = lazy(async () => ({ default: (await loadBeginDialog()).BeginDialog }));
 const PIECES_AT_ONCE = 20;
 
 /** Where one begins: one's own examinations and the demonstrations, all drawn on one axis of years. */
@@ -19,8 +18,7 @@ export function StartPage() {
     fetchPolicy: "cache-and-network",
   });
   const [isBeginning, setIsBeginning] = useState(false);
-  // Fetched once the page stands, so that the first key pressed after the button reaches the form.
-  useEffect(() => void loadBeginDialog(), []);
+  const BeginDialog = useBeginDialog();
   const [isLoading, startLoading] = useTransition();
   const { edges, pageInfo, totalCount } = data.examinations;
   const pieces = edges.map((edge) => edge.node);
@@ -78,11 +76,7 @@ export function StartPage() {
           {pieces.length} of {totalCount} shown
         </p>
       ) : null}
-      {isBeginning ? (
-        <Suspense>
-          <BeginDialog isOpen onOpenChange={setIsBeginning} />
-        </Suspense>
-      ) : null}
+      {isBeginning && BeginDialog ? <BeginDialog isOpen onOpenChange={setIsBeginning} /> : null}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
-import { Link, useLocation } from "wouter";
+import { Link, useLocation, useSearch } from "wouter";
+import { usePathname } from "wouter/use-browser-location";
 import { useArrivals } from "../navigation/use-arrivals.ts";
 import { AsOfRevision } from "./AsOfRevision.tsx";
 import styles from "./Frame.module.css";
@@ -13,7 +14,8 @@ const places = [
 /** What surrounds every page: skip link, the places one can go, the revision that answers, the caution. */
 export function Frame({ children }: { children: ReactNode }) {
   const [path] = useLocation();
-  useArrivals();
+  const isUnderWay = usePathname() !== path;
+  useArrivals(path + useSearch());
   return (
     <div className={styles["frame"]}>
       <a className={styles["skip"]} href="#content">
@@ -35,6 +37,9 @@ export function Frame({ children }: { children: ReactNode }) {
           </ul>
         </nav>
         <AsOfRevision />
+        <p role="status" className={styles["under-way"]}>
+          {isUnderWay ? "Reading the next page …" : null}
+        </p>
       </header>
       <main id="content" tabIndex={-1} className={styles["content"]}>
         {children}
