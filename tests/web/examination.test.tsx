@@ -59,7 +59,7 @@ const open = async (piece: object = {}) => {
     sent.push(/(?:query|mutation) (\w+)/.exec(query)?.[1] ?? "?");
     return ask(query, variables);
   });
-  await screen.findByRole("article");
+  await screen.findByRole("article", {}, { timeout: 20_000 });
   return id;
 };
 const stored = async (id: string) => (await ask(STORED, { id })).data.examination;
@@ -68,7 +68,7 @@ const press = (name: string | RegExp) =>
   act(async () => void fireEvent.click(screen.getByRole("button", { name })));
 const type = (field: HTMLElement, value: string) =>
   act(async () => {
-    fireEvent.focus(field);
+    field.focus();
     fireEvent.change(field, { target: { value } });
   });
 
@@ -168,14 +168,22 @@ describe("what is claimed", () => {
 });
 
 describe("recording", () => {
+  const found = (how: string) =>
+    within(screen.getByRole("radiogroup", { name: "How it was found" })).getByRole<HTMLInputElement>(
+      "radio",
+      {
+        name: how,
+      },
+    );
+
   it("[X3] shows a change at once and takes the new report from the one answer", async () => {
     const id = await open();
     await press(/^Drawer bottom/);
     await press(/round saw marks seen/);
     sent.length = 0;
-    fireEvent.click(screen.getByRole("radio", { name: "looked for, absent" }));
+    fireEvent.click(found("looked for, absent"));
     expect(screen.getByText("storing …")).toBeTruthy();
-    expect(screen.getByRole<HTMLInputElement>("radio", { name: "looked for, absent" }).checked).toBe(true);
+    expect(found("looked for, absent").checked).toBe(true);
     await settled();
     expect(sent).toEqual(["ChangeExamination"]);
     expect((await stored(id)).piece.observations[0].seen).toBe("ABSENT");
@@ -191,7 +199,7 @@ describe("recording", () => {
     await press(/round saw marks seen/);
     fireEvent.click(screen.getByRole("radio", { name: "probable" }));
     fireEvent.click(screen.getByRole("radio", { name: "possible" }));
-    fireEvent.click(screen.getByRole("radio", { name: "could not be seen" }));
+    fireEvent.click(found("could not be seen"));
     await settled();
     const { version, piece } = await stored(id);
     expect(piece.observations[0]).toMatchObject({ seen: "UNSEEN", sureness: "POSSIBLE" });

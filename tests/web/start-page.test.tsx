@@ -1,4 +1,4 @@
-import { fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
@@ -42,6 +42,17 @@ describe("the start page", () => {
     const mine = screen.getByRole("link", { name: "Chest of mine" }).closest("li") as HTMLElement;
     expect(mine.textContent).not.toContain("invented");
     expect(mine.closest("section")?.textContent).toContain("Your examinations");
+  });
+
+  it("shows the rest of a long list when asked", async () => {
+    for (let i = 0; i < 23; i++) await begin({ title: `Chest ${i}`, invented: false });
+    await renderPage("/", ask);
+    const more = await screen.findByRole("button", { name: "Show more" });
+    expect(screen.getAllByRole("link", { name: /^Chest \d+$/ }).length).toBe(20);
+    expect(more.closest("p")?.textContent).toContain("20 of 23 shown");
+    await act(async () => fireEvent.click(more));
+    await waitFor(() => expect(screen.getAllByRole("link", { name: /^Chest \d+$/ }).length).toBe(23));
+    expect(screen.queryByRole("button", { name: "Show more" })).toBeNull();
   });
 
   it("[P10] deletes a piece and brings it back in its place", async () => {

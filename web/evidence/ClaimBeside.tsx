@@ -1,6 +1,7 @@
 import type { ClaimLineFragment } from "../shared/claims/ClaimLine.graphql.ts";
 import { ClaimLine } from "../shared/claims/ClaimLine.tsx";
 import { scopeInWords } from "../shared/claims/scope-in-words.ts";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
 import { YearsGround } from "../shared/years/YearsGround.tsx";
@@ -14,6 +15,8 @@ interface Props {
   claim: ClaimLineFragment;
   /** All claims about the same subject; this one may be among them. */
   others: readonly ClaimLineFragment[];
+  /** The subject's page, where `others` are not all there are. */
+  moreAt?: string | undefined;
 }
 
 const marks = {
@@ -30,7 +33,7 @@ const sayComparison = (comparison: Comparison, other: ClaimLineFragment): string
 };
 
 /** Claims of the same subject and relation, drawn on one axis with this one first: who agrees, who does not. */
-export function ClaimBeside({ claim, others }: Props) {
+export function ClaimBeside({ claim, others, moreAt }: Props) {
   const beside = others.filter((other) => other.relation === claim.relation && other.id !== claim.id);
   if (beside.length === 0) return null;
   const all = [claim, ...beside];
@@ -86,6 +89,11 @@ export function ClaimBeside({ claim, others }: Props) {
           );
         })}
       </ul>
+      {moreAt ? (
+        <p className={reading["more"]}>
+          There are more claims than are compared here. <TextLink to={moreAt}>See them all</TextLink>
+        </p>
+      ) : null}
     </section>
   );
 }

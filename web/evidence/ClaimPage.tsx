@@ -63,7 +63,11 @@ export function ClaimPage({ id }: { id: string }) {
         </section>
         <ClaimExceptions claim={claim} />
         {subject ? (
-          <ClaimBeside claim={claim} others={subject.claims.edges.map((edge) => edge.node)} />
+          <ClaimBeside
+            claim={claim}
+            others={subject.claims.edges.map((edge) => edge.node)}
+            moreAt={subject.claims.pageInfo.hasNextPage ? `/terms/${subject.id}` : undefined}
+          />
         ) : null}
       </div>
       <ClaimMargin claim={claim} />

@@ -29,6 +29,8 @@ export function SuggestBox({
   none = "Nothing by these words. Try fewer, or a broader term.",
 }: Props) {
   const [round, setRound] = useState(0);
+  /** Right after a choice the list stays closed, so that one sees what came of it; typing opens it again. */
+  const [hasJustChosen, setHasJustChosen] = useState(false);
   return (
     <AriaComboBox
       key={round}
@@ -43,9 +45,11 @@ export function SuggestBox({
         if (!chosen) return;
         onChoose(chosen);
         setRound(round + 1);
+        setHasJustChosen(true);
       }}
+      onBlur={() => setHasJustChosen(false)}
       allowsEmptyCollection
-      menuTrigger="focus"
+      menuTrigger={hasJustChosen ? "input" : "focus"}
     >
       <Label className={styles["label"] ?? ""}>{label}</Label>
       <Input className={styles["input"] ?? ""} placeholder={placeholder} />
