@@ -78,7 +78,7 @@ describe("the examination page", () => {
     const conclusion = screen.getByRole("region", { name: "Conclusion" });
     expect(within(conclusion).getByText(/cannot be of 1760 to 1775/)).toBeTruthy();
     expect(
-      within(conclusion).getByText("Round saw marks on the Drawer bottom: 15 years too late."),
+      within(conclusion).getByText("Round saw marks on the drawer bottom: 15 years too late."),
     ).toBeTruthy();
     expect(within(conclusion).getByRole("link", { name: "revision 2" })).toBeTruthy();
     expect(conclusion.textContent).toContain("not a certificate or a valuation");

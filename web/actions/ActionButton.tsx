@@ -1,7 +1,7 @@
 import { Button } from "#web/shared/ui/Button.tsx";
 import styles from "./ActionButton.module.css";
 import { type Action, performIfAllowed } from "./action.ts";
-import { ariaShortcut, sayShortcut } from "./shortcut.ts";
+import { sayShortcut } from "./shortcut.ts";
 
 interface Props<Context> {
   action: Action<Context>;
@@ -15,13 +15,8 @@ export const ActionButton = <Context,>({ action, context, look = "plain" }: Prop
     look={look}
     isDisabled={!action.isAllowed(context)}
     onPress={() => performIfAllowed(action, context)}
-    {...(action.shortcut ? { "aria-keyshortcuts": ariaShortcut(action.shortcut) } : {})}
   >
-    {action.label}
-    {action.shortcut ? (
-      <span className={styles["keys"]} aria-hidden="true">
-        {sayShortcut(action.shortcut)}
-      </span>
-    ) : null}
+    {action.label}{" "}
+    {action.shortcut ? <kbd className={styles["keys"]}>{sayShortcut(action.shortcut)}</kbd> : null}
   </Button>
 );

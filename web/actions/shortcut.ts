@@ -18,10 +18,6 @@ export function sayShortcut({ key, mod = false, shift = false }: Shortcut): stri
   return [...(mod ? ["Ctrl"] : []), ...(shift ? ["Shift"] : []), name].join("+");
 }
 
-/** As `aria-keyshortcuts` wants it. */
-export const ariaShortcut = ({ key, mod = false, shift = false }: Shortcut): string =>
-  [...(mod ? [isMac() ? "Meta" : "Control"] : []), ...(shift ? ["Shift"] : []), key.toUpperCase()].join("+");
-
 /** True where the keys belong to a field that undoes its own typing. */
 export const isInField = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&

@@ -91,7 +91,7 @@ function PieceView({ view, label }: { view: View; label: string }) {
             {unrecorded.label}: not recorded yet.{" "}
             <Button
               look="quiet"
-              onPress={() => edit(addPart(kind?.label ?? unrecorded.label, id<"term">(unrecorded.kind)))}
+              onPress={() => edit(addPart(kind?.label ?? unrecorded.label, kind && id<"term">(kind.id)))}
             >
               Record it
             </Button>
