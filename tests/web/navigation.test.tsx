@@ -41,8 +41,25 @@ describe("going from page to page", () => {
     expect(screen.getByRole("heading", { level: 1, name: /^How a finding is made/ })).toBeTruthy();
     await act(async () => answer?.());
     const heading = await screen.findByRole("heading", { level: 1, name: "circular saw" });
-    expect(document.activeElement).toBe(heading);
+    await waitFor(() => expect(document.activeElement).toBe(heading));
     expect(screen.queryByText("Reading the next page …")).toBeNull();
+  });
+
+  it("[P4] goes back to where a page was left", async () => {
+    const scroll = vi.spyOn(window, "scrollTo").mockImplementation(() => {});
+    await renderPage("/method", ask);
+    await screen.findByRole("heading", { level: 1, name: /^How a finding is made/ });
+    vi.spyOn(window, "scrollY", "get").mockReturnValue(740);
+    await act(async () => fireEvent.click(screen.getByRole("link", { name: "Evidence" })));
+    await screen.findByRole("heading", { level: 1, name: "Evidence" });
+    expect(scroll).toHaveBeenLastCalledWith(0, 0);
+    await act(async () => {
+      // As the browser goes back: the address is changed without a word, then told.
+      History.prototype.replaceState.call(window.history, null, "", "/method");
+      dispatchEvent(new PopStateEvent("popstate"));
+    });
+    await screen.findByRole("heading", { level: 1, name: /^How a finding is made/ });
+    expect(scroll).toHaveBeenLastCalledWith(0, 740);
   });
 
   it("marks the place one is at", async () => {
