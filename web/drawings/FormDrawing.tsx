@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useId, useState } from "react";
+import { type KeyboardEvent, memo, useCallback, useId, useState } from "react";
 import type { PartSummary } from "#server/domain/report.ts";
 import { DimensionMark } from "./DimensionMark.tsx";
 import styles from "./FormDrawing.module.css";
@@ -37,6 +37,13 @@ const STEPS: Readonly<Record<string, (at: number, last: number) => number>> = {
 export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onChoose }: Props) {
   const prefix = useId();
   const [current, setCurrent] = useState(0);
+  const choose = useCallback(
+    (shape: Shape) => {
+      setCurrent(view.shapes.indexOf(shape));
+      onChoose(shape);
+    },
+    [view, onChoose],
+  );
   const move = (event: KeyboardEvent<SVGSVGElement>) => {
     const next = STEPS[event.key]?.(current, view.shapes.length - 1);
     if (next === undefined) return;
@@ -59,13 +66,10 @@ export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onC
         <ShapeButton
           key={shape.key}
           shape={shape}
-          drawn={drawnAs(shape)}
+          {...drawnAs(shape)}
           prefix={prefix}
           isInTabOrder={i === current}
-          onChoose={() => {
-            setCurrent(i);
-            onChoose(shape);
-          }}
+          onChoose={choose}
         />
       ))}
       {view.dimensions.map((dimension) => (
@@ -80,32 +84,39 @@ export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onC
   );
 });
 
-interface ShapeProps {
+interface ShapeProps extends Drawn {
   shape: Shape;
-  drawn: Drawn;
   prefix: string;
   isInTabOrder: boolean;
-  onChoose: () => void;
+  onChoose: (shape: Shape) => void;
 }
 
-function ShapeButton({ shape, drawn, prefix, isInTabOrder, onChoose }: ShapeProps) {
-  const hatching = HATCHING[drawn.speaks];
+const ShapeButton = memo(function ShapeButton({
+  shape,
+  says,
+  speaks,
+  isChosen,
+  prefix,
+  isInTabOrder,
+  onChoose,
+}: ShapeProps) {
+  const hatching = HATCHING[speaks];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand inside a drawing.
     <g
       className={styles["shape"]}
       role="button"
       tabIndex={isInTabOrder ? 0 : -1}
-      aria-label={drawn.says}
-      aria-pressed={drawn.isChosen}
-      onClick={onChoose}
+      aria-label={says}
+      aria-pressed={isChosen}
+      onClick={() => onChoose(shape)}
       onKeyDown={(event) => {
         if (event.key !== "Enter" && event.key !== " ") return;
         event.preventDefault();
-        onChoose();
+        onChoose(shape);
       }}
     >
-      <title>{drawn.says}</title>
+      <title>{says}</title>
       <path d={shape.outline} fillRule="evenodd" className={styles["body"]} />
       {hatching ? (
         <path
@@ -120,4 +131,4 @@ function ShapeButton({ shape, drawn, prefix, isInTabOrder, onChoose }: ShapeProp
       {shape.detail ? <path d={shape.detail} className={styles["detail"]} /> : null}
     </g>
   );
-}
+});

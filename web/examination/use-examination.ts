@@ -1,5 +1,5 @@
-import { useMutation } from "@apollo/client/react";
-import { useCallback, useRef, useState } from "react";
+import { useApolloClient, useMutation } from "@apollo/client/react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { Piece } from "#server/domain/examination.ts";
 import { sayFailure } from "#web/shared/ui/say-failure.ts";
 import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
@@ -55,8 +55,18 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
   const [state, setState] = useState(() => openState(opened));
   const latest = useRef(state);
   const isUnderWay = useRef(false);
-  const [change] = useMutation(ChangeExaminationDocument);
-  const [takeBack] = useMutation(UndoExaminationDocument);
+  // This page keeps the examination itself, and answers must be quick: they pass by the client's cache, which forgets
+  // the examination when the page is left, so that other pages ask anew.
+  const [change] = useMutation(ChangeExaminationDocument, { fetchPolicy: "no-cache" });
+  const [takeBack] = useMutation(UndoExaminationDocument, { fetchPolicy: "no-cache" });
+  const { cache } = useApolloClient();
+  const key = cache.identify({ __typename: "Examination", id: opened.id });
+  useEffect(
+    () => () => {
+      if (key !== undefined) cache.evict({ id: key });
+    },
+    [cache, key],
+  );
 
   const show = useCallback((next: ExaminationState) => {
     latest.current = next;
