@@ -14,7 +14,9 @@ describe("the check of the Node version", () => {
     async (version) => {
       const { exit, out, err } = await checkedAs(version);
       expect({ exit, out }).toEqual({ exit: 1, out: "" });
-      expect(err).toContain(`Scribeline needs Node 24.15 or newer; this is Node ${version}. Run npm ci again`);
+      expect(err).toContain(
+        `Scribeline needs Node 24.15 or newer; this is Node ${version}. Run npm ci again`,
+      );
     },
   );
 

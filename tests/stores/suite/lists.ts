@@ -121,6 +121,8 @@ export function listGroup(open: () => Promise<Store>): void {
     const claimFilters: readonly (readonly [ClaimFilter, readonly string[]])[] = [
       [{ subject: id("tool.saw") }, ["claim.2", "claim.6"]],
       [{ naming: id("tool.saw") }, ["claim.1", "claim.2", "claim.6"]],
+      [{ naming: id("tool.saw"), notAbout: id("tool.saw") }, ["claim.1"]],
+      [{ notAbout: id("tool.saw"), relations: ["void when", "introduced"] }, ["claim.4", "claim.5"]],
       [{ naming: id("region.england") }, ["claim.1", "claim.6"]],
       [{ naming: id("region.london") }, ["claim.6", "claim.7"]],
       [{ naming: id("form.chest") }, ["claim.3", "claim.7"]],
