@@ -1,6 +1,9 @@
+import type { Hardness } from "./domain/claim.ts";
 import type { Piece } from "./domain/examination.ts";
-import type { Report } from "./domain/report.ts";
+import { pickRuleOuts } from "./domain/pick-rule-outs.ts";
+import type { Report, Sign } from "./domain/report.ts";
 import type { ReportWords, StepInWords } from "./domain/report-words.ts";
+import { speaksOfChange } from "./domain/speaks-of-change.ts";
 
 const indented = (depth: number, line: string): string => `${"  ".repeat(depth)}${line}`;
 
@@ -20,12 +23,31 @@ function section(title: string, lines: readonly string[]): readonly string[] {
  * each with the claim to look up or as assumed.
  */
 export function wordsAsText(report: Report, words: ReportWords, { title, invented, parts }: Piece): string {
-  const hardness = new Map(report.ruleOuts.map((ruleOut) => [ruleOut.id, ruleOut.hardness]));
   const labels = new Map(parts.map((part) => [part.id, part.label]));
-  const ruleOuts = (wanted: "physical" | "practice") =>
-    words.ruleOuts
-      .filter(({ id }) => hardness.get(id) === wanted)
-      .flatMap(({ says, steps }) => [says, ...steps.map(stepLine)]);
+  const ruleOutWords = new Map(words.ruleOuts.map((said) => [said.id, said]));
+  const ruleOuts = (hardness: Hardness) => {
+    const { told, following } = pickRuleOuts(report.ruleOuts, hardness);
+    return [
+      ...told.flatMap(({ id }) => {
+        const said = ruleOutWords.get(id);
+        return said === undefined ? [] : [said.says, ...said.steps.map(stepLine)];
+      }),
+      ...(following.length === 0
+        ? []
+        : [
+            `${following.length} more that ${following.length === 1 ? "follows" : "follow"} from what is told already.`,
+          ]),
+    ];
+  };
+  const signs = (isWanted: (sign: Sign) => boolean) =>
+    report.signs.flatMap((sign, at) => {
+      const said = words.signs[at];
+      if (said === undefined || !isWanted(sign)) return [];
+      return [
+        `${said.says} [${said.claim}]`,
+        ...[...said.because, ...said.look].map((line) => indented(1, line)),
+      ];
+    });
   const lines = [
     `${title}${invented ? " (invented: no such object exists)" : ""}`,
     `Claimed: ${report.attribution.date}. Knowledge as of revision ${report.revision}.`,
@@ -38,12 +60,10 @@ export function wordsAsText(report: Report, words: ReportWords, { title, invente
       "Findings",
       words.findings.flatMap(({ says, steps }) => [says, ...steps.map(stepLine)]),
     ),
+    ...section("Signs of alteration", signs(speaksOfChange)),
     ...section(
-      "Signs of alteration",
-      words.signs.flatMap(({ says, claim, because, look }) => [
-        `${says} [${claim}]`,
-        ...[...because, ...look].map((line) => indented(1, line)),
-      ]),
+      "Signs that a part is original",
+      signs((sign) => !speaksOfChange(sign)),
     ),
     ...section(
       "Parts",

@@ -120,6 +120,8 @@ export interface VoidWhen extends ClaimBase {
   readonly of: ClaimId;
   readonly condition: TermId;
   readonly anywhere: boolean;
+  /** Excuses only that the sign was looked for and is absent; where the sign is seen it says nothing. */
+  readonly absenceOnly?: boolean;
 }
 
 /** An edge of the graph. The type makes it impossible without a citation. */

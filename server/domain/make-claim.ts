@@ -26,7 +26,12 @@ const FIELDS: Readonly<Record<Relation, Readonly<Record<string, Check>>>> = {
   "not found in": { subject: term("subject"), scope, hardness: hardness(), when: when(false) },
   "spread to": { subject: term("subject"), from: term("from"), to: term("to"), years: spreadYears },
   indicates: { subject: term("subject"), scope, states, cause: optionalText("cause") },
-  "void when": { of: term("of"), condition: term("condition"), anywhere: flag("anywhere") },
+  "void when": {
+    of: term("of"),
+    condition: term("condition"),
+    anywhere: flag("anywhere"),
+    absenceOnly: optionalFlag("absenceOnly"),
+  },
 };
 
 /**
@@ -77,6 +82,10 @@ function term(field: string): Check {
 function flag(field: string): Check {
   return (draft) =>
     typeof draft[field] === "boolean" ? [] : [wrong(`The field ${field}`, "true or false", [field])];
+}
+
+function optionalFlag(field: string): Check {
+  return (draft) => (draft[field] === undefined ? [] : flag(field)(draft));
 }
 
 function optionalText(field: string): Check {

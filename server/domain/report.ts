@@ -252,13 +252,7 @@ export interface PartSummary {
 
 /** What the graph does not know. */
 export interface Gap {
-  readonly kind:
-    | "undated-term"
-    | "unknown-end"
-    | "no-claim-here"
-    | "open-list"
-    | "chain-cut"
-    | "exception-not-looked-for";
+  readonly kind: "undated-term" | "unknown-end" | "no-claim-here" | "open-list" | "chain-cut";
   readonly term?: TermId;
   readonly claim?: ClaimId;
   readonly finding?: string;

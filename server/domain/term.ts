@@ -33,6 +33,8 @@ export interface Term {
   /** Generic trade name; never a person, firm or brand (a `maker` term alone may name a workshop). */
   readonly label: string;
   readonly otherLabels?: readonly string[];
+  /** The label takes the definite article in a sentence: "in the United States". */
+  readonly withArticle?: boolean;
   /** What it is, how to see it, what it is confused with. Plain sentences. */
   readonly note?: string;
   readonly broader?: TermId;

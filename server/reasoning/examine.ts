@@ -45,7 +45,7 @@ export function examine(
     notSearched,
     signs,
     parts: summariseParts(subject, found, signs),
-    gaps: gapsOf(subject, found, signs),
+    gaps: gapsOf(subject, found),
     neighbourhood: {
       terms: neighbourhood.terms.length,
       claims: graph.claims.length,

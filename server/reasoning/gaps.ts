@@ -1,10 +1,12 @@
-import type { Gap, Sign, SilenceReason } from "../domain/report.ts";
+import type { TermId } from "../domain/ids.ts";
+import { isWithin } from "../domain/region.ts";
+import type { Gap, SilenceReason } from "../domain/report.ts";
 import type { Subject } from "./check.ts";
 import { compareText, firstDifference } from "./compare.ts";
 import type { Found } from "./find.ts";
+import type { KnownGraph } from "./known-graph.ts";
 
 const KINDS: readonly Gap["kind"][] = [
-  "exception-not-looked-for",
   "no-claim-here",
   "undated-term",
   "unknown-end",
@@ -19,18 +21,14 @@ const OF_SILENCE: Partial<Record<SilenceReason, Gap["kind"]>> = {
   "open-list": "open-list",
 };
 
-/** What the graph does not know and a source could say, and exceptions to look for: each once, with the first finding it bears on. */
-export function gapsOf(subject: Subject, found: readonly Found[], signs: readonly Sign[]): readonly Gap[] {
+/** What the graph does not know and a source could say: each once, with the first finding it bears on. */
+export function gapsOf(subject: Subject, found: readonly Found[]): readonly Gap[] {
   const gaps = new Map<string, Gap>();
   const add = (gap: Gap): void => {
     const key = `${gap.kind} ${gap.term ?? ""} ${gap.kind === "no-claim-here" ? "" : (gap.claim ?? "")}`;
     if (!gaps.has(key)) gaps.set(key, gap);
   };
   for (const one of found) for (const gap of gapsOfFinding(one, subject)) add(gap);
-  for (const { observation, voidIf } of signs)
-    for (const { exception, condition, standing } of voidIf)
-      if (standing !== "merely-possible")
-        add({ kind: "exception-not-looked-for", term: condition, claim: exception, finding: observation });
   return [...gaps.values()].sort((a, b) =>
     firstDifference(
       KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind),
@@ -41,7 +39,7 @@ export function gapsOf(subject: Subject, found: readonly Found[], signs: readonl
 }
 
 function gapsOfFinding({ check, finding, silences }: Found, { graph }: Subject): readonly Gap[] {
-  const { id, seen, voidIf, support } = finding;
+  const { id, seen, support } = finding;
   if (seen !== "present") return [];
   const reached = check.views.flatMap((view) => view.reached(check.feature));
   const assumed = reached.filter(({ bounds }) =>
@@ -55,16 +53,12 @@ function gapsOfFinding({ check, finding, silences }: Found, { graph }: Subject):
     }),
   );
   return [
-    ...voidIf
-      .filter(({ standing }) => standing !== "merely-possible")
-      .map(({ exception, condition }) => ({
-        ...{ kind: "exception-not-looked-for" as const, term: condition, claim: exception, finding: id },
-      })),
     ...assumed.map(({ term }) => ({ kind: "no-claim-here" as const, term, finding: id })),
     ...silences.flatMap(({ reason, term, claim }) => {
       const kind = OF_SILENCE[reason];
       const named = kind === "no-claim-here" || claim === undefined ? {} : { claim };
-      return kind === undefined ? [] : [{ kind, term, ...named, finding: id }];
+      const isNoGap = kind === undefined || (kind === "undated-term" && speaksWithoutDate(term, graph));
+      return isNoGap ? [] : [{ kind, term, ...named, finding: id }];
     }),
     ...unended,
     ...reached
@@ -72,3 +66,11 @@ function gapsOfFinding({ check, finding, silences }: Found, { graph }: Subject):
       .map(({ term }) => ({ kind: "chain-cut" as const, term, finding: id })),
   ];
 }
+
+/** A sign of a state, or what excuses a claim: it is not missed if nobody dates it. */
+const speaksWithoutDate = (term: TermId, graph: KnownGraph): boolean =>
+  graph.claims.some((claim) =>
+    claim.relation === "indicates"
+      ? claim.subject === term
+      : claim.relation === "void when" && isWithin(term, claim.condition, graph.broader),
+  );

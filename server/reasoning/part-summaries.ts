@@ -1,9 +1,10 @@
 import type { Seen } from "../domain/examination.ts";
 import type { PartSummary, Sign } from "../domain/report.ts";
+import { speaksOfChange } from "../domain/speaks-of-change.ts";
 import { ALL_YEARS, join, meet, NO_YEARS, type Years, yearsToJson } from "../domain/years.ts";
 import type { Check, Subject } from "./check.ts";
 import type { Found } from "./find.ts";
-import { isWarning } from "./signs.ts";
+
 import type { Sets } from "./view.ts";
 
 /** Each part in the order of the piece: the worst of what is found on it, and the years left by all of it together. */
@@ -32,7 +33,7 @@ function worstOf(found: readonly Found[], signs: readonly Sign[]): PartSummary["
   const findings = found.map(({ finding }) => finding);
   if (findings.some(({ hardness }) => hardness === "physical")) return "against-hard";
   if (findings.some(({ hardness }) => hardness === "practice")) return "against-soft";
-  if (signs.some((sign) => sign.standing === "stands" && isWarning(sign))) return "sign";
+  if (signs.some((sign) => sign.standing === "stands" && speaksOfChange(sign))) return "sign";
   if (findings.some(({ label }) => label === "consistent")) return "for";
   return findings.length > 0 ? "nothing" : "not-looked";
 }

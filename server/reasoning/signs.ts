@@ -1,6 +1,8 @@
 import { type Indicates, STRENGTHS } from "../domain/claim.ts";
+import type { ClaimId } from "../domain/ids.ts";
 import type { Sign } from "../domain/report.ts";
 import { applies } from "../domain/scope.ts";
+import { speaksOfChange } from "../domain/speaks-of-change.ts";
 import type { Check, Subject } from "./check.ts";
 import { compareText, firstDifference } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
@@ -20,7 +22,7 @@ export function readSigns({ checks, graph }: Subject): readonly Sign[] {
     .sort((a, b) =>
       firstDifference(
         Number(a.standing === "set-aside") - Number(b.standing === "set-aside"),
-        Number(!isWarning(a)) - Number(!isWarning(b)),
+        Number(!speaksOfChange(a)) - Number(!speaksOfChange(b)),
         STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength),
         compareText(a.observation, b.observation),
         compareText(a.claim, b.claim),
@@ -28,17 +30,17 @@ export function readSigns({ checks, graph }: Subject): readonly Sign[] {
     );
 }
 
-/** Whether a sign speaks of anything but an original part as it was made. */
-export const isWarning = ({ speaks, states }: Pick<Sign, "speaks" | "states">): boolean =>
-  speaks === "against" ? states.includes("original") : states.some((state) => state !== "original");
-
 function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sign[] {
   const { observation, part, feature, sureness, seen, views } = check;
   if (observation === undefined || part === undefined || seen === "unseen") return [];
   if (seen === "absent" && !claim.states.includes("original")) return [];
   if (!views.every(({ context }) => applies(claim.scope, context.where, graph.broader))) return [];
   const exceptions = views[0]?.context.exceptions;
-  const because = exceptions?.defeatsOf(claim.id) ?? [];
+  const counts = ({ exception }: { readonly exception: ClaimId }): boolean => {
+    const by = graph.claimOf(exception);
+    return seen === "absent" || by.relation !== "void when" || !by.absenceOnly;
+  };
+  const because = (exceptions?.defeatsOf(claim.id) ?? []).filter(counts);
   return [
     {
       ...{ observation, part, feature, claim: claim.id, strength: claim.strength, sureness },
@@ -46,7 +48,7 @@ function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sig
       states: claim.states,
       standing: because.length > 0 ? "set-aside" : "stands",
       because,
-      voidIf: exceptions?.voidIf(claim.id) ?? [],
+      voidIf: (exceptions?.voidIf(claim.id) ?? []).filter(counts),
       ...(claim.cause === undefined ? {} : { cause: claim.cause }),
     },
   ];

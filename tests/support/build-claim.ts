@@ -26,6 +26,7 @@ export interface ClaimSketch {
   readonly of?: string;
   readonly condition?: string;
   readonly anywhere?: boolean;
+  readonly absenceOnly?: boolean;
 }
 
 const HARD: readonly Relation[] = ["introduced", "attested", "active", "requires"];

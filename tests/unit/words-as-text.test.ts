@@ -8,8 +8,14 @@ const nothing: ReportWords = {
   ...{ headline: "Nothing speaks against it.", reasons: [], findings: [], ruleOuts: [], signs: [] },
   ...{ parts: [], gaps: [], notSearched: [] },
 };
-const report = (ruleOuts: readonly { id: string; hardness: string }[] = []): Report =>
-  ({ revision: 7, attribution: { date: "1760/1775" }, ruleOuts }) as unknown as Report;
+const report = (
+  ruleOuts: readonly { id: string; hardness: string; findings: string[] }[] = [],
+  signs: readonly { speaks: string; states: string[] }[] = [],
+): Report =>
+  ({
+    ...{ revision: 7, attribution: { date: "1760/1775" }, signs },
+    ruleOuts: ruleOuts.map((ruleOut) => ({ ...ruleOut, against: "attribution" })),
+  }) as unknown as Report;
 const piece = { ...aPiece({ parts: ["top"] }), title: "A chest", invented: false };
 const step = (depth: number, says: string, claim?: string): StepInWords =>
   ({ depth, says, assumed: claim === undefined, ...(claim ? { claim } : {}) }) as StepInWords;
@@ -49,19 +55,23 @@ describe("a report in words on a terminal", () => {
   it("keeps what cannot be apart from what would be unusual", () => {
     const text = wordsAsText(
       report([
-        { id: "r1", hardness: "practice" },
-        { id: "r2", hardness: "physical" },
+        { id: "r1", hardness: "practice", findings: ["o1"] },
+        { id: "r2", hardness: "physical", findings: ["o2"] },
+        { id: "r3", hardness: "practice", findings: ["o2"] },
       ]),
       {
         ...nothing,
         ruleOuts: [
           { id: "r1", says: "Unusual.", steps: [] },
           { id: "r2", says: "Cannot be.", steps: [] },
+          { id: "r3", says: "By habit too.", steps: [] },
         ],
       },
       piece,
     );
-    expect(text).toContain("\nWhat rules it out\n  Cannot be.\n\nWhat would be unusual\n  Unusual.\n");
+    expect(text).toContain(
+      "\nWhat rules it out\n  Cannot be.\n\nWhat would be unusual\n  Unusual.\n  1 more that follows from what is told already.\n",
+    );
   });
 
   it("gives each part of the report its heading, and names the parts of the piece", () => {
@@ -70,10 +80,16 @@ describe("a report in words on a terminal", () => {
       ...{ because: ["Gesso."], look: ["Look below."] },
     } as unknown as ReportWords["signs"][number];
     const text = wordsAsText(
-      report(),
+      report(
+        [],
+        [
+          { speaks: "for", states: ["later"] },
+          { speaks: "for", states: ["original"] },
+        ],
+      ),
       {
         ...nothing,
-        signs: [sign],
+        signs: [sign, { ...sign, says: "Dark inside.", because: [], look: [] }],
         parts: [{ part: "top" as never, says: "not looked at" }],
         gaps: ["No date for the style."],
         notSearched: ["Windows with gaps."],
@@ -82,11 +98,13 @@ describe("a report in words on a terminal", () => {
     );
     expect(headings(text).slice(3, -1)).toEqual([
       "Signs of alteration",
+      "Signs that a part is original",
       "Parts",
       "What the graph does not know",
       "Not searched",
     ]);
     expect(text).toContain("  Carved later. [claim.s]\n    Gesso.\n    Look below.\n");
+    expect(text).toContain("\nSigns that a part is original\n  Dark inside. [claim.s]\n");
     expect(text).toContain("  top: not looked at\n");
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
+import { pickRuleOuts } from "#server/domain/pick-rule-outs.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { performIfAllowed } from "#web/actions/action.ts";
 import { isPressed, sayShortcut } from "#web/actions/shortcut.ts";
@@ -18,7 +19,6 @@ import {
 import { canUndo, openState, withEdit, withReply } from "#web/examination/examination-state.ts";
 import { inTreeOrder } from "#web/examination/in-tree-order.ts";
 import { mayLieWithin } from "#web/examination/may-lie-within.ts";
-import { pickRuleOuts } from "#web/examination/pick-rule-outs.ts";
 import { problemAt, problemsElsewhere } from "#web/examination/problem-at.ts";
 import type { StoredExamination } from "#web/examination/read-answer.ts";
 

@@ -1,4 +1,5 @@
 import type { Hardness } from "#server/domain/claim.ts";
+import { pickRuleOuts } from "#server/domain/pick-rule-outs.ts";
 import type { Report, RuleOut } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
@@ -6,7 +7,6 @@ import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import { Steps } from "#web/strips/Steps.tsx";
 import styles from "./ConclusionsColumn.module.css";
-import { pickRuleOuts } from "./pick-rule-outs.ts";
 
 interface Props {
   title: string;

@@ -1,6 +1,8 @@
 import type { Report, Sign } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
+import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
+import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import styles from "./ConclusionsColumn.module.css";
@@ -11,27 +13,45 @@ interface Props {
   glossary: Glossary;
 }
 
-/** Signs of alteration: those that stand, then those set aside with the reason. None is hidden. */
+/** Signs of alteration: those that stand, then those set aside with the reason; after them what speaks for original parts. None is hidden. */
 export function Signs({ report, words, glossary }: Props) {
-  const standing = report.signs.filter((sign) => sign.standing === "stands");
-  const aside = report.signs.filter((sign) => sign.standing === "set-aside");
+  const ofChange = report.signs.filter(speaksOfChange);
+  const standing = ofChange.filter((sign) => sign.standing === "stands");
+  const aside = ofChange.filter((sign) => sign.standing === "set-aside");
+  const ofAge = report.signs.filter((sign) => !speaksOfChange(sign));
+  const list = (signs: readonly Sign[]) => (
+    <ul>
+      {signs.map((sign) => (
+        <SignItem key={`${sign.observation} ${sign.claim}`} sign={sign} words={words} glossary={glossary} />
+      ))}
+    </ul>
+  );
   return (
-    <section aria-label="Signs of alteration">
-      <h2 className={styles["heading"]}>
-        Signs of alteration{" "}
-        {report.signs.length > 0 ? (
-          <span>
-            · {standing.length} {standing.length === 1 ? "stands" : "stand"}, {aside.length} set aside
-          </span>
-        ) : null}
-      </h2>
-      {report.signs.length === 0 ? <p className={styles["none"]}>None recorded.</p> : null}
-      <ul>
-        {[...standing, ...aside].map((sign) => (
-          <SignItem key={`${sign.observation} ${sign.claim}`} sign={sign} words={words} glossary={glossary} />
-        ))}
-      </ul>
-    </section>
+    <>
+      <section aria-label="Signs of alteration">
+        <h2 className={styles["heading"]}>
+          Signs of alteration{" "}
+          {ofChange.length > 0 ? (
+            <span>
+              · {standing.length} {standing.length === 1 ? "stands" : "stand"}, {aside.length} set aside
+            </span>
+          ) : null}
+        </h2>
+        {ofChange.length === 0 ? (
+          <p className={styles["none"]}>None recorded.</p>
+        ) : (
+          list([...standing, ...aside])
+        )}
+      </section>
+      {ofAge.length > 0 ? (
+        <section aria-label="Signs that a part is original">
+          <h2 className={styles["heading"]}>
+            Signs that a part is original <span>· {ofAge.length}</span>
+          </h2>
+          {list(ofAge)}
+        </section>
+      ) : null}
+    </>
   );
 }
 
@@ -51,11 +71,17 @@ function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; g
             {line}
           </p>
         ))}
-        {said.look.map((line) => (
-          <p key={line} className={styles["look"]}>
-            {line}
-          </p>
-        ))}
+        {said.look.length > 0 ? (
+          <Disclosure
+            summary={`${said.look.length === 1 ? "One innocent cause" : `${said.look.length} innocent causes`} to look for`}
+          >
+            {said.look.map((line) => (
+              <p key={line} className={styles["look"]}>
+                {line}
+              </p>
+            ))}
+          </Disclosure>
+        ) : null}
         {glossary.findClaim(sign.claim)?.citations.map((citation) => (
           <p key={`${citation.source?.id} ${citation.locator} ${citation.basis}`} className={styles["line"]}>
             <CitationLine citation={citation} isShort />

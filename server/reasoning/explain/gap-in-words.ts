@@ -18,8 +18,6 @@ export function gapInWords(gap: Gap, reader: ReportReader): string {
       return `${capitalise(term)}: the ways to make it are not all listed, so it bounds nothing.${bearing}`;
     case "chain-cut":
       return `${capitalise(term)}: the chain goes further than was followed.${bearing}`;
-    case "exception-not-looked-for":
-      return `${capitalise(term)}: not looked for; it would void a claim.${bearing}`;
   }
 }
 

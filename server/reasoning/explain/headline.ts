@@ -1,7 +1,9 @@
 import type { Finding, RuleOut } from "../../domain/report.ts";
-import { isWarning } from "../signs.ts";
+import { speaksOfChange } from "../../domain/speaks-of-change.ts";
+
 import { findingInShort } from "./finding-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
+import { numberInWords } from "./number-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
 
 const NAMED = 4;
@@ -11,7 +13,7 @@ function partsOf(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   if (parts.length === 0) return "what is claimed";
   const named = parts.slice(0, NAMED).map((part) => `the ${part}`);
   const more = parts.length - named.length;
-  return listInWords(more > 0 ? [...named, `${more} other parts`] : named);
+  return listInWords(more > 0 ? [...named, `${numberInWords(more)} other parts`] : named);
 }
 
 const against = (reader: ReportReader, hardness: RuleOut["hardness"]): readonly RuleOut[] =>
@@ -31,8 +33,8 @@ function agreement(reader: ReportReader): string {
       ? ""
       : silent === 1
         ? ", one says nothing of the date"
-        : `, ${silent} say nothing of the date`;
-  return `${agree} of ${seen.length} things seen can be of those years${rest}`;
+        : `, ${numberInWords(silent)} say nothing of the date`;
+  return `${numberInWords(agree)} of ${numberInWords(seen.length)} things seen can be of those years${rest}`;
 }
 
 /** Parts that cannot be of one making, whatever is claimed. */
@@ -52,8 +54,8 @@ function excusable(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   if (open.length === 0) return "";
   if (ruleOuts.length === 1) return " An exception that was not looked for would excuse it.";
   return open.length === 1
-    ? ` One of the ${ruleOuts.length} reasons would fall to an exception that was not looked for.`
-    : ` Of the ${ruleOuts.length} reasons, ${open.length} would fall to exceptions that were not looked for.`;
+    ? ` One of the ${numberInWords(ruleOuts.length)} reasons would fall to an exception that was not looked for.`
+    : ` Of the ${numberInWords(ruleOuts.length)} reasons, ${numberInWords(open.length)} would fall to exceptions that were not looked for.`;
 }
 
 /** The conclusion as one or two sentences; no score. */
@@ -64,11 +66,11 @@ export function headline(reader: ReportReader): string {
   const hard = against(reader, "physical");
   const soft = against(reader, "practice");
   const assumed = hard.some((ruleOut) => ruleOut.atoms.some((atom) => atom.kind === "assumption"));
-  const standing = report.signs.filter((sign) => sign.standing === "stands" && isWarning(sign)).length;
+  const standing = report.signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)).length;
   const signs =
     standing === 0
       ? ""
-      : ` ${standing === 1 ? "One sign of alteration stands" : `${standing} signs of alteration stand`}.`;
+      : ` ${standing === 1 ? "One sign of alteration stands" : `${capitalise(numberInWords(standing))} signs of alteration stand`}.`;
   if (hard.length > 0) {
     const known = assumed ? ", as far as this graph knows" : "";
     return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. Either they are not of the first making, or the piece is not of those years.${excusable(hard, reader)}`;

@@ -24,10 +24,13 @@ function sentence(ruleOut: RuleOut, reader: ReportReader): string {
   const [first] = findings;
   const never = ruleOut.hardness === "physical" ? "cannot be" : "would not usually be";
   switch (ruleOut.against) {
-    case "attribution":
-      return first !== undefined && findings.length === 1 && first.label === "contradictory"
-        ? findingSays(first, reader)
-        : `${capitalise(listInWords(windows))} ${never} together of ${reader.claimed}.`;
+    case "attribution": {
+      if (first === undefined || findings.length > 1 || first.label !== "contradictory")
+        return `${capitalise(listInWords(windows))} ${never} together of ${reader.claimed}.`;
+      if (ruleOut.hardness === first.hardness) return findingSays(first, reader);
+      const usual = yearsInWords(first.usual.outer);
+      return `${capitalise(subjectInWords(first, reader))} would be out of its time by habit too: usual ${usual}.`;
+    }
     case "parts":
       return windows.length < 2
         ? `The ${listInWords(ruleOut.parts.map(reader.partOf))} cannot be of one making, as recorded.`

@@ -2,6 +2,7 @@ import { ASSUMED } from "../../domain/assumptions.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { Piece } from "../../domain/examination.ts";
+import { nameInSentence } from "../../domain/name-in-sentence.ts";
 import type { Neighbourhood } from "../../domain/neighbourhood.ts";
 import { isProblem } from "../../domain/problem.ts";
 import type { Report } from "../../domain/report.ts";
@@ -40,7 +41,7 @@ export async function examinePiece(
 }
 
 function wordsOf(report: Report, piece: Piece, { terms, claims }: Neighbourhood): ReportWords {
-  const labels = new Map(terms.map((term) => [term.id, term.label]));
+  const labels = new Map(terms.map((term) => [term.id, nameInSentence(term)]));
   const byId = new Map(claims.map((claim) => [claim.id, claim]));
   return reportInWords(report, piece, {
     labelOf: (term) => labels.get(term) ?? term,

@@ -1,5 +1,6 @@
 import type { Claim } from "../../domain/claim.ts";
 import type { TermId } from "../../domain/ids.ts";
+import { nameInSentence } from "../../domain/name-in-sentence.ts";
 import { namedTerms } from "../../domain/named-terms.ts";
 import type { Term } from "../../domain/term.ts";
 import { claimInWords } from "../../reasoning/explain/claim-in-words.ts";
@@ -10,6 +11,6 @@ export async function sayClaim(
   claim: Claim,
 ): Promise<string> {
   const terms = await find(namedTerms(claim));
-  const labels = new Map(terms.map((term) => [term.id, term.label]));
+  const labels = new Map(terms.map((term) => [term.id, nameInSentence(term)]));
   return claimInWords(claim, (id) => labels.get(id) ?? id);
 }

@@ -1,5 +1,5 @@
-import type { Hardness } from "#server/domain/claim.ts";
-import type { RuleOut } from "#server/domain/report.ts";
+import type { Hardness } from "./claim.ts";
+import type { RuleOut } from "./report.ts";
 
 /** Rule-outs of one hardness as they are told. */
 export interface PickedRuleOuts {
