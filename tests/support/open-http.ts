@@ -1,5 +1,5 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { request } from "node:http";
+import { type Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Config } from "#server/config.ts";
@@ -52,11 +52,11 @@ export interface Sent {
 /** Sends a request with exactly these headers, `Host` and `Origin` too, which fetch would not let through. */
 export function send(
   url: string,
-  options: { method?: string; headers?: Record<string, string>; body?: string | Buffer } = {},
+  options: { method?: string; headers?: Record<string, string>; body?: string | Buffer; agent?: Agent } = {},
 ): Promise<Sent> {
   return new Promise((resolve, reject) => {
-    const { method = "GET", headers = {}, body } = options;
-    const sending = request(url, { method, headers, agent: false }, (response) => {
+    const { method = "GET", headers = {}, body, agent = false } = options;
+    const sending = request(url, { method, headers, agent }, (response) => {
       const chunks: Buffer[] = [];
       response.on("data", (chunk: Buffer) => chunks.push(chunk));
       response.on("end", () =>
