@@ -95,25 +95,28 @@ function preferred<One extends ChainEnd | Requires>(all: readonly One[], first: 
 
 /** What ends and what goes on at a term, at any of the places. */
 function outline(term: TermId, views: readonly View[]): Outline {
-  const claims = new Set<ClaimId>();
-  const assumed = new Set<"diffusion" | "fallback">();
+  const inForce = new Set<ClaimId>();
+  const setAside = new Set<ClaimId>();
+  const assumed = new Map<"diffusion" | "fallback", readonly ClaimId[]>();
   const lists = new Map<ClaimId, Requires>();
   for (const view of views) {
     const resolved = view.resolve(term);
     for (const { claim } of resolved.lists) lists.set(claim.id, claim);
     for (const claim of resolved.open) lists.set(claim.id, claim);
-    for (const { id } of resolved.endless) claims.add(id);
-    for (const { claim } of resolved.setAside.values()) claims.add(claim);
-    for (const bound of resolved.bounds)
-      if (bound.by === "diffusion" || bound.by === "fallback") assumed.add(bound.by);
-      else for (const claim of bound.claims) claims.add(claim);
+    for (const { id } of resolved.endless) inForce.add(id);
+    for (const claim of resolved.setAside.keys()) setAside.add(claim);
+    for (const { by, claims } of resolved.bounds)
+      if (by === "diffusion" || by === "fallback") assumed.set(by, claims);
+      else for (const claim of claims) inForce.add(claim);
   }
+  // What an assumed begin rests on is told with it, not once more as a claim that does not apply here.
+  for (const claim of [...assumed.values()].flat()) setAside.delete(claim);
   const ends: ChainEnd[] = [
-    ...[...claims]
+    ...[...new Set([...inForce, ...setAside])]
       .filter((claim) => !lists.has(claim))
       .sort(compareText)
       .map((claim) => ({ kind: "claim" as const, claim })),
-    ...[...assumed].sort().map((by) => ({ kind: "assumed" as const, by })),
+    ...[...assumed.keys()].sort().map((by) => ({ kind: "assumed" as const, by })),
   ];
   if (ends.length === 0 && lists.size === 0) ends.push({ kind: "undated" });
   return { ends, lists: [...lists.values()].sort(compareIds) };

@@ -14,9 +14,12 @@ export function openOnlyBy(check: Check, claimed: Span): readonly ClaimId[] {
     for (const bound of bounds) if (bound.by === "rivals") groups.set(keyOf(bound), bound);
   const named = new Set<ClaimId>();
   for (const [key, { alternatives }] of groups) {
-    const open = alternatives.filter((one) => !isEmpty(meet(yearsIf(check, key, one), [claimed])));
-    if (open.length < alternatives.length)
-      for (const claim of open.flatMap(({ claims }) => claims)) named.add(claim);
+    const isOpen = (one: Alternative): boolean => !isEmpty(meet(yearsIf(check, key, one), [claimed]));
+    const claimsOf = (these: readonly Alternative[]) => new Set(these.flatMap(({ claims }) => claims));
+    const open = alternatives.filter(isOpen);
+    if (open.length === alternatives.length) continue;
+    const shut = claimsOf(alternatives.filter((one) => !open.includes(one)));
+    for (const claim of claimsOf(open).difference(shut)) named.add(claim);
   }
   return [...named].sort();
 }

@@ -39,6 +39,9 @@ export function readChain(view: View, { steps, terms, end }: Chain, claimed: Spa
   if (shut) return { label: "way-excluded", hardness: shut, years, reason: undefined, bound };
   if (isEmpty(meet(years, [claimed])))
     return { label: "contradictory", hardness, years, reason: undefined, bound };
+  // A claim that counts for nothing here is no part of its way, whatever becomes of that.
+  if (reason !== undefined && isSetAside(last, end))
+    return { label: "silent", hardness: undefined, years, reason, bound };
   const impossible = excluded(view, lists, claimed, (way) => way);
   if (impossible) return { label: "way-excluded", hardness: impossible, years, reason: undefined, bound };
   if (reason !== undefined) return { label: "silent", hardness: undefined, years, reason, bound };
@@ -49,6 +52,9 @@ function boundAt({ boundBy, bounds }: Resolved, end: Chain["end"]): Bound | unde
   if (end.kind === "claim") return boundBy.get(end.claim);
   return end.kind === "assumed" ? bounds.find(({ by }) => by === end.by) : undefined;
 }
+
+const isSetAside = ({ setAside }: Resolved, end: Chain["end"]): boolean =>
+  end.kind === "claim" && setAside.has(end.claim);
 
 function whySilent({ setAside, endless }: Resolved, end: Chain["end"]): SilenceReason {
   if (end.kind !== "claim") return "undated";
