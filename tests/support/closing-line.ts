@@ -3,8 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Reporter, TestModule } from "vitest/node";
 
-/** Where tests leave a line on a means they lack: what is missing, and the line that installs it. */
-export const MISSING_MEANS = join(tmpdir(), `scribeline-missing-means-${process.ppid}.txt`);
+/**
+ * Where tests leave a line on a means they lack: what is missing, and the line that installs it. The process of the
+ * reporter names the file; those of the tests are started by it and find the name in their environment.
+ */
+export const MISSING_MEANS =
+  process.env["SCRIBELINE_MISSING_MEANS"] ?? join(tmpdir(), `scribeline-missing-means-${process.pid}.txt`);
+process.env["SCRIBELINE_MISSING_MEANS"] = MISSING_MEANS;
 
 /**
  * Ends the run with one plain line, `N passed, N failed`, after naming every test that lacked a means. With

@@ -1,0 +1,89 @@
+import { appendFileSync } from "node:fs";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import { MISSING_MEANS } from "./closing-line.ts";
+import { openBrowser } from "./open-browser.ts";
+import { openScribeline, type Scribeline } from "./open-scribeline.ts";
+
+export const DESKTOP = { viewport: { width: 1280, height: 900 } } as const satisfies BrowserContextOptions;
+export const PHONE = {
+  viewport: { width: 390, height: 844 },
+  hasTouch: true,
+  isMobile: true,
+} as const satisfies BrowserContextOptions;
+
+export interface InBrowser {
+  /** Opens an address of the server in a context of its own and waits for the heading of the page. */
+  readonly open: (path: string, options?: BrowserContextOptions) => Promise<Page>;
+  /** Address of the server, with a slash at its end. */
+  readonly url: () => string;
+  /** What pages did that no page may do: errors told, requests to elsewhere, answers of failure. */
+  readonly complaints: () => readonly string[];
+}
+
+const sayMissing = (why: unknown): string =>
+  `the tests in a browser (${String(why).split("\n", 1)[0]}). Install one: apt-get install --yes chromium\n`;
+
+/**
+ * A server and a browser for the tests of one file, a context for each page. After each test no page may have told an
+ * error, broken the content security policy or spoken to another address. Where no browser can be opened the tests are
+ * skipped, and named at the end of the run.
+ */
+export function inBrowser(): InBrowser {
+  let browser: Browser | undefined;
+  let server: Scribeline;
+  let contexts: BrowserContext[] = [];
+  let complaints: string[] = [];
+
+  beforeAll(async () => {
+    browser = await openBrowser().catch((error: unknown) => {
+      appendFileSync(MISSING_MEANS, sayMissing(error));
+      return undefined;
+    });
+    if (browser) server = await openScribeline();
+  });
+  beforeEach((context) => context.skip(browser === undefined, "no browser"));
+  afterEach(async () => {
+    await Promise.all(contexts.map((context) => context.close()));
+    const told = complaints;
+    contexts = [];
+    complaints = [];
+    expect(told, "complaints of the pages").toEqual([]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server?.stop();
+  });
+
+  const watch = (page: Page): void => {
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(`console: ${message.text()}`);
+    });
+    page.on("pageerror", (error) => complaints.push(`thrown: ${error.message}`));
+    page.on("request", (request) => {
+      const to = new URL(request.url());
+      const isOwn = to.origin === new URL(server.url).origin;
+      if (!isOwn && !["blob:", "data:"].includes(to.protocol))
+        complaints.push(`asked elsewhere: ${request.url()}`);
+    });
+    page.on("response", (response) => {
+      if (response.status() >= 400) complaints.push(`answer ${response.status()}: ${response.url()}`);
+    });
+  };
+
+  return {
+    url: () => server.url,
+    complaints: () => complaints,
+    open: async (path, options = DESKTOP) => {
+      if (!browser) throw new Error("There is no browser");
+      const context = await browser.newContext(options);
+      contexts.push(context);
+      context.on("page", watch);
+      const page = await context.newPage();
+      page.setDefaultTimeout(20_000);
+      await page.goto(new URL(path, server.url).href);
+      await page.getByRole("heading", { level: 1 }).waitFor();
+      return page;
+    },
+  };
+}

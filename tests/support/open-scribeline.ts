@@ -1,0 +1,40 @@
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { readConfig } from "#server/config.ts";
+import { isProblem } from "#server/domain/problem.ts";
+import { type RunningServer, startServer } from "#server/main.ts";
+import { openData } from "#server/open-data.ts";
+
+export interface Scribeline extends RunningServer {
+  /** Its data folder; gone after `stop`. */
+  readonly folder: string;
+  /** What went wrong inside while it ran. */
+  readonly logged: readonly string[];
+}
+
+/** The server as `npm start` runs it, on a free port: a new folder with the seed graph and the demonstrations, the built client. */
+export async function openScribeline(): Promise<Scribeline> {
+  const folder = mkdtempSync(join(tmpdir(), "scribeline-e2e-"));
+  const config = readConfig({ SCRIBELINE_PORT: "0", SCRIBELINE_DATA: folder });
+  if (!("port" in config)) throw new Error(config.map(({ message }) => message).join(" "));
+  if (!existsSync(join(config.webFolder, "index.html")))
+    throw new Error("web/dist is missing: run npm run build first");
+  const data = await openData(folder);
+  if (isProblem(data)) throw new Error(data.message);
+  const logged: string[] = [];
+  const server = await startServer({
+    config,
+    store: data.store,
+    log: (line) => logged.push(JSON.stringify(line)),
+  });
+  return {
+    url: server.url,
+    folder,
+    logged,
+    stop: async () => {
+      await server.stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
