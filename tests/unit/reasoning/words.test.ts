@@ -1,0 +1,178 @@
+import { describe, expect, it } from "vitest";
+import type { ReportWords } from "#server/domain/report-words.ts";
+import { examine } from "#server/reasoning/examine.ts";
+import { reportInWords } from "#server/reasoning/explain/words.ts";
+import { aClaim, type ClaimSketch } from "#tests/support/build-claim.ts";
+import { aTerm, aTree, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
+import { aPiece, type PieceSketch } from "#tests/support/build-piece.ts";
+
+const REGIONS = aTree("region", { World: { Colony: { Port: {} }, Home: {} } });
+const TERMS = [
+  ...REGIONS,
+  aTerm("chest", "form"),
+  aTerm("arcs"),
+  aTerm("disc saw", "tool"),
+  aTerm("old hole"),
+];
+
+/** What is said of a piece of 1765/1775 from the Port with arcs on its drawers, unless the sketch says otherwise. */
+function wordsOf(sketches: readonly ClaimSketch[], piece: PieceSketch = {}): ReportWords {
+  const claims = sketches.map(aClaim);
+  const looked = aPiece({
+    ...{ date: "1765/1775", region: "Port", observations: [{ id: "o", part: "drawers", feature: "arcs" }] },
+    ...piece,
+  });
+  const report = examine(looked, neighbourhoodOf(TERMS, claims));
+  const byId = new Map(claims.map((claim) => [claim.id, claim]));
+  return reportInWords(report, looked, { labelOf: (term) => term, claimOf: (claim) => byId.get(claim) });
+}
+const spoken = (words: ReportWords): string => JSON.stringify(words);
+const saysOf = (words: ReportWords, id = "o"): string => words.findings.find((f) => f.id === id)?.says ?? "";
+
+const sawInColony: ClaimSketch = {
+  id: "saw",
+  relation: "introduced",
+  subject: "disc saw",
+  region: "Colony",
+  when: "1815",
+};
+const needsSaw: ClaimSketch = { id: "needs", relation: "requires", subject: "arcs", ways: [["disc saw"]] };
+const fashion: ClaimSketch = { id: "fashion", relation: "current", subject: "arcs", when: "1780/1800" };
+
+describe("a report in words", () => {
+  it("[W1] says cannot be of what did not exist", () => {
+    const words = wordsOf([needsSaw, sawInColony]);
+    expect(words.headline).toBe(
+      "The drawers cannot be of 1765 to 1775. Either they are not of the first making, or the piece is not of those years.",
+    );
+    expect(saysOf(words)).toBe(
+      "Arcs on the drawers cannot be of 1765 to 1775: possible 1815 or later, 40 years too late.",
+    );
+  });
+
+  it("[W1] says unusual, and not impossible, of what was only out of its time", () => {
+    const words = wordsOf([fashion]);
+    expect(spoken(words)).not.toContain("cannot be");
+    expect(words.headline).toBe(
+      "Nothing rules 1765 to 1775 out, but the drawers would be unusual for those years.",
+    );
+    expect(saysOf(words)).toContain("by 5 years: usual 1780 to 1800. Unusual, not impossible.");
+    expect(words.findings[0]?.short).toBe("unusual by 5 years");
+  });
+
+  it("[W1] never says cannot be for what only some sources say", () => {
+    const rival: ClaimSketch = { ...sawInColony, id: "rival", when: "1770" };
+    const words = wordsOf([needsSaw, sawInColony, rival]);
+    expect(spoken(words)).not.toContain("cannot be");
+    expect(saysOf(words)).toContain("It is open only because sources disagree.");
+  });
+
+  it("[W2] says in the same breath what it only holds by", () => {
+    const words = wordsOf([needsSaw, sawInColony], { region: "Home" });
+    expect(words.headline).toContain("cannot be of 1765 to 1775, as far as this graph knows.");
+    expect(saysOf(words)).toContain(
+      "This holds only as far as this graph knows the earliest date of disc saw anywhere.",
+    );
+    expect(words.findings[0]?.steps.some(({ assumed, says }) => assumed && says.startsWith("Assumed"))).toBe(
+      true,
+    );
+  });
+
+  it("[W3] says that the evidence does not discriminate where nothing speaks", () => {
+    const words = wordsOf([]);
+    expect(words.headline).toBe(
+      "The evidence does not discriminate: nothing recorded so far says anything of 1765 to 1775.",
+    );
+    expect(words.reasons).toEqual([]);
+  });
+
+  it("[W3] asks for a first observation where there is none, and gives no score anywhere", () => {
+    expect(wordsOf([], { observations: [] }).headline).toBe(
+      "Nothing is recorded yet. Begin with one part and what you see on it.",
+    );
+    expect(spoken(wordsOf([needsSaw, sawInColony, fashion]))).not.toMatch(/%|score|probab|confiden/i);
+  });
+
+  it("[W4] names the claim of each step, or says that it is assumed or drawn from those below it", () => {
+    const { steps } = wordsOf([needsSaw, sawInColony]).findings[0] ?? { steps: [] };
+    expect(steps.map(({ claim }) => claim)).toEqual(["needs", "saw"]);
+    const twoWays = wordsOf([
+      { ...needsSaw, ways: [["disc saw"], ["old jig"]] },
+      sawInColony,
+      { id: "jig", relation: "discontinued", subject: "old jig", hardness: "physical", when: "1745" },
+    ]);
+    const [first, ...below] = twoWays.findings[0]?.steps ?? [];
+    expect(first?.says).toMatch(/by one of these ways\.$/);
+    expect(below.every(({ depth, claim }) => depth === 1 && claim !== undefined)).toBe(true);
+  });
+
+  it.each<[string, readonly ClaimSketch[], string]>([
+    ["undated", [], "no date for it in this graph"],
+    ["open list", [{ ...needsSaw, closed: false }, sawInColony], "it can come about in ways not listed"],
+    ["another form", [{ ...fashion, form: "chest" }], "no claim covers this place, form or part"],
+  ])("[W5] gives the reason of silence: %s", (_, claims, reason) => {
+    const words = wordsOf(claims);
+    expect(words.findings.find(({ id }) => id === "o")?.short).toBe(`says nothing: ${reason}`);
+  });
+
+  it("[W6] says what was seen that excuses, or what to look for", () => {
+    const late: ClaimSketch = { id: "late", relation: "introduced", subject: "arcs", when: "1846" };
+    const unless: ClaimSketch = { id: "unless", relation: "void when", of: "late", condition: "old hole" };
+    const hole = { id: "h", part: "drawers", feature: "old hole" };
+    const arcs = { id: "o", part: "drawers", feature: "arcs" };
+    expect(saysOf(wordsOf([late, unless], { observations: [arcs, hole] }))).toContain(
+      "Set aside, since there is old hole.",
+    );
+    const open = wordsOf([late, unless]);
+    expect(saysOf(open)).toContain("Would count for nothing with old hole: look for it.");
+    expect(open.headline).toContain("An exception that was not looked for would excuse it.");
+  });
+
+  it("[W6] says of a sign what sets it aside, and of an absence that it was looked for", () => {
+    const sign: ClaimSketch = {
+      id: "sign",
+      relation: "indicates",
+      subject: "arcs",
+      states: ["later"],
+      strength: "firm",
+    };
+    const unless: ClaimSketch = { id: "unless", relation: "void when", of: "sign", condition: "old hole" };
+    const arcs = { id: "o", part: "drawers", feature: "arcs" };
+    const aside = wordsOf([sign, unless], {
+      observations: [arcs, { id: "h", part: "drawers", feature: "old hole" }],
+    });
+    expect(aside.signs[0]).toMatchObject({
+      says: "Arcs on the drawers speaks strongly for a later part.",
+      because: ["Set aside: old hole was seen."],
+      look: [],
+    });
+    const age: ClaimSketch = { ...sign, states: ["original"], strength: "usual" };
+    const missing = wordsOf([age], { observations: [{ ...arcs, seen: "absent" }] });
+    expect(missing.signs[0]?.says).toBe(
+      "No arcs on the drawers, though looked for: speaks against an original part.",
+    );
+  });
+
+  it("[W7] says what was not searched, and for what", () => {
+    const era = (name: string, from: string, until: string): ClaimSketch[] => [
+      { id: `${name}-from`, relation: "introduced", subject: name, when: from },
+      { id: `${name}-until`, relation: "discontinued", subject: name, hardness: "physical", when: until },
+    ];
+    const either = (feature: string, ...ways: string[]): ClaimSketch => ({
+      ...{ id: `${feature}-needs`, relation: "requires", subject: feature, ways: ways.map((way) => [way]) },
+    });
+    const words = wordsOf(
+      [
+        ...[...era("old", "1700", "1740"), ...era("middle", "1770", "1800"), ...era("new", "1830", "1860")],
+        ...[either("a", "old", "new"), either("b", "old", "middle"), either("c", "middle", "new")],
+      ],
+      {
+        date: "1700/1860",
+        observations: ["a", "b", "c"].map((feature) => ({ id: feature, part: "case", feature })),
+      },
+    );
+    expect(words.notSearched).toEqual([
+      "Not searched for clashes of three or more: a on the case, b on the case and c on the case; their years have gaps, and three or more such things can clash where no two do.",
+    ]);
+  });
+});
