@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
-import { Link, useLocation, useSearch } from "wouter";
-import { usePathname } from "wouter/use-browser-location";
+import { Link, useLocation } from "wouter";
+import { useSearch as useAddressSearch, usePathname } from "wouter/use-browser-location";
 import { useArrivals } from "../navigation/use-arrivals.ts";
+import { useSearchInTransition } from "../navigation/use-location-in-transition.ts";
 import { AsOfRevision } from "./AsOfRevision.tsx";
 import styles from "./Frame.module.css";
 
@@ -14,8 +15,10 @@ const places = [
 /** What surrounds every page: skip link, the places one can go, the revision that answers, the caution. */
 export function Frame({ children }: { children: ReactNode }) {
   const [path] = useLocation();
-  const isUnderWay = usePathname() !== path;
-  useArrivals(path + useSearch());
+  const search = useSearchInTransition();
+  const isPathAhead = usePathname() !== path;
+  const isSearchAhead = useAddressSearch() !== search;
+  useArrivals(path + search);
   return (
     <div className={styles["frame"]}>
       <a className={styles["skip"]} href="#content">
@@ -38,7 +41,7 @@ export function Frame({ children }: { children: ReactNode }) {
         </nav>
         <AsOfRevision />
         <p role="status" className={styles["under-way"]}>
-          {isUnderWay ? "Reading the next page …" : null}
+          {isPathAhead || isSearchAhead ? "Reading the next page …" : null}
         </p>
       </header>
       <main id="content" tabIndex={-1} className={styles["content"]}>
