@@ -41,7 +41,8 @@ export async function openForgetful(): Promise<Store> {
   };
   return new Proxy(store, {
     get: (_, method: keyof Store) => {
-      if (method === "name") return store.name;
+      // A promise asks what it is resolved with for "then".
+      if (typeof store[method] !== "function") return store[method];
       if (method === "close")
         return async () => {
           await last;

@@ -1,8 +1,8 @@
 /** Marks a file as a store of this program, in SQLite's `application_id`: the letters "Scrb". */
 export const APPLICATION_ID = 0x53637262;
 
-/** The `until` of a row that still stands. */
-export const STILL_STANDS = Number.MAX_SAFE_INTEGER;
+/** The `until` of a row that still stands: no revision has so high a number, and it takes four bytes in a row. */
+export const STILL_STANDS = 2 ** 31 - 1;
 
 /**
  * Brings a file from each version to the next; the number of the last is the version this program reads and writes.

@@ -10,6 +10,9 @@ import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
 /** Below this, two connections that write and checkpoint at once can damage a file (SQLite's page on WAL). */
 const OLDEST_SQLITE = [3, 51, 3];
 
+/** Memory for pages of the file, in KiB: walks read the same few pages again and again. */
+const PAGES_KEPT_KIB = 65_536;
+
 export interface OpenOptions {
   /** For a look at a store that a running server may hold: nothing is made, upgraded or written. */
   readonly readOnly: boolean;
@@ -31,6 +34,7 @@ export function openFile(path: string, { readOnly, patience }: OpenOptions): Dat
     }
     raw = new DatabaseSync(path, { readOnly, timeout: patience, enableForeignKeyConstraints: true });
     const database = wrapDatabase(raw, lock?.release);
+    raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}`);
     const refusal = checkLibrary(database) ?? checkFile(database, path) ?? prepareFile(database, readOnly);
     if (refusal === undefined) return database;
     database.close();

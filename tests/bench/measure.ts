@@ -1,0 +1,44 @@
+/** One figure: a cost as a multiple of another, both measured in this run. */
+export interface Ratio {
+  /** What was measured. */
+  readonly what: string;
+  /** What it is compared with. */
+  readonly against: string;
+  /** Medians, in milliseconds. */
+  readonly cost: number;
+  readonly costAgainst: number;
+  /** What the ratio is meant to stay within. */
+  readonly atMost: number;
+}
+
+/** What a file `*.bench.ts` exports as `bench`. */
+export type Bench = () => Promise<readonly Ratio[]>;
+
+/**
+ * Median time of each of these, in milliseconds. They take turns on each input, so that a slow moment of the machine
+ * falls on all; the first `warmUp` rounds are not counted.
+ */
+export async function medians<Input, Name extends string>(
+  inputs: readonly Input[],
+  { rounds, warmUp }: { readonly rounds: number; readonly warmUp: number },
+  runs: Readonly<Record<Name, (input: Input) => unknown>>,
+): Promise<Readonly<Record<Name, number>>> {
+  const names = Object.keys(runs) as Name[];
+  const times = new Map<Name, number[]>(names.map((name) => [name, []]));
+  for (let round = 0; round < rounds + warmUp; round++)
+    for (const input of inputs)
+      for (const name of names) {
+        const start = performance.now();
+        await runs[name](input);
+        if (round >= warmUp) times.get(name)?.push(performance.now() - start);
+      }
+  return Object.fromEntries(names.map((name) => [name, median(times.get(name) ?? [])])) as Record<
+    Name,
+    number
+  >;
+}
+
+export function median(numbers: readonly number[]): number {
+  const sorted = numbers.toSorted((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
