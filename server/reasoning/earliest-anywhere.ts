@@ -17,7 +17,7 @@ export const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${te
 /**
  * The fall-back (E11), an assumption and marked as one: where nothing physical covers the place and the term has a physical
  * `introduced` somewhere, it was made nowhere before the earliest existence claimed anywhere. It rests on the assumption and the
- * claim that attains that year, the first by id.
+ * claim that attains that year: a physical introduction before others, then the first by id.
  */
 export function earliestAnywhereBound(term: TermId, context: Context, graph: KnownGraph): Bound | undefined {
   const dated = graph
@@ -32,8 +32,8 @@ export function earliestAnywhereBound(term: TermId, context: Context, graph: Kno
   const inner = Math.min(...begins.map((begin) => begin.inner));
   const attaining = begins
     .filter((begin) => begin.outer === outer)
-    .map(({ claim }) => claim.id)
-    .sort(compareText)[0];
+    .map(({ claim }) => claim)
+    .sort((a, b) => Number(isFloor(b)) - Number(isFloor(a)) || compareText(a.id, b.id))[0]?.id;
   if (attaining === undefined || outer === Number.NEGATIVE_INFINITY) return undefined;
   const assumption = earliestAnywhere(term);
   return {

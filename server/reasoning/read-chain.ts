@@ -35,17 +35,22 @@ export function readChain(view: View, { steps, terms, end }: Chain, claimed: Spa
   const years = bound?.outer ?? ALL_YEARS;
   if (bound === undefined || isAllYears(years)) reason ??= whySilent(last, end);
 
-  const shut = excluded(view, lists, claimed, (way, others) => way && others);
-  if (shut) return { label: "way-excluded", hardness: shut, years, reason: undefined, bound };
-  if (isEmpty(meet(years, [claimed])))
-    return { label: "contradictory", hardness, years, reason: undefined, bound };
+  const possible = standingOf(view, lists, claimed, "physical");
+  const usual = standingOf(view, lists, claimed, "practice");
+  const excluded: ChainReading = {
+    ...{ label: "way-excluded", years, reason: undefined, bound },
+    hardness: possible.impossible ? "physical" : "practice",
+  };
+  if (usual.shut) return excluded;
+  if (isEmpty(meet(years, [claimed]))) {
+    // While another way is open but for habit, what is merely unusual does not read as impossible.
+    const cannot = hardness === "physical" && !possible.shut;
+    return { ...excluded, label: "contradictory", hardness: cannot ? "physical" : "practice" };
+  }
   // A claim that counts for nothing here is no part of its way, whatever becomes of that.
-  if (reason !== undefined && isSetAside(last, end))
-    return { label: "silent", hardness: undefined, years, reason, bound };
-  const impossible = excluded(view, lists, claimed, (way) => way);
-  if (impossible) return { label: "way-excluded", hardness: impossible, years, reason: undefined, bound };
-  if (reason !== undefined) return { label: "silent", hardness: undefined, years, reason, bound };
-  return { label: "consistent", hardness: undefined, years, reason: undefined, bound };
+  if (usual.impossible && !(reason !== undefined && isSetAside(last, end))) return excluded;
+  const label = reason === undefined ? "consistent" : "silent";
+  return { label, hardness: undefined, years, reason, bound };
 }
 
 function boundAt({ boundBy, bounds }: Resolved, end: Chain["end"]): Bound | undefined {
@@ -64,24 +69,21 @@ function whySilent({ setAside, endless }: Resolved, end: Chain["end"]): SilenceR
   );
 }
 
-/**
- * How hard the claimed years exclude one of the ways a chain takes, as `when` wants it: from whether its own way is impossible and
- * whether another way of the list is open. Possible years are asked first, so that what is merely unusual never reads as impossible.
- */
-function excluded(
+/** Whether the claimed years make a way that a chain takes impossible, and whether they shut it while another way of its list is open. */
+function standingOf(
   view: View,
   lists: readonly { readonly list: ClosedList; readonly way: number }[],
   claimed: Span,
-  when: (impossible: boolean, othersOpen: boolean) => boolean,
-): Hardness | undefined {
-  return (["physical", "practice"] as const).find((level) =>
-    lists.some(({ list, way }) => {
-      if (!countsFor(list.hardness, level)) return false;
+  level: Hardness,
+): { readonly impossible: boolean; readonly shut: boolean } {
+  const standings = lists
+    .filter(({ list }) => countsFor(list.hardness, level))
+    .map(({ list, way }) => {
       const open = yearsOfWays(view, list, level).map((years) => !isEmpty(meet(years, [claimed])));
-      return when(
-        open[way] === false,
-        open.some((is, other) => is && other !== way),
-      );
-    }),
-  );
+      return { impossible: open[way] === false, shut: open[way] === false && open.includes(true) };
+    });
+  return {
+    impossible: standings.some(({ impossible }) => impossible),
+    shut: standings.some(({ shut }) => shut),
+  };
 }

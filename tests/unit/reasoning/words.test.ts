@@ -172,7 +172,7 @@ describe("a report in words", () => {
       },
     );
     expect(words.notSearched).toEqual([
-      "Not searched for clashes of three or more: a on the case; their years have gaps, and three or more such things can clash where no two do.",
+      "Not searched for clashes of three or more: a on the case, b on the case and c on the case; their years have gaps, and three or more such things can clash where no two do.",
     ]);
   });
 });

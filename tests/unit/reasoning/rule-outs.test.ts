@@ -1,0 +1,214 @@
+import { describe, expect, it } from "vitest";
+import type { Atom, RuleOut } from "#server/domain/report.ts";
+import { aTree } from "#tests/support/build-neighbourhood.ts";
+import { examineSketch, NORTH_AND_SOUTH } from "#tests/support/examine-sketch.ts";
+
+const since = (subject: string, when: string) =>
+  ({ id: `${subject}-in`, relation: "introduced", subject, when }) as const;
+const until = (subject: string, when: string) =>
+  ({ id: `${subject}-out`, relation: "discontinued", subject, when, hardness: "physical" }) as const;
+const on = (part: string, ...features: string[]) =>
+  features.map((feature) => ({ id: `o-${feature}`, part, feature }));
+
+function name(atom: Atom): string {
+  switch (atom.kind) {
+    case "attr":
+      return atom.of;
+    case "original":
+      return `original ${atom.part}`;
+    case "observation":
+      return atom.observation;
+    case "separate":
+      return `separate ${atom.parts.join("+")}`;
+    case "claim":
+      return atom.claim;
+    case "rivals":
+      return atom.claims.join("|");
+    case "assumption":
+      return atom.assumption;
+  }
+}
+const told = ({ hardness, against, atoms }: RuleOut): string =>
+  `${hardness} ${against}: ${atoms.map(name).join(", ")}`;
+
+describe("rule-outs", () => {
+  it("set one window against the claimed years, with the part's being original in question", () => {
+    const { ruleOuts } = examineSketch([since("A", "1790")], { observations: on("top", "A") });
+    expect(ruleOuts.map(told)).toEqual(["physical attribution: date, original top, o-A, A-in"]);
+    expect(ruleOuts[0]).toMatchObject({ findings: ["o-A"], parts: ["top"], gapYears: 15 });
+    expect(ruleOuts[0]?.id).toMatch(/^rule-out\.[0-9a-f]{16}$/);
+  });
+
+  it("set two windows on two parts against each other, both originals in question", () => {
+    const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
+      observations: [...on("top", "A"), ...on("base", "B")],
+    });
+    expect(ruleOuts.map(told)).toEqual([
+      "physical parts: original base, original top, o-A, o-B, A-in, B-out",
+    ]);
+    expect(ruleOuts[0]).toMatchObject({ findings: ["o-A", "o-B"], parts: ["base", "top"], gapYears: 5 });
+  });
+
+  it("on one part leave it open whether that is original", () => {
+    const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
+      observations: on("top", "A", "B"),
+    });
+    expect(ruleOuts.map(told)).toEqual(["physical observation: o-A, o-B, A-in, B-out"]);
+  });
+
+  it("on parts that are together are like those on one part", () => {
+    const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
+      observations: [...on("top", "A"), ...on("base", "B")],
+      together: [["top", "base"]],
+    });
+    expect(ruleOuts.map(told)).toEqual(["physical parts: o-A, o-B, A-in, B-out"]);
+  });
+
+  it("name parts that are recorded as separate", () => {
+    const { ruleOuts } = examineSketch([], { parts: ["top", "base"], separate: [["top", "base"]] });
+    expect(ruleOuts.map(told)).toEqual(["physical parts: original base, original top, separate base+top"]);
+    expect(ruleOuts[0]).toMatchObject({ findings: [], places: [{ region: null, elsewhere: false }] });
+  });
+
+  it("of a window that contradicts itself have no attribution in them", () => {
+    const claims = [since("F", "1770"), until("F", "1765")];
+    const { ruleOuts } = examineSketch(claims, { observations: on("top", "F") });
+    expect(ruleOuts.map(told)).toEqual(["physical observation: o-F, F-in, F-out"]);
+  });
+
+  it("hold that nothing is later than the day it was looked at", () => {
+    const { ruleOuts } = examineSketch([since("A", "1900")], {
+      ...{ date: "1760/1890", examined: 1890 },
+      observations: on("top", "A"),
+    });
+    expect(ruleOuts.map(told)).toEqual(["physical observation: o-A, A-in"]);
+  });
+
+  it("that rest on a habit are told apart, and never repeat what is physical", () => {
+    const claims = [
+      since("A", "1790"),
+      { ...since("A", "1800"), id: "habit", relation: "common from" },
+      { id: "style", relation: "current", subject: "B", when: "1700/1740" },
+    ] as const;
+    const { ruleOuts } = examineSketch(claims, { observations: [...on("top", "A"), ...on("base", "B")] });
+    expect(ruleOuts.map(told)).toEqual([
+      "physical attribution: date, original top, o-A, A-in",
+      "practice attribution: date, original top, o-A, habit",
+      "practice attribution: date, original base, o-B, style",
+      "practice parts: original base, original top, o-A, o-B, habit, style",
+      "practice parts: original base, original top, o-A, o-B, A-in, style",
+    ]);
+  });
+
+  it("contain no other rule-out", () => {
+    const claims = [
+      { id: "needs", relation: "requires", subject: "A", ways: [["T"]] },
+      since("T", "1790"),
+      since("A", "1790"),
+    ] as const;
+    const { ruleOuts } = examineSketch(claims, { observations: on("top", "A") });
+    expect(ruleOuts.map(told)).toEqual([
+      "physical attribution: date, original top, o-A, A-in",
+      "physical attribution: date, original top, o-A, T-in, needs",
+    ]);
+  });
+
+  it("put the claimed form and region in question where a claim is scoped by them", () => {
+    const terms = [...NORTH_AND_SOUTH, ...aTree("form", { chest: {} })];
+    const claims = [{ ...since("A", "1790"), region: "north", form: "chest" }] as const;
+    const observations = on("top", "A");
+    const { ruleOuts } = examineSketch(claims, { region: "town", form: "chest", observations }, terms);
+    expect(ruleOuts.map(told)).toEqual(["physical attribution: date, form, region, original top, o-A, A-in"]);
+  });
+
+  it("take no notice of signs, of what was not seen, or of disputed claims that leave it open", () => {
+    const claims = [
+      { id: "sign", relation: "indicates", subject: "S", states: ["later"] },
+      since("A", "1790"),
+      since("B", "1790"),
+      { ...since("B", "1750"), id: "B-too" },
+    ] as const;
+    const { ruleOuts } = examineSketch(claims, {
+      observations: [
+        ...on("top", "S", "B"),
+        { id: "a", part: "top", feature: "A", seen: "absent" },
+        { id: "u", part: "top", feature: "A", seen: "unseen" },
+      ],
+    });
+    expect(ruleOuts).toEqual([]);
+  });
+
+  it("have ids that do not change with what else is found", () => {
+    const alone = examineSketch([since("A", "1790")], { observations: on("top", "A") });
+    const among = examineSketch([since("A", "1790"), since("B", "1850")], {
+      observations: on("top", "A", "B"),
+    });
+    expect(among.ruleOuts.map(({ id }) => id)).toContain(alone.ruleOuts[0]?.id);
+  });
+});
+
+describe("windows with gaps", () => {
+  const twoWays = (feature: string, first: string, second: string) =>
+    [
+      { id: `${feature}-1`, relation: "active", subject: feature, when: first },
+      { id: `${feature}-2`, relation: "active", subject: feature, when: second },
+    ] as const;
+
+  it("that contradict by themselves are found", () => {
+    const { ruleOuts, notSearched } = examineSketch(twoWays("A", "1700/1740", "1790/1800"), {
+      observations: on("top", "A"),
+    });
+    expect(ruleOuts.map(told)).toEqual(["physical attribution: date, original top, o-A, A-1|A-2"]);
+    expect(notSearched).toEqual([]);
+  });
+
+  it("that contradict only three at a time on one feature are found by their support", () => {
+    const absent = [1760, 1764, 1768].map(
+      (year) =>
+        ({ id: `n${year}`, relation: "not found in", subject: "A", when: `${year}/${year + 3}` }) as const,
+    );
+    const { ruleOuts } = examineSketch(absent, { date: "1760/1771", observations: on("top", "A") });
+    expect(ruleOuts.map(told)).toEqual([
+      "practice attribution: date, original top, o-A, n1760, n1764, n1768",
+    ]);
+  });
+
+  it("are named where two others leave only years of the gap", () => {
+    const claims = [...twoWays("A", "1700/1762", "1773/1800"), since("B", "1765")];
+    const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
+    const { ruleOuts, notSearched, complete } = examineSketch(claims, piece);
+    expect(ruleOuts).toEqual([]);
+    expect(notSearched).toEqual([{ why: "windows-with-gaps", findings: ["o-A", "o-B"] }]);
+    expect(complete).toBe(false);
+  });
+
+  it("are not named where a year of every run is left", () => {
+    const claims = [...twoWays("A", "1700/1766", "1773/1800"), since("B", "1765")];
+    const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
+    expect(examineSketch(claims, piece)).toMatchObject({ notSearched: [], complete: true });
+  });
+});
+
+describe("what was not searched", () => {
+  it("names claims whose loss would bring back one that they override", () => {
+    const claims = [
+      { ...since("A", "1790"), region: "north" },
+      { ...since("A", "1780"), id: "wide" },
+    ] as const;
+    const { notSearched } = examineSketch(claims, { region: "north", observations: on("top", "A") });
+    expect(notSearched).toEqual([{ why: "claims-given-up", findings: ["o-A"] }]);
+  });
+
+  it("names findings with more proofs than are kept", () => {
+    const ways = Array.from({ length: 4 }, (_, i) => [`T${i}`]);
+    const own = ways.flatMap(([term]) =>
+      Array.from({ length: 4 }, (_, i) => ({ ...since(`${term}`, "1790"), id: `${term}-${i}` })),
+    );
+    const report = examineSketch([{ id: "needs", relation: "requires", subject: "A", ways }, ...own], {
+      observations: on("top", "A"),
+    });
+    expect(report.notSearched).toEqual([{ why: "too-many-proofs", findings: ["o-A"] }]);
+    expect(report.findings[0]).toMatchObject({ label: "contradictory", support: { assumptions: [] } });
+    expect(report.findings[0]?.support.claims).toHaveLength(5);
+  });
+});
