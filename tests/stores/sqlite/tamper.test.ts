@@ -1,0 +1,105 @@
+import { DatabaseSync } from "node:sqlite";
+import { describe, expect, it } from "vitest";
+import type { Problem } from "#server/domain/problem.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { temporaryPath } from "#tests/support/temporary-store.ts";
+
+const saw = aTerm("tool.saw", { broader: "tool.any" });
+
+/** A store of three revisions and an examination, closed. */
+async function filledFile(): Promise<string> {
+  const path = temporaryPath();
+  const store = answered(await openSqliteStore(path));
+  const things = [aTerm("tool.any"), saw, aTerm("feature.mark"), aSource("source.book")];
+  answered(await store.commit(aCommit(adding(...things))));
+  const claim = aClaim({
+    ...{ id: "claim.1", relation: "requires", subject: "feature.mark", ways: [["tool.saw"]] },
+    citations: [{ basis: "published", source: things[3]?.id as never, locator: "p. 1" }],
+  });
+  const exception = aClaim({
+    id: "claim.2",
+    relation: "void when",
+    of: "claim.1",
+    condition: "feature.mark",
+  });
+  answered(await store.commit(aCommit(adding(claim, exception))));
+  answered(await store.commit(aCommit(replacing(saw, { ...saw, note: "Toothed." }))));
+  answered(await store.createExamination("examination.a" as never, aPiece(), "2026-11-25T10:00:00.000Z"));
+  answered(await store.changeExamination("examination.a" as never, 1, aPiece(), "2026-11-25T10:01:00.000Z"));
+  await store.close();
+  return path;
+}
+
+async function verifiedAfter(path: string, sql: string): Promise<Problem> {
+  const raw = new DatabaseSync(path);
+  const { changes } = raw.prepare(sql).run();
+  raw.close();
+  expect(changes, "the statement must change something").toBeGreaterThan(0);
+  const store = answered(await openSqliteStore(path));
+  const verified = await store.verify();
+  await store.close();
+  if (!("problem" in verified)) throw new Error("The store verified although it was changed");
+  return verified;
+}
+
+describe("[S6] verify names the revision whose content was changed by hand:", () => {
+  it.each([
+    [1, "UPDATE term SET body = replace(body, 'saw', 'axe') WHERE id = 'tool.saw' AND since = 1"],
+    [3, "UPDATE term SET body = replace(body, 'Toothed', 'Blunt') WHERE id = 'tool.saw' AND since = 3"],
+    [1, "UPDATE term SET broader = NULL WHERE since = 1 AND id = 'tool.saw'"],
+    [1, "UPDATE term SET until = until - 1 WHERE id = 'tool.any'"],
+    [3, "DELETE FROM term WHERE since = 3"],
+    [1, "INSERT INTO term (id, since, until, kind, body) VALUES ('tool.new', 1, 9, 'tool', '{}')"],
+    [2, "UPDATE claim SET body = replace(body, 'firm', 'usual') || ' ' WHERE id = 'claim.1'"],
+    [2, "UPDATE claim SET relation = 'attested' WHERE id = 'claim.1'"],
+    [1, "UPDATE source SET body = replace(body, 'read', 'known') || ' '"],
+    [2, "DELETE FROM statement"],
+    [2, "UPDATE lead SET target = 'tool.any'"],
+    [2, "UPDATE exception SET accepted = 0"],
+    [2, "DELETE FROM naming WHERE kind = 'source'"],
+    [1, "UPDATE revision SET message = 'other' WHERE number = 1"],
+    [2, "UPDATE revision SET at = '2020-01-01T00:00:00.000Z' WHERE number = 2"],
+    [2, "UPDATE revision SET change = replace(change, 'p. 1', 'p. 2') WHERE number = 2"],
+    [3, "UPDATE revision SET change = 'not JSON' WHERE number = 3"],
+    [1, "DELETE FROM revision WHERE number = 1"],
+    [2, "DELETE FROM revision WHERE number = 2"],
+    [3, "UPDATE revision SET previous = hash WHERE number = 3"],
+  ])("revision %i after %s", async (revision, sql) => {
+    const { code, path, message } = await verifiedAfter(await filledFile(), sql);
+    expect(code).toBe("STORE_CORRUPT");
+    expect(path).toEqual(["revision", revision]);
+    expect(message).toContain(`Revision ${revision} does not check`);
+  });
+});
+
+it("[S6] finds a change that was rewritten with all its own hashes, by the next revision", async () => {
+  const path = await filledFile();
+  const forged = temporaryPath();
+  const other = answered(await openSqliteStore(forged));
+  answered(await other.commit(aCommit(adding(aTerm("tool.forged")))));
+  await other.close();
+  const sql = `WITH forged AS (SELECT * FROM other.revision) UPDATE revision
+    SET (content, hash, change) = (SELECT content, hash, change FROM forged) WHERE number = 1`;
+  const raw = new DatabaseSync(path);
+  raw.exec(`ATTACH '${forged}' AS other; ${sql}`);
+  raw.close();
+  const store = answered(await openSqliteStore(path));
+  expect(await store.verify()).toMatchObject({ code: "STORE_CORRUPT", path: ["revision", 2] });
+  await store.close();
+});
+
+it("[S6] finds a gap in the versions of an examination", async () => {
+  for (const sql of [
+    "DELETE FROM examination WHERE version = 1",
+    "DELETE FROM examination WHERE version = 2",
+    "UPDATE examination SET newest = 1 WHERE version = 1",
+  ]) {
+    const { code, message } = await verifiedAfter(await filledFile(), sql);
+    expect(code).toBe("STORE_CORRUPT");
+    expect(message).toContain("examination.a");
+  }
+});
