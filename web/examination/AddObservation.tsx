@@ -1,17 +1,17 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { Part, Seen } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
 import { addObservation } from "./edit-piece.ts";
 import styles from "./ObservationItem.module.css";
 import { SEEN_CHOICES } from "./seen-words.ts";
 import { useFeatures } from "./use-features.ts";
 
 /** Adds a thing to a part: how it was found, then what, by typing. Features looked for on such a part come first. */
-export function AddObservation({ part }: { part: Part }) {
-  const { edit, learn } = useDesk();
+export const AddObservation = memo(function AddObservation({ part }: { part: Part }) {
+  const { edit, learn } = useDeeds();
   const [words, setWords] = useState("");
   const [seen, setSeen] = useState<Seen>("present");
   const choices = useFeatures(words, part.kind);
@@ -33,4 +33,4 @@ export function AddObservation({ part }: { part: Part }) {
       <RadioGroup label="as" choices={SEEN_CHOICES} value={seen} onChange={setSeen} />
     </div>
   );
-}
+});

@@ -1,32 +1,39 @@
-import { useState } from "react";
+import { memo, useState } from "react";
+import type { Part } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
 import styles from "./AddPart.module.css";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
 import { addPart, type Edit } from "./edit-piece.ts";
+import type { StoredExamination } from "./read-answer.ts";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
 
 const MOST_OFFERED = 6;
 
+interface Props {
+  parts: readonly Part[];
+  /** The parts that such a form usually has. */
+  usual: NonNullable<StoredExamination["form"]>["parts"] | undefined;
+}
+
 /** Adds a part by its kind: by typing, or one of those that such a form usually has. */
-export function AddPart() {
-  const { piece, stored, edit, learn } = useDesk();
+export const AddPart = memo(function AddPart({ parts, usual = [] }: Props) {
+  const { edit, learn } = useDeeds();
   const { all } = useKindsOfPart();
   const [words, setWords] = useState("");
   const wanted = words.trim().toLowerCase();
   const choices = all.filter(({ label, otherLabels }) =>
     [label, ...otherLabels].some((name) => name.toLowerCase().includes(wanted)),
   );
-  const usual = stored.form?.id === piece.attribution.form ? (stored.form?.parts ?? []) : [];
-  const missing = usual.filter((kind) => !piece.parts.some((part) => part.kind === kind.id));
+  const missing = usual.filter((kind) => !parts.some((part) => part.kind === kind.id));
   const add =
     (kinds: readonly { readonly id: string; readonly label: string }[]): Edit =>
     (before) =>
       kinds.reduce((now, kind) => addPart(kind.label, id<"term">(kind.id))(now), before);
   return (
     <section className={styles["add"]} aria-label="Add a part">
-      {missing.length > 0 && piece.parts.length === 0 ? (
+      {missing.length > 0 && parts.length === 0 ? (
         <p>
           <Button look="main" onPress={() => edit(add(missing))}>
             Record the {missing.length} parts such a piece usually has
@@ -46,7 +53,7 @@ export function AddPart() {
           setWords("");
         }}
       />
-      {missing.length > 0 && piece.parts.length > 0 ? (
+      {missing.length > 0 && parts.length > 0 ? (
         <p className={styles["usual"]}>
           <span>Usual on this form:</span>
           {missing.slice(0, MOST_OFFERED).map((kind) => (
@@ -58,4 +65,4 @@ export function AddPart() {
       ) : null}
     </section>
   );
-}
+});

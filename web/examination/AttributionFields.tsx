@@ -2,7 +2,7 @@ import type { TermId } from "#server/domain/ids.ts";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import styles from "./Claimed.module.css";
 import { DateField } from "./DateField.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds, useDesk } from "./desk.ts";
 import { changeAttribution } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
 import { TermField } from "./TermField.tsx";
@@ -16,7 +16,8 @@ const FIELDS = [
 
 /** The fields of the attribution: a date and four terms. Each is stored as soon as it is chosen. */
 export function AttributionFields() {
-  const { piece, edit, glossary, learn, problems } = useDesk();
+  const { piece, problems } = useDesk();
+  const { edit, glossary, learn } = useDeeds();
   return (
     <div className={styles["fields"]}>
       <DateField />

@@ -1,16 +1,24 @@
-import { useState } from "react";
+import { memo, useState } from "react";
+import type { Attribution } from "#server/domain/examination.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { readDating } from "#server/domain/read-dating.ts";
+import type { Year } from "#server/domain/years.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { sayDating } from "#web/shared/words/say-dating.ts";
 import { AttributionFields } from "./AttributionFields.tsx";
 import styles from "./Claimed.module.css";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
+
+interface Props {
+  attribution: Attribution;
+  /** Year of the examination. */
+  examined: Year;
+}
 
 /** What is claimed, as a line; its fields unfold below it. A piece of which little is claimed shows them at once. */
-export function Claimed() {
-  const { piece, glossary } = useDesk();
-  const { date, region, form, style, maker } = piece.attribution;
+export const Claimed = memo(function Claimed({ attribution, examined }: Props) {
+  const { glossary } = useDeeds();
+  const { date, region, form, style, maker } = attribution;
   const [isOpen, setIsOpen] = useState(form === undefined);
   const dating = readDating(date, "event");
   const label = (term: typeof region) => (term === undefined ? undefined : glossary.labelOf(term));
@@ -20,11 +28,7 @@ export function Claimed() {
     <div className={styles["claimed"]}>
       <p>
         Claimed: {stated("region", label(region))},{" "}
-        {date === `../${piece.examined}` ? (
-          <span className={styles["open"]}>date not stated</span>
-        ) : (
-          <b>{date}</b>
-        )}
+        {date === `../${examined}` ? <span className={styles["open"]}>date not stated</span> : <b>{date}</b>}
         {isProblem(dating) ? null : <span className={styles["read"]}> {sayDating(dating)}</span>} ·{" "}
         {stated("form", label(form))} · style {stated("", label(style))} · maker {stated("", label(maker))}{" "}
         <span className="screen-only">
@@ -36,4 +40,4 @@ export function Claimed() {
       {isOpen ? <AttributionFields /> : null}
     </div>
   );
-}
+});

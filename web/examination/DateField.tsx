@@ -5,13 +5,14 @@ import { Button } from "#web/shared/ui/Button.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import { sayDating } from "#web/shared/words/say-dating.ts";
 import styles from "./Claimed.module.css";
-import { useDesk } from "./desk.ts";
+import { useDeeds, useDesk } from "./desk.ts";
 import { changeAttribution } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
 
 /** The claimed date. Says while one types how it is read, or why not; it is stored when the field is left or on Enter. */
 export function DateField() {
-  const { piece, edit, problems } = useDesk();
+  const { piece, problems } = useDesk();
+  const { edit } = useDeeds();
   const stored = piece.attribution.date;
   const [text, setText] = useState(stored);
   useEffect(() => setText(stored), [stored]);

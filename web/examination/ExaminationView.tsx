@@ -4,7 +4,7 @@ import { undoChange } from "#web/actions/undo-change.ts";
 import { useShortcuts } from "#web/actions/use-shortcuts.ts";
 import type { StripRow } from "#web/strips/strip-row.ts";
 import { ConclusionsColumn } from "./ConclusionsColumn.tsx";
-import { type Desk, DeskProvider } from "./desk.ts";
+import { type Deeds, DeedsProvider, type Desk, DeskProvider } from "./desk.ts";
 import styles from "./ExaminationView.module.css";
 import { Headline } from "./Headline.tsx";
 import { MeanwhileDialog } from "./MeanwhileDialog.tsx";
@@ -40,16 +40,17 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
   const refusedAnswer = stored.answer.kind === "refused" ? stored.answer.problems : NO_PROBLEMS;
   const desk: Desk = {
     ...examination,
-    glossary,
-    learn,
     report: examined?.report,
     words: examined?.words,
     problems: standing.kind === "refused" ? standing.problems : refusedAnswer,
     chosenPart,
-    choosePart,
     editing,
-    editObservation,
   };
+  const { edit } = examination;
+  const deeds = useMemo<Deeds>(
+    () => ({ edit, glossary, learn, choosePart, editObservation }),
+    [edit, glossary, learn],
+  );
 
   const piece = <PieceColumn key="piece" strips={strips} />;
   const years = useMemo(
@@ -71,15 +72,17 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
   );
 
   return (
-    <DeskProvider value={desk}>
-      <article className={styles["examination"]} data-width={width}>
-        <TitleBlock />
-        <Headline />
-        <div className={styles["columns"]}>
-          {width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions]}
-        </div>
-        <MeanwhileDialog />
-      </article>
-    </DeskProvider>
+    <DeedsProvider value={deeds}>
+      <DeskProvider value={desk}>
+        <article className={styles["examination"]} data-width={width}>
+          <TitleBlock />
+          <Headline />
+          <div className={styles["columns"]}>
+            {width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions]}
+          </div>
+          <MeanwhileDialog />
+        </article>
+      </DeskProvider>
+    </DeedsProvider>
   );
 }

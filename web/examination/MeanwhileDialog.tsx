@@ -1,12 +1,13 @@
 import { Button } from "#web/shared/ui/Button.tsx";
 import { Dialog } from "#web/shared/ui/Dialog.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds, useDesk } from "./desk.ts";
 import { differences } from "./differences.ts";
 import styles from "./MeanwhileDialog.module.css";
 
 /** Somebody else changed the examination: shows both sides where they differ and asks which is to stand. */
 export function MeanwhileDialog() {
-  const { standing, piece, settle, glossary } = useDesk();
+  const { standing, piece, settle } = useDesk();
+  const { glossary } = useDeeds();
   if (standing.kind !== "changed-meanwhile") return null;
   const labelOf = (term: string) =>
     standing.theirs.labels.get(term) ?? glossary.labelOf(term as Parameters<typeof glossary.labelOf>[0]);

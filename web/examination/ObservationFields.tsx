@@ -4,14 +4,14 @@ import { Button } from "#web/shared/ui/Button.tsx";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
 import { changeObservation, removeObservation } from "./edit-piece.ts";
 import styles from "./ObservationItem.module.css";
 import { SEEN_CHOICES, SURENESS_CHOICES } from "./seen-words.ts";
 
 /** The fields of one observation; each change is stored at once. */
 export function ObservationFields({ seen }: { seen: Observation }) {
-  const { edit, glossary } = useDesk();
+  const { edit, glossary } = useDeeds();
   const stored = seen.note ?? "";
   const [note, setNote] = useState(stored);
   useEffect(() => setNote(stored), [stored]);

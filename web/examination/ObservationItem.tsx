@@ -1,9 +1,9 @@
-import { useEffect, useRef } from "react";
+import { memo, useEffect, useRef } from "react";
 import type { Observation } from "#server/domain/examination.ts";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import type { StripMark } from "#web/strips/strip-row.ts";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
 import { ObservationFields } from "./ObservationFields.tsx";
 import styles from "./ObservationItem.module.css";
 import { seenWords } from "./seen-words.ts";
@@ -11,12 +11,12 @@ import { seenWords } from "./seen-words.ts";
 interface Props {
   seen: Observation;
   mark: StripMark | undefined;
+  isOpen: boolean;
 }
 
 /** One thing seen, looked for or not to be seen; it unfolds into its fields. */
-export function ObservationItem({ seen, mark }: Props) {
-  const { glossary, editing, editObservation } = useDesk();
-  const isOpen = editing === seen.id;
+export const ObservationItem = memo(function ObservationItem({ seen, mark, isOpen }: Props) {
+  const { glossary, editObservation } = useDeeds();
   const item = useRef<HTMLLIElement>(null);
   const wasOpen = useRef(false);
   useEffect(() => {
@@ -40,9 +40,9 @@ export function ObservationItem({ seen, mark }: Props) {
           </span>
         }
       >
-        <ObservationFields seen={seen} />
+        {isOpen ? <ObservationFields seen={seen} /> : null}
       </Disclosure>
       {seen.note === undefined || isOpen ? null : <p className={styles["note"]}>{seen.note}</p>}
     </li>
   );
-}
+});

@@ -1,20 +1,24 @@
+import { memo } from "react";
 import { Button as AriaButton } from "react-aria-components/Button";
-import type { Observation, Part } from "#server/domain/examination.ts";
+import type { Observation } from "#server/domain/examination.ts";
 import type { ObservationId } from "#server/domain/ids.ts";
 import type { PartSummary } from "#server/domain/report.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import type { StripMark } from "#web/strips/strip-row.ts";
 import { AddObservation } from "./AddObservation.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds } from "./desk.ts";
 import { ObservationItem } from "./ObservationItem.tsx";
 import { PartFields } from "./PartFields.tsx";
 import styles from "./PartList.module.css";
 import { seenWords } from "./seen-words.ts";
+import type { PartRow } from "./use-part-rows.ts";
 
 interface Props {
-  part: Part;
-  depth: number;
-  marks: ReadonlyMap<ObservationId, StripMark>;
+  row: PartRow;
+  isOpen: boolean;
+  /** Of the observations; only an open part shows them. */
+  marks: ReadonlyMap<ObservationId, StripMark> | undefined;
+  editing: ObservationId | undefined;
 }
 
 const MARKS: Readonly<Record<PartSummary["speaks"], StripMark | "not-looked">> = {
@@ -26,22 +30,22 @@ const MARKS: Readonly<Record<PartSummary["speaks"], StripMark | "not-looked">> =
   "not-looked": "not-looked",
 };
 
-const countWords = (seen: number, absent: number, unseen: number): string => {
-  const said = [
-    ...(seen > 0 ? [`${seen} seen`] : []),
-    ...(absent > 0 ? [`${absent} absent`] : []),
-    ...(unseen > 0 ? [`${unseen} not to be seen`] : []),
-  ];
+function countWords(observations: readonly Observation[]): string {
+  const count = (how: Observation["seen"]) => observations.filter(({ seen }) => seen === how).length;
+  const said = (
+    [
+      [count("present"), "seen"],
+      [count("absent"), "absent"],
+      [count("unseen"), "not to be seen"],
+    ] as const
+  ).flatMap(([many, how]) => (many > 0 ? [`${many} ${how}`] : []));
   return said.length > 0 ? said.join(", ") : "not looked at";
-};
+}
 
 /** One part as a line; open, what was seen on it and the fields to add more. */
-export function PartItem({ part, depth, marks }: Props) {
-  const { piece, report, words, chosenPart, choosePart } = useDesk();
-  const isOpen = chosenPart === part.id;
-  const summary = report?.parts.find((each) => each.part === part.id);
-  const seenHere = piece.observations.filter((seen) => seen.part === part.id);
-  const count = (how: string) => seenHere.filter(({ seen }) => seen === how).length;
+export const PartItem = memo(function PartItem({ row, isOpen, marks, editing }: Props) {
+  const { choosePart } = useDeeds();
+  const { part, depth, seen, speaks, says } = row;
   return (
     <li className={styles["part"]} data-depth={Math.min(depth, 3)} data-open={isOpen}>
       <AriaButton
@@ -49,19 +53,22 @@ export function PartItem({ part, depth, marks }: Props) {
         aria-expanded={isOpen}
         onPress={() => choosePart(isOpen ? undefined : part.id)}
       >
-        <RowMark mark={seenHere.length === 0 ? "not-looked" : MARKS[summary?.speaks ?? "not-looked"]} />
+        <RowMark mark={seen.length === 0 ? "not-looked" : MARKS[speaks]} />
         <span className={styles["label"]}>{part.label}</span>
-        <span className={styles["count"]}>
-          {countWords(count("present"), count("absent"), count("unseen"))}
-        </span>
+        <span className={styles["count"]}>{countWords(seen)}</span>
       </AriaButton>
       {isOpen ? (
         <div className={styles["open"]}>
-          <p className={styles["says"]}>{words?.parts.find((each) => each.part === part.id)?.says}</p>
-          {seenHere.length > 0 ? (
+          <p className={styles["says"]}>{says}</p>
+          {seen.length > 0 ? (
             <ul>
-              {seenHere.map((seen) => (
-                <ObservationItem key={seen.id} seen={seen} mark={marks.get(seen.id)} />
+              {seen.map((each) => (
+                <ObservationItem
+                  key={each.id}
+                  seen={each}
+                  mark={marks?.get(each.id)}
+                  isOpen={editing === each.id}
+                />
               ))}
             </ul>
           ) : null}
@@ -71,15 +78,15 @@ export function PartItem({ part, depth, marks }: Props) {
           </div>
         </div>
       ) : (
-        <PrintedObservations observations={seenHere} />
+        <PrintedObservations observations={seen} />
       )}
     </li>
   );
-}
+});
 
 /** What was seen on a closed part, for paper only: nothing recorded is left out of print. */
 function PrintedObservations({ observations }: { observations: readonly Observation[] }) {
-  const { glossary } = useDesk();
+  const { glossary } = useDeeds();
   return (
     <ul className={styles["printed"]}>
       {observations.map((seen) => (

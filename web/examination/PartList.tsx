@@ -1,9 +1,9 @@
 import type { ObservationId } from "#server/domain/ids.ts";
 import type { StripMark } from "#web/strips/strip-row.ts";
 import { useDesk } from "./desk.ts";
-import { inTreeOrder } from "./in-tree-order.ts";
 import { PartItem } from "./PartItem.tsx";
 import styles from "./PartList.module.css";
+import { usePartRows } from "./use-part-rows.ts";
 
 interface Props {
   marks: ReadonlyMap<ObservationId, StripMark>;
@@ -11,8 +11,9 @@ interface Props {
 
 /** The parts of the piece with what speaks on each; the chosen one is open. */
 export function PartList({ marks }: Props) {
-  const { piece } = useDesk();
-  if (piece.parts.length === 0)
+  const { chosenPart, editing } = useDesk();
+  const rows = usePartRows();
+  if (rows.length === 0)
     return (
       <p className={styles["empty"]}>
         <b>Begin with one part.</b> Choose a part in the drawing or below, then add what you see on it: a saw
@@ -22,12 +23,21 @@ export function PartList({ marks }: Props) {
   return (
     <section aria-label="Parts">
       <h2 className={styles["heading"]}>
-        Parts <span>· {piece.parts.length}</span>
+        Parts <span>· {rows.length}</span>
       </h2>
       <ul className={styles["parts"]}>
-        {inTreeOrder(piece.parts).map(({ part, depth }) => (
-          <PartItem key={part.id} part={part} depth={depth} marks={marks} />
-        ))}
+        {rows.map((row) => {
+          const isOpen = row.part.id === chosenPart;
+          return (
+            <PartItem
+              key={row.part.id}
+              row={row}
+              isOpen={isOpen}
+              marks={isOpen ? marks : undefined}
+              editing={isOpen ? editing : undefined}
+            />
+          );
+        })}
       </ul>
     </section>
   );

@@ -5,7 +5,7 @@ import { findDrawing, pairShapes, worstOf } from "#web/drawings/part-shapes.ts";
 import type { Shape, View } from "#web/drawings/shape.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { Tabs } from "#web/shared/ui/Tabs.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds, useDesk } from "./desk.ts";
 import { addPart } from "./edit-piece.ts";
 import styles from "./PieceDrawing.module.css";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
@@ -43,7 +43,8 @@ export function PieceDrawing() {
 }
 
 function PieceView({ view, label }: { view: View; label: string }) {
-  const { piece, report, words, chosenPart, choosePart, edit } = useDesk();
+  const { piece, report, words, chosenPart } = useDesk();
+  const { choosePart, edit } = useDeeds();
   const { all: kinds } = useKindsOfPart();
   const [unrecorded, setUnrecorded] = useState<Shape>();
   const pairs = useMemo(() => pairShapes(view, piece.parts), [view, piece.parts]);

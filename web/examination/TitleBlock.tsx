@@ -6,7 +6,7 @@ import { Button } from "#web/shared/ui/Button.tsx";
 import { PageHeading } from "#web/shared/ui/PageHeading.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import { Claimed } from "./Claimed.tsx";
-import { useDesk } from "./desk.ts";
+import { useDeeds, useDesk } from "./desk.ts";
 import { renamePiece } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
 import { StandingLine } from "./StandingLine.tsx";
@@ -42,13 +42,14 @@ export function TitleBlock() {
           No such object exists; the evidence it is tested against is real.
         </p>
       ) : null}
-      <Claimed />
+      <Claimed attribution={desk.piece.attribution} examined={desk.piece.examined} />
     </header>
   );
 }
 
 function RenameField({ onDone }: { onDone: () => void }) {
-  const { piece, edit, problems } = useDesk();
+  const { piece, problems } = useDesk();
+  const { edit } = useDeeds();
   const [title, setTitle] = useState(piece.title);
   const refusal = problemAt(problems, "title")?.message;
   const keep = () => {

@@ -1,3 +1,4 @@
+import { canonicalJson } from "#server/domain/canonical-json.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import type { ProblemFieldsFragment } from "./Examination.graphql.ts";
 import type { StoredExamination } from "./read-answer.ts";
@@ -58,7 +59,7 @@ export function withReply(
         isMore,
         state: {
           stored: reply.examination,
-          piece: isMore ? state.piece : reply.examination.piece,
+          piece: isMore ? state.piece : keepSame(state.piece, reply.examination.piece),
           standing: { kind: isMore ? "saving" : "saved" },
         },
       };
@@ -76,6 +77,10 @@ export function withReply(
       return { isMore: false, state: { ...state, standing: { kind: "unreachable", says: reply.says } } };
   }
 }
+
+/** The old value where the new one says the same, so that what shows it is not drawn again. */
+const keepSame = (old: Piece, fresh: Piece): Piece =>
+  canonicalJson(old) === canonicalJson(fresh) ? old : fresh;
 
 /** True where an undo has something to take back: a change not stored, or a stored one. */
 export const canUndo = ({ stored, standing }: ExaminationState): boolean =>
