@@ -23,9 +23,12 @@ const KINDS = ["source", "term", "claim"] as const;
  * same folder makes the same revision everywhere. Whether the graph is sound is for the store.
  */
 export async function readSeed(folder: string): Promise<Seed | Problem> {
-  const about = await readJson(join(folder, "revision.json"));
+  const file = join(folder, "revision.json");
+  const about = await readJson(file);
   if (isProblem(about)) return about;
-  const { at, by, message } = about as Seed;
+  const { at, by, message } = about as Partial<Record<string, unknown>>;
+  if (typeof at !== "string" || typeof by !== "string" || typeof message !== "string")
+    return wrong(file, "it needs at, by and message, each a text");
   const edits: Edit[] = [];
   for (const kind of KINDS) {
     const things = await readLines(join(folder, `${kind}s`));
@@ -83,7 +86,13 @@ async function filesIn(folder: string, ending: string): Promise<readonly string[
 }
 
 async function readJson(file: string): Promise<unknown> {
-  const value = parse(await readFile(file, "utf8"));
+  const text = await readFile(file, "utf8").catch(() => undefined);
+  if (text === undefined)
+    return problem(
+      "UNREADABLE_FILE",
+      `The seed file ${file} cannot be read; bring seed-data back from the repository.`,
+    );
+  const value = parse(text);
   return typeof value === "object" && value !== null ? value : wrong(file, "it is not a JSON object");
 }
 

@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, statSync, truncateSync, writeFileSync } from "
 import { dirname, join } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { describe, expect, it } from "vitest";
-import { isOlder } from "#server/stores/sqlite/open-file.ts";
+import { isOlder, openFile } from "#server/stores/sqlite/open-file.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered, refusedWith } from "#tests/support/expect-answer.ts";
@@ -90,9 +90,10 @@ describe("[S15] opening", () => {
 
   it("writes through to the disk before a write is acknowledged", async () => {
     const path = await filledFile();
-    const raw = new DatabaseSync(path, { readOnly: true });
-    expect(raw.prepare("PRAGMA journal_mode").get()).toEqual({ journal_mode: "wal" });
-    raw.close();
+    const database = answered(openFile(path, { readOnly: false, patience: 0 }));
+    expect(database.get("PRAGMA journal_mode")).toEqual({ journal_mode: "wal" });
+    expect(database.get("PRAGMA synchronous"), "2 is full").toEqual({ synchronous: 2 });
+    database.close();
   });
 
   it("is refused with an SQLite that can damage a store", () => {

@@ -1,0 +1,109 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { DatabaseSync } from "node:sqlite";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
+import { storeFile } from "#server/open-data.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { runNode } from "#tests/support/run-node.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "scribeline-commands-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const full = join(folder, "full");
+const fresh = (): string => mkdtempSync(join(folder, "fresh-"));
+
+const command = (name: "dump" | "restore" | "verify", data: string, args: readonly string[] = [], env = {}) =>
+  runNode([`server/${name}-store.ts`, ...args], {
+    SCRIBELINE_DATA: data,
+    npm_lifecycle_event: name,
+    npm_config_loglevel: "silent",
+    ...env,
+  }).ended;
+
+beforeAll(async () => {
+  const store = answered(await openSqliteStore(storeFile(full)));
+  answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+  answered(await store.createExamination(id("examination.a"), aPiece(), "2026-11-25T10:00:00.000Z"));
+  await store.close();
+});
+
+describe("[S18] the commands of the store", () => {
+  it("dump to a file and to stdout alike; restore; and dump the same bytes again", async () => {
+    const file = join(folder, "dump.jsonl");
+    expect(await command("dump", full, [file])).toMatchObject({ exit: 0, out: "" });
+    const bytes = readFileSync(file, "utf8");
+    expect(bytes.split("\n")).toHaveLength(5);
+    expect(await command("dump", full)).toMatchObject({ exit: 0, out: bytes, err: "" });
+
+    const data = join(fresh(), "made");
+    expect(await command("restore", data, [file])).toMatchObject({ exit: 0, out: "" });
+    expect(await command("dump", data)).toMatchObject({ exit: 0, out: bytes });
+    const verified = await command("verify", data);
+    expect(verified).toMatchObject({ exit: 0, err: "" });
+    expect(verified.out).toMatch(/^1 revisions check.* [0-9a-f]{64}\n$/);
+  });
+
+  it("dump and verify beside a running server, which keeps others from writing", async () => {
+    const data = fresh();
+    const store = answered(await openSqliteStore(storeFile(data)));
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    expect(await command("verify", data)).toMatchObject({ exit: 0 });
+    const dumped = await command("dump", data);
+    expect(dumped.out.split("\n")).toHaveLength(4);
+    const file = join(data, "dump.jsonl");
+    writeFileSync(file, dumped.out);
+    const restored = await command("restore", data, [file]);
+    expect(restored).toMatchObject({ exit: 2, out: "" });
+    expect(restored.err).toMatch(/^STORE_LOCKED( at \S+)?: /);
+    await store.close();
+  });
+
+  it("refuse with a code on stderr, nothing on stdout and exit status 2", async () => {
+    const cut = join(folder, "cut.jsonl");
+    writeFileSync(cut, (await command("dump", full)).out.slice(0, 300));
+    const data = fresh();
+    const nowhere = join(folder, "no", "folder", "dump.jsonl");
+    const refused: readonly (readonly [string, Parameters<typeof command>])[] = [
+      ["STORE_UNREACHABLE", ["verify", data]],
+      ["STORE_UNREACHABLE", ["dump", data]],
+      ["DAMAGED_DUMP", ["restore", data, [cut]]],
+      ["DAMAGED_DUMP", ["restore", full, [cut]]],
+      ["UNREADABLE_FILE", ["restore", data, [join(folder, "none.jsonl")]]],
+      ["UNREADABLE_FILE", ["dump", full, [nowhere]]],
+      ["WRONG_FORMAT", ["dump", full, [], { npm_config_loglevel: "notice" }]],
+    ];
+    for (const [code, args] of refused) {
+      const { exit, out, err } = await command(...args);
+      expect({ exit, out }).toEqual({ exit: 2, out: "" });
+      expect(err).toMatch(new RegExp(`^${code}( at \\S+)?: .+\\.\\n$`));
+    }
+    expect(existsSync(join(folder, "no"))).toBe(false);
+    expect((await command("verify", full)).out).toMatch(/^1 revisions/);
+  });
+
+  it("leave an earlier dump as it was where a new one is refused", async () => {
+    const data = fresh();
+    const file = join(data, "dump.jsonl");
+    writeFileSync(file, "an earlier dump");
+    expect(await command("dump", data, [file])).toMatchObject({ exit: 2 });
+    expect(readFileSync(file, "utf8")).toBe("an earlier dump");
+    expect(readdirSync(data)).toEqual(["dump.jsonl"]);
+  });
+
+  it("refuse to verify a store that was changed by hand, and name the revision", async () => {
+    const data = fresh();
+    const store = answered(await openSqliteStore(storeFile(data)));
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    await store.close();
+    const raw = new DatabaseSync(storeFile(data));
+    raw.exec("UPDATE term SET body = replace(body, 'saw', 'axe')");
+    raw.close();
+    const verified = await command("verify", data);
+    expect(verified.exit).toBe(2);
+    expect(verified.err).toMatch(/^STORE_CORRUPT( at \S+)?: Revision 1 does not check/);
+  });
+});
