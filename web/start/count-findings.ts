@@ -1,4 +1,5 @@
 import type { Report } from "#server/domain/report.ts";
+import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 
 export interface FindingCounts {
   /** Cannot be of the claimed years. */
@@ -8,7 +9,7 @@ export interface FindingCounts {
   readonly agree: number;
   /** Were seen and say nothing of the date. */
   readonly silent: number;
-  /** Signs of alteration that stand. */
+  /** Signs of alteration that stand; those of age alone are none. */
   readonly signs: number;
 }
 
@@ -22,6 +23,6 @@ export function countFindings({ findings, signs }: Pick<Report, "findings" | "si
     unusual: contradictory.length - cannot,
     agree: seen.filter((finding) => finding.label === "consistent").length,
     silent: seen.filter((finding) => finding.label === "silent").length,
-    signs: signs.filter((sign) => sign.standing === "stands").length,
+    signs: signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)).length,
   };
 }

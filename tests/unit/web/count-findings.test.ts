@@ -4,7 +4,8 @@ import { countFindings } from "#web/start/count-findings.ts";
 
 const finding = (rest: Partial<Finding>) =>
   ({ label: "silent", observation: "o1", seen: "present", ...rest }) as unknown as Finding;
-const sign = (standing: Sign["standing"]) => ({ standing }) as unknown as Sign;
+const sign = (standing: Sign["standing"], states: Sign["states"] = ["later"]) =>
+  ({ standing, speaks: "for", states }) as unknown as Sign;
 
 describe("[P9] what is counted below the strips of a piece", () => {
   it("is what each thing seen says, what cannot be apart from what is only unusual", () => {
@@ -36,8 +37,8 @@ describe("[P9] what is counted below the strips of a piece", () => {
     });
   });
 
-  it("counts the signs of alteration that stand", () => {
-    const signs = [sign("stands"), sign("set-aside"), sign("stands")];
+  it("counts the signs of alteration that stand, not those of age", () => {
+    const signs = [sign("stands"), sign("set-aside"), sign("stands"), sign("stands", ["original", "reused"])];
     expect(countFindings({ findings: [], signs }).signs).toBe(2);
   });
 });
