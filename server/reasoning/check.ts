@@ -2,6 +2,7 @@ import type { Piece, Seen, Sureness } from "../domain/examination.ts";
 import type { ObservationId, PartId, TermId } from "../domain/ids.ts";
 import type { Assumptions, Place } from "../domain/report.ts";
 import type { Span } from "../domain/years.ts";
+import { type Chains, chainsOf } from "./chains.ts";
 import { mustReadDating, padUnder } from "./claim-years.ts";
 import { compareIds } from "./compare.ts";
 import { contextAt } from "./context.ts";
@@ -22,6 +23,8 @@ export interface Check {
   readonly claimed: "form" | "style" | "maker" | undefined;
   /** One view a place: those of the piece in their order, or of the part's own region. */
   readonly views: readonly View[];
+  /** All chains that the claims make, seen from these views. */
+  readonly chains: Chains;
   /** The part has a region of its own, and is judged there (E15). */
   readonly elsewhere: boolean;
 }
@@ -57,13 +60,21 @@ export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assump
     });
   };
   const byPart = new Map(
-    [undefined, ...piece.parts.map(({ id }) => id)].map((part) => [part, viewsOf(part)] as const),
+    [undefined, ...piece.parts.map(({ id }) => id)].map((part) => {
+      const seen = viewsOf(part);
+      return [part, { views: seen, chains: chainsOf(seen) }] as const;
+    }),
   );
+  const from = (part: PartId | undefined): Pick<Check, "views" | "chains"> => {
+    const found = byPart.get(part);
+    if (found === undefined) throw new Error(`there is no part ${part}`);
+    return found;
+  };
   const elsewhere = new Set(piece.parts.filter(({ region }) => region !== undefined).map(({ id }) => id));
   const observed = [...piece.observations].sort(compareIds).map(
     ({ id, part, feature, seen, sureness }): Check => ({
       ...{ id, feature, seen, sureness, part, observation: id, claimed: undefined },
-      views: byPart.get(part) ?? [],
+      ...from(part),
       elsewhere: elsewhere.has(part),
     }),
   );
@@ -74,7 +85,7 @@ export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assump
       {
         ...{ id: `attr.${of}`, feature, seen: "present", sureness: "sure", claimed: of },
         ...{ observation: undefined, part: undefined, elsewhere: false },
-        views: byPart.get(undefined) ?? [],
+        ...from(undefined),
       },
     ];
   });

@@ -14,6 +14,7 @@ export function nearest<Claim extends Scoped>(
   broader: Broader,
 ): { readonly nearest: readonly Claim[]; readonly overridden: ReadonlyMap<ClaimId, ClaimId> } {
   const overridden = new Map<ClaimId, ClaimId>();
+  if (claims.length < 2) return { nearest: claims, overridden };
   for (const claim of claims) {
     const nearer = claims.find((other) => isNarrower(other.scope, claim.scope, broader));
     if (nearer) overridden.set(claim.id, nearer.id);

@@ -29,6 +29,7 @@ function rank({ label, hardness }: Weighed): number {
   return ["way-excluded", "consistent", "silent"].indexOf(label) + 2;
 }
 
-const infiniteEnds = (years: Years): number => years.flat().filter((year) => !Number.isFinite(year)).length;
+const infiniteEnds = (years: Years): number =>
+  Number(years[0]?.[0] === Number.NEGATIVE_INFINITY) + Number(years.at(-1)?.[1] === Number.POSITIVE_INFINITY);
 const count = (years: Years): number =>
   meet(years, [WRITABLE]).reduce((sum, [first, last]) => sum + last - first + 1, 0);

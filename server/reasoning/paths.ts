@@ -3,7 +3,7 @@ import type { ClaimId } from "../domain/ids.ts";
 import type { Path } from "../domain/report.ts";
 import { isEmpty, join, meet, type Span, type Years, yearsApart, yearsToJson } from "../domain/years.ts";
 import type { Bound } from "./bound.ts";
-import { type Chain, chainsOf } from "./chains.ts";
+import type { Chain } from "./chains.ts";
 import type { Check } from "./check.ts";
 import { compareText, firstDifference } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
@@ -24,10 +24,9 @@ export function pathsOf({ check, claimed, graph, first, atMost }: Question): {
   readonly pathCount: number;
   readonly paths: readonly Path[];
 } {
-  const chains = chainsOf(check.views);
   const listed: { readonly path: Path; readonly years: Years; readonly hardness: Hardness | undefined }[] =
     [];
-  for (const chain of chains.list(check.feature, new Set(first))) {
+  for (const chain of check.chains.list(check.feature, new Set(first))) {
     if (listed.length >= atMost) break;
     const readings = check.views.map((view) => readChain(view, chain, claimed));
     const reading = readings.reduce(mildest);
@@ -43,7 +42,7 @@ export function pathsOf({ check, claimed, graph, first, atMost }: Question): {
       ),
     )
     .map(({ path }) => path);
-  return { pathCount: chains.count(check.feature), paths };
+  return { pathCount: check.chains.count(check.feature), paths };
 }
 
 const MILDNESS: readonly Path["label"][] = ["consistent", "silent", "way-excluded", "contradictory"];

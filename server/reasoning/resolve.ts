@@ -46,11 +46,10 @@ export function resolve(term: TermId, context: Context, graph: KnownGraph): Reso
     .filter((claim) => counts(claim, context, graph, setAside));
 
   const dating = claims.filter(isDating);
-  const groups = DATING.flatMap((relation) => HARDNESSES.map((hardness) => ({ relation, hardness })));
-  const dated = groups.flatMap(({ relation, hardness }) => {
-    const alike = dating.filter((claim) => claim.relation === relation && hardnessOf(claim) === hardness);
-    return boundsOf(withoutOverridden(alike, graph, setAside), hardness, graph);
-  });
+  const alike = Map.groupBy(dating, (claim) => `${claim.relation} ${hardnessOf(claim)}`);
+  const dated = [...alike.values()].flatMap((group) =>
+    boundsOf(withoutOverridden(group, graph, setAside), hardnessOf(group[0] as Dated), graph),
+  );
   const regional = claims.flatMap((claim) => regionalBound(claim, context, graph));
   const bounds = [...dated, ...regional, ...assumedBegin(term, context, graph)];
 

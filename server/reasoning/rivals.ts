@@ -12,6 +12,9 @@ import type { KnownGraph } from "./known-graph.ts";
  * stand each for itself, and so do a begin and an end stated apart.
  */
 export function boundsOf(claims: readonly Dated[], hardness: Hardness, graph: KnownGraph): readonly Bound[] {
+  const [only] = claims;
+  if (claims.length === 1 && only !== undefined)
+    return [boundOf([{ ...allowed(graph.yearsOf(only)), claims: [only.id] }], hardness)];
   const scopes = Map.groupBy(claims, ({ scope }) => scopeKey(scope));
   return [...scopes.values()].flatMap((rivals) =>
     statingTheSame(rivals, graph).flatMap((group) => {

@@ -28,12 +28,7 @@ export interface View {
 
 /** Looks at the graph from one context. */
 export function viewFrom(context: Context, graph: KnownGraph): View {
-  const known = new Map<TermId, Resolved>();
-  const resolved = (term: TermId): Resolved => {
-    const found = known.get(term) ?? resolve(term, context, graph);
-    known.set(term, found);
-    return found;
-  };
+  const resolved = keep((term) => resolve(term, context, graph));
   const under = (algebra: Algebra<Years>) => foldTerms(resolved, algebra);
   const possible = {
     outer: under(yearsUnder("physical", "outer")),
@@ -43,21 +38,32 @@ export function viewFrom(context: Context, graph: KnownGraph): View {
     outer: under(yearsUnder("practice", "outer")),
     inner: under(yearsUnder("practice", "inner")),
   };
-  return {
-    context,
-    resolve: resolved,
-    sets: (term) => ({
+  const sets = keep(
+    (term): Sets => ({
       possible: { outer: possible.outer(term), inner: possible.inner(term) },
       usual: { outer: usual.outer(term), inner: usual.inner(term) },
     }),
-    proofs: foldTerms(resolved, proofsAlgebra),
-    under,
-    reached: (term) => {
-      const reached = new Map<TermId, Resolved>([[term, resolved(term)]]);
-      for (const { lists } of reached.values())
-        for (const needed of lists.flatMap(({ claim }) => claim.ways.flat()))
-          if (!reached.has(needed)) reached.set(needed, resolved(needed));
-      return [...reached.values()];
-    },
+  );
+  const reached = keep((term) => {
+    const found = new Map<TermId, Resolved>([[term, resolved(term)]]);
+    for (const { lists } of found.values())
+      for (const { claim } of lists)
+        for (const way of claim.ways)
+          for (const needed of way) if (!found.has(needed)) found.set(needed, resolved(needed));
+    return [...found.values()];
+  });
+  return { context, resolve: resolved, sets, proofs: foldTerms(resolved, proofsAlgebra), under, reached };
+}
+
+/** The same function, that works out the answer for each term once. */
+function keep<Value>(work: (term: TermId) => Value): (term: TermId) => Value {
+  const known = new Map<TermId, Value>();
+  return (term) => {
+    let found = known.get(term);
+    if (found === undefined) {
+      found = work(term);
+      known.set(term, found);
+    }
+    return found;
   };
 }

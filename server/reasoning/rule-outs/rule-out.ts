@@ -1,4 +1,5 @@
 import { BUDGET } from "../../domain/assumptions.ts";
+import type { ClaimId } from "../../domain/ids.ts";
 import type { NotSearched, Place, RuleOut } from "../../domain/report.ts";
 import { sameYears } from "../../domain/years.ts";
 import { claimsHeld } from "../atoms.ts";
@@ -34,9 +35,12 @@ export function ruleOut(subject: Subject): {
   const all = [...merged].sort(([a, x], [b, y]) => compareClashes(x.clash, y.clash) || compareText(a, b));
   const listed = all.slice(0, BUDGET.ruleOuts);
   for (const [, { clash }] of all.slice(BUDGET.ruleOuts)) residue.add("too-many-proofs", clash.findings);
+  const overriding = overriders(subject);
+  const bringsBack = ({ held, findings }: Clash): boolean =>
+    claimsHeld(held).some((claim) => findings.some((finding) => overriding.get(finding)?.has(claim)));
   for (const [, { clash, places }] of listed) {
     if (places.length < subject.places.length) residue.add("several-places", clash.findings);
-    if (bringsBack(clash, subject)) residue.add("claims-given-up", clash.findings);
+    if (bringsBack(clash)) residue.add("claims-given-up", clash.findings);
   }
   residue.add("several-places", tornParts(subject));
   return {
@@ -62,15 +66,17 @@ const compareClashes = (a: Clash, b: Clash): number =>
     a.held.length - b.held.length,
   );
 
-/** Whether giving up a claim of the clash would bring back one that it overrides. */
-function bringsBack({ held, findings }: Clash, { checks }: Subject): boolean {
-  const claims = new Set<string>(claimsHeld(held));
-  return checks
-    .filter(({ id }) => findings.includes(id))
-    .flatMap(({ views, feature }) => views.flatMap((view) => view.reached(feature)))
-    .flatMap(({ setAside }) => [...setAside.values()])
-    .some(({ reason, by }) => reason === "overridden" && by !== undefined && claims.has(by));
-}
+/** By check, the claims whose loss would bring back one that they override. */
+const overriders = ({ checks }: Subject): ReadonlyMap<string, ReadonlySet<ClaimId>> =>
+  new Map(
+    checks.map(({ id, views, feature }) => {
+      const by = new Set<ClaimId>();
+      for (const { setAside } of views.flatMap((view) => view.reached(feature)))
+        for (const aside of setAside.values())
+          if (aside.reason === "overridden" && aside.by !== undefined) by.add(aside.by);
+      return [id, by];
+    }),
+  );
 
 /** Checks on parts of a region of their own that differ from place to place in it: taken over all places, not one by one. */
 const tornParts = ({ checks }: Subject): readonly string[] =>
