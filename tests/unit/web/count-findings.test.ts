@@ -38,7 +38,7 @@ describe("[P9] what is counted below the strips of a piece", () => {
   });
 
   it("counts the signs of alteration that stand, not those of age", () => {
-    const signs = [sign("stands"), sign("set-aside"), sign("stands"), sign("stands", ["original", "reused"])];
+    const signs = [sign("stands"), sign("set-aside"), sign("stands"), sign("stands", ["original"])];
     expect(countFindings({ findings: [], signs }).signs).toBe(2);
   });
 });
