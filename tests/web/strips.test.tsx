@@ -221,6 +221,8 @@ describe("the rows", () => {
     });
     const aside = groupsOf(all, [{ ...holes, standing: "set-aside" }]);
     expect(aside[0]?.rows.find((row) => row.id === "sign")?.mark).toBe("sign-set-aside");
+    const ofAge = groupsOf(all, [{ ...holes, states: ["original"] }]);
+    expect(ofAge[0]?.rows.find((row) => row.id === "sign")?.mark).toBe("sign-of-age");
   });
 
   it("[X13] that say the same are the same objects; the others are new", () => {
@@ -357,6 +359,6 @@ describe("the strips on the page", () => {
   it("explain every mark in a legend", () => {
     draw();
     const legend = screen.getByRole("list", { name: "How to read the strips" });
-    expect(within(legend).getAllByRole("listitem").length).toBe(11);
+    expect(within(legend).getAllByRole("listitem").length).toBe(12);
   });
 });

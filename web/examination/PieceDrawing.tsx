@@ -36,7 +36,7 @@ export function PieceDrawing() {
       />
       <figcaption className={styles["legend"]}>
         Hatched: cannot be of the claimed years; broken lines: unusual; diamonds: sign of alteration; dots:
-        not looked at. Drawn by construction, not to measure.
+        not looked at. Drawn as a usual one of its form, not to measure.
       </figcaption>
     </figure>
   );

@@ -62,7 +62,7 @@ function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; g
   return (
     <li className={`${styles["why"]} ${isAside ? styles["aside"] : ""}`}>
       <p className={styles["says"]}>
-        <RowMark mark={isAside ? "sign-set-aside" : "sign"} />
+        <RowMark mark={isAside ? "sign-set-aside" : speaksOfChange(sign) ? "sign" : "sign-of-age"} />
         <span>{said.says}</span>
       </p>
       <div className={styles["rest"]}>

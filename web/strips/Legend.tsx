@@ -81,5 +81,9 @@ export const Legend = () => (
       <RowMark mark="sign-set-aside" />
       sign set aside
     </li>
+    <li>
+      <RowMark mark="sign-of-age" />
+      sign that a part is original
+    </li>
   </ul>
 );

@@ -1,6 +1,7 @@
 import type { Part } from "#server/domain/examination.ts";
 import type { Finding, Report } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
+import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 import { briefSign } from "./brief-sign.ts";
 import { findGap } from "./find-gap.ts";
 import type { Glossary } from "./glossary.ts";
@@ -13,8 +14,9 @@ const SEEN_AS = { present: "", absent: "no ", unseen: "" } as const;
 function markOf(finding: Finding, signs: readonly SignInRow[]): StripMark {
   if (finding.label === "contradictory")
     return finding.hardness === "physical" ? "against-hard" : "against-soft";
-  if (signs.some((sign) => !sign.isSetAside)) return "sign";
+  if (signs.some((sign) => !sign.isSetAside && sign.isOfChange)) return "sign";
   if (finding.label === "consistent") return "for";
+  if (signs.some((sign) => !sign.isSetAside)) return "sign-of-age";
   return signs.length > 0 ? "sign-set-aside" : "silent";
 }
 
@@ -39,6 +41,7 @@ function signsOf(finding: Finding, report: Report, words: ReportWords): SignInRo
         says: said.says,
         brief: briefSign(sign),
         isSetAside: sign.standing === "set-aside",
+        isOfChange: speaksOfChange(sign),
         because: said.because,
         look: said.look,
       },

@@ -4,7 +4,14 @@ import type { StepInWords } from "#server/domain/report-words.ts";
 import type { Year, YearsJson } from "#server/domain/years.ts";
 
 /** Shape of the mark before a row: never told by colour alone. */
-export type StripMark = "against-hard" | "against-soft" | "for" | "silent" | "sign" | "sign-set-aside";
+export type StripMark =
+  | "against-hard"
+  | "against-soft"
+  | "for"
+  | "silent"
+  | "sign"
+  | "sign-set-aside"
+  | "sign-of-age";
 
 /** From the claimed years to the nearest years of the feature. */
 export interface StripGap {
@@ -18,6 +25,8 @@ export interface SignInRow {
   /** What it speaks for, without naming it again: "speaks for a later part". */
   readonly brief: string;
   readonly isSetAside: boolean;
+  /** Speaks of alteration; else it speaks for an original part. */
+  readonly isOfChange: boolean;
   readonly because: readonly string[];
   readonly look: readonly string[];
 }
