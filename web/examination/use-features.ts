@@ -1,5 +1,5 @@
 import { useQuery } from "@apollo/client/react";
-import { useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import { FeaturesOfPartDocument } from "./FeaturesOfPart.graphql.ts";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
 import { useTermSearch } from "./use-term-search.ts";
@@ -20,15 +20,24 @@ const firstSentence = (note: string | null): string | undefined => note?.split(/
  */
 export function useFeatures(words: string, kind: string | undefined): readonly FeatureChoice[] {
   const { areKin } = useKindsOfPart();
-  const { data } = useQuery(FeaturesOfPartDocument);
+  const { data, fetchMore } = useQuery(FeaturesOfPartDocument);
+  const { hasNextPage, endCursor } = data?.terms.pageInfo ?? {};
+  useEffect(() => {
+    // Page after page, once; the client's cache joins them. Where one fails, what is there is offered, and typing searches.
+    if (hasNextPage) fetchMore({ variables: { after: endCursor } }).catch(() => undefined);
+  }, [hasNextPage, endCursor, fetchMore]);
   const found = useTermSearch(words, ["FEATURE"]);
   return useMemo(() => {
     const all = data?.terms.edges.map((edge) => edge.node) ?? [];
-    const isLookedFor = (feature: { readonly parts: readonly { readonly id: string }[] }) =>
-      kind !== undefined && feature.parts.some((part) => areKin(part.id, kind));
+    /** 2: looked for on this very kind; 1: on one within it or around it. */
+    const nearness = (feature: { readonly parts: readonly { readonly id: string }[] }) => {
+      if (kind === undefined) return 0;
+      if (feature.parts.some((part) => part.id === kind)) return 2;
+      return feature.parts.some((part) => areKin(part.id, kind)) ? 1 : 0;
+    };
     const candidates =
-      words.trim() === "" ? all.filter((each) => kind === undefined || isLookedFor(each)) : found;
-    const sorted = candidates.toSorted((a, b) => Number(isLookedFor(b)) - Number(isLookedFor(a)));
+      words.trim() === "" ? all.filter((each) => kind === undefined || nearness(each) > 0) : found;
+    const sorted = candidates.toSorted((a, b) => nearness(b) - nearness(a));
     return sorted.slice(0, MOST).map((feature) => {
       const beside = firstSentence(feature.note);
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };
