@@ -1,5 +1,5 @@
 import type { VoidWhen } from "../domain/claim.ts";
-import type { Observation, Piece } from "../domain/examination.ts";
+import type { Observation, Piece, Seen } from "../domain/examination.ts";
 import type { ClaimId, ObservationId, PartId } from "../domain/ids.ts";
 import { isWithin } from "../domain/region.ts";
 import type { VoidIf } from "../domain/report.ts";
@@ -15,10 +15,10 @@ export interface Defeat {
 
 /** Which claims say nothing on one part, or on the piece as a whole (E13). */
 export interface Exceptions {
-  /** All exceptions of a claim that hold, sorted by id. */
-  readonly defeatsOf: (claim: ClaimId) => readonly Defeat[];
+  /** All exceptions of a claim that hold, sorted by id; those that excuse an absence alone only where something is absent. */
+  readonly defeatsOf: (claim: ClaimId, seen?: Seen) => readonly Defeat[];
   /** Exceptions of a claim that nobody looked for, or nobody could be sure of. */
-  readonly voidIf: (claim: ClaimId) => readonly VoidIf[];
+  readonly voidIf: (claim: ClaimId, seen?: Seen) => readonly VoidIf[];
   /** One text for one state of all exceptions. */
   readonly key: string;
 }
@@ -43,28 +43,25 @@ export function readExceptions(
         (near === undefined || exception.anywhere || near.has(observation.part)),
     );
 
-  const known = new Map<ClaimId, readonly Defeat[]>();
+  const excusing = (claim: ClaimId, seen: Seen): readonly VoidWhen[] =>
+    graph.exceptionsOf(claim).filter(({ absenceOnly }) => seen === "absent" || absenceOnly !== true);
+
   const asked = new Set<ClaimId>();
-  function defeatsOf(claim: ClaimId): readonly Defeat[] {
-    const found = known.get(claim);
-    if (found) return found;
+  function defeatsOf(claim: ClaimId, seen: Seen = "present"): readonly Defeat[] {
     if (asked.has(claim)) return [];
     asked.add(claim);
-    const defeats = graph.exceptionsOf(claim).flatMap((exception) => {
-      const meets = concerned(exception).find(
-        ({ seen, sureness }) => seen === "present" && sureness !== "possible",
-      );
+    const defeats = excusing(claim, seen).flatMap((exception) => {
+      const meets = concerned(exception).find(isMet);
       return meets === undefined || defeatsOf(exception.id).length > 0
         ? []
         : [{ exception: exception.id, observation: meets.id }];
     });
     asked.delete(claim);
-    known.set(claim, defeats);
     return defeats;
   }
 
-  const voidIf = (claim: ClaimId): readonly VoidIf[] =>
-    graph.exceptionsOf(claim).flatMap((exception) => {
+  const voidIf = (claim: ClaimId, seen: Seen = "present"): readonly VoidIf[] =>
+    excusing(claim, seen).flatMap((exception) => {
       if (defeatsOf(exception.id).length > 0) return [];
       const standing = standingOf(concerned(exception));
       return standing === undefined
@@ -73,17 +70,18 @@ export function readExceptions(
     });
 
   const key = graph.claims
-    .flatMap(({ id }) => defeatsOf(id))
+    .flatMap(({ id }) => defeatsOf(id, "absent"))
     .map(({ exception, observation }) => `${exception}=${observation}`)
     .join(" ");
   return { defeatsOf, voidIf, key };
 }
 
+const isMet = ({ seen, sureness }: Observation): boolean => seen === "present" && sureness !== "possible";
+
 /** How far a condition is from being known; undefined where it is met, or was looked for and is not there. */
 function standingOf(concerned: readonly Observation[]): VoidIf["standing"] | undefined {
-  const present = concerned.filter(({ seen }) => seen === "present");
-  if (present.some(({ sureness }) => sureness !== "possible")) return undefined;
-  if (present.length > 0) return "merely-possible";
+  if (concerned.some(isMet)) return undefined;
+  if (concerned.some(({ seen }) => seen === "present")) return "merely-possible";
   if (concerned.some(({ seen }) => seen === "unseen")) return "could-not-be-seen";
   return concerned.length > 0 ? undefined : "not-looked-for";
 }

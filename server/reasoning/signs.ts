@@ -1,5 +1,4 @@
 import { type Indicates, STRENGTHS } from "../domain/claim.ts";
-import type { ClaimId } from "../domain/ids.ts";
 import type { Sign } from "../domain/report.ts";
 import { applies } from "../domain/scope.ts";
 import { speaksOfChange } from "../domain/speaks-of-change.ts";
@@ -36,11 +35,7 @@ function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sig
   if (seen === "absent" && !claim.states.includes("original")) return [];
   if (!views.every(({ context }) => applies(claim.scope, context.where, graph.broader))) return [];
   const exceptions = views[0]?.context.exceptions;
-  const counts = ({ exception }: { readonly exception: ClaimId }): boolean => {
-    const by = graph.claimOf(exception);
-    return seen === "absent" || by.relation !== "void when" || !by.absenceOnly;
-  };
-  const because = (exceptions?.defeatsOf(claim.id) ?? []).filter(counts);
+  const because = exceptions?.defeatsOf(claim.id, seen) ?? [];
   return [
     {
       ...{ observation, part, feature, claim: claim.id, strength: claim.strength, sureness },
@@ -48,7 +43,7 @@ function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sig
       states: claim.states,
       standing: because.length > 0 ? "set-aside" : "stands",
       because,
-      voidIf: (exceptions?.voidIf(claim.id) ?? []).filter(counts),
+      voidIf: exceptions?.voidIf(claim.id, seen) ?? [],
       ...(claim.cause === undefined ? {} : { cause: claim.cause }),
     },
   ];

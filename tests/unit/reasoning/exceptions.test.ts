@@ -100,6 +100,13 @@ describe("an exception", () => {
     expect(findSketch([...claims, butNot], { observations: [regilded] }).voidIf).toEqual([]);
   });
 
+  it("that excuses an absence alone voids no date", () => {
+    const absenceOnly = { ...unless, absenceOnly: true };
+    expect(findSketch([late, absenceOnly], { observations: [gilding("top")] })).toMatchObject({
+      ...{ label: "contradictory", voidIf: [] },
+    });
+  });
+
   it("lets an overridden claim stand again where it voids the nearer one", () => {
     const near = { ...late, id: "near", region: "north", when: "1800" } as const;
     const nearUnless = { ...unless, of: "near" } as const;

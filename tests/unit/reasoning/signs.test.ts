@@ -62,6 +62,17 @@ describe("signs of alteration", () => {
     expect(alone.gaps).toEqual([]);
   });
 
+  it("are excused by some exceptions only in their absence", () => {
+    const claims = [
+      shrunk,
+      { id: "young", relation: "void when", of: "shrunk", condition: "young", absenceOnly: true },
+    ] as const;
+    const sign = (how: "present" | "absent") =>
+      examineSketch(claims, { observations: [seen("o", "shrinkage", how), seen("y", "young")] }).signs[0];
+    expect(sign("absent")?.standing).toBe("set-aside");
+    expect(sign("present")).toMatchObject({ standing: "stands", voidIf: [] });
+  });
+
   it("count only where they apply at every place", () => {
     const northern = [
       { ...holes, region: "north" },
