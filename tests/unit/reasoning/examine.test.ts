@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ASSUMED } from "#server/domain/assumptions.ts";
+import type { Claim } from "#server/domain/claim.ts";
 import { isEmpty, meet, yearsFromJson } from "#server/domain/years.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
 import { ENGINE } from "#server/reasoning/engine.ts";
@@ -8,6 +9,8 @@ import { examine } from "#server/reasoning/examine.ts";
 import { anyClaims, anyPiece, wholeWorld } from "#tests/support/any-graph.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { examineSketch } from "#tests/support/examine-sketch.ts";
+
+const subjectOf = (claim: Claim): string => `${claim.relation} ${"subject" in claim ? claim.subject : ""}`;
 
 describe("the report", () => {
   it("names its engine, revision and assumptions, and counts what it was given", () => {
@@ -148,6 +151,37 @@ describe("on any graph and piece", () => {
       }),
       cases,
     );
+  });
+
+  it("the support of a contradiction is enough for it, and nothing in it can be left out", () => {
+    let contradictions = 0;
+    fc.assert(
+      fc.property(anyClaims, anyPiece, (claims, piece) => {
+        // Without scopes and rivals, so that giving up one claim brings back no other.
+        const plain = claims.map((claim) => ({ ...claim, scope: {} }) as Claim);
+        const settled = [...new Map(plain.map((claim) => [subjectOf(claim), claim])).values()];
+        const labelOn = (kept: readonly Claim[], id: string) => {
+          const found = examine(piece, wholeWorld(kept)).findings.find((finding) => finding.id === id);
+          return `${found?.label} ${found?.hardness}`;
+        };
+        for (const finding of examine(piece, wholeWorld(settled)).findings) {
+          if (finding.label !== "contradictory") continue;
+          contradictions += 1;
+          const label = `contradictory ${finding.hardness}`;
+          const support = settled.filter(({ id }) => finding.support.claims.includes(id));
+          expect(labelOn(support, finding.id)).toBe(label);
+          for (const one of support)
+            expect(
+              labelOn(
+                support.filter((other) => other !== one),
+                finding.id,
+              ),
+            ).not.toBe(label);
+        }
+      }),
+      cases,
+    );
+    expect(contradictions).toBeGreaterThan(10);
   });
 
   it("the derivation of a contradiction gives years that miss the claimed ones", () => {
