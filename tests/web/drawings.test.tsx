@@ -85,6 +85,21 @@ describe("[X14] shapes and parts", () => {
     expect(pairs.get(fronts[0] as string)).toEqual(["fronts"]);
   });
 
+  it("leave its own front to a drawer beside those whose fronts are recorded", () => {
+    const within = (each: Part, whole: string) => ({ ...each, within: whole }) as Part;
+    const pairs = pairShapes(front, [
+      part("upper", "drawer"),
+      within(part("upper-fronts", "drawer-front"), "upper"),
+      part("lowest", "drawer"),
+    ]);
+    expect(fronts.map((key) => pairs.get(key)?.[0])).toEqual([
+      "upper-fronts",
+      "upper-fronts",
+      "lowest",
+      "lowest",
+    ]);
+  });
+
   it("pair several in order, top to bottom", () => {
     const four = ["a", "b", "c", "d"].map((id) => part(id, "drawer"));
     const pairs = pairShapes(front, four);

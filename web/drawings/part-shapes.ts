@@ -13,7 +13,9 @@ import { sideChair } from "./side-chair.ts";
  * How the parts of a piece find their shapes.
  *
  * A shape shows one kind of part. It stands for the parts of the piece that are
- *   1. of exactly that kind; if there are none, of the next wider kind below (a drawer front stands for "Drawers");
+ *   1. of exactly that kind; if there are none, of the next wider kind below (a drawer front stands for "Drawers").
+ *      Where all of that kind lie within parts of a wider one, the other parts of that wider kind keep their shapes:
+ *      "Fronts" within "Upper drawers" leave the front of the "Lowest drawer" to it;
  *   2. if no wider kind is recorded either, of a narrower kind (a foot stands for "Foot blocks").
  * Where a kind has several shapes in a view and several parts in the piece, they are paired in order: parts as they
  * are listed, shapes top to bottom. Shapes with one `slot` are two sights of one thing (a drawer bottom from above and
@@ -73,12 +75,31 @@ export const findDrawing = (forms: readonly string[]): DrawnForm | undefined =>
 const partsOfKind = (parts: readonly Part[], kind: string): readonly Part[] =>
   parts.filter((part) => part.kind === kind);
 
+/** True if `part` lies within `whole`, over any number of steps. */
+function liesWithin(parts: readonly Part[], part: Part, whole: Part): boolean {
+  const passed = new Set<string>();
+  for (let at = part.within; at !== undefined && !passed.has(at); ) {
+    if (at === whole.id) return true;
+    passed.add(at);
+    at = parts.find((each) => each.id === at)?.within;
+  }
+  return false;
+}
+
 /** The parts a kind of shape can stand for, by the rules above. */
 function candidates(parts: readonly Part[], kind: string): readonly Part[] {
-  for (let wider: string | undefined = kind; wider !== undefined; wider = WIDER[wider]) {
-    const found = partsOfKind(parts, wider);
-    if (found.length > 0) return found;
+  let exact: readonly Part[] = [];
+  for (let at: string | undefined = kind; at !== undefined; at = WIDER[at]) {
+    const found = partsOfKind(parts, at);
+    if (exact.length === 0) {
+      exact = found;
+      continue;
+    }
+    const inside = (whole: Part) => exact.filter((part) => liesWithin(parts, part, whole));
+    if (exact.every((part) => found.some((whole) => liesWithin(parts, part, whole))))
+      exact = found.flatMap((whole) => (inside(whole).length > 0 ? inside(whole) : [whole]));
   }
+  if (exact.length > 0) return exact;
   const isNarrower = (of: string | undefined): boolean =>
     of !== undefined && (WIDER[of] === kind || isNarrower(WIDER[of]));
   return parts.filter((part) => isNarrower(part.kind));
