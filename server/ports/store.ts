@@ -84,9 +84,10 @@ export interface Commit {
  * - S8 `dump` then `restore` into any other adapter then `dump` gives the same records. A dump is one moment: writes
  *   made while it is read do not show in it.
  * - S9 `restore` takes a whole sound dump or nothing, and only into an empty store.
- * - S10 Values handed over are shared: neither side changes them.
+ * - S10 Values handed over are shared: neither side changes them, and what a store gives is frozen.
  * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
  *   `STORE_CORRUPT`). After such a failure the store goes on as it stood before.
+ * - S12 to S14 Filters, search, neighbourhood: at each of them below.
  */
 export interface Store {
   /** Short name of the adapter, for messages. */

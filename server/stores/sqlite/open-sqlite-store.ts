@@ -31,7 +31,7 @@ import { writeRevision } from "./write-rows.ts";
  */
 export async function openSqliteStore(
   path: string,
-  { readOnly = false, patience = 5000 }: Partial<OpenOptions> = {},
+  { readOnly = false, patience = 2000 }: Partial<OpenOptions> = {},
 ): Promise<Store | Problem> {
   const database = openFile(path, { readOnly, patience });
   return isProblem(database) ? database : storeIn(database, path);

@@ -52,6 +52,9 @@ describe("[S3] an acknowledged write", () => {
       expect(child.signalCode).toBe("SIGKILL");
       written.push(...acknowledged(said));
 
+      const reader = answered(await openSqliteStore(path, { readOnly: true }));
+      expect(await missingFrom(reader, written)).toEqual([]);
+      await reader.close();
       const store = answered(await openSqliteStore(path));
       expect(await missingFrom(store, written)).toEqual([]);
       expect(await store.verify()).toHaveProperty("head");

@@ -1,0 +1,45 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gunzipSync } from "node:zlib";
+import { expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
+import { MIGRATIONS } from "#server/stores/sqlite/migrations.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { dumpOf } from "#tests/support/read-all.ts";
+import { temporaryPath } from "#tests/support/temporary-store.ts";
+
+/** A store of each version that was ever written, all with the same content, as they lay on the disk then. */
+const KEPT = fileURLToPath(new URL("kept", import.meta.url));
+const versions = MIGRATIONS.map((_, version) => version + 1);
+
+it("[S19] a file of each version is kept, so that none is forgotten", () => {
+  expect(readdirSync(KEPT).sort()).toEqual(versions.map((version) => `version-${version}.sqlite.gz`));
+});
+
+it.each(versions)(
+  "[S19] a file of version %i opens with its whole content, and takes more",
+  async (version) => {
+    const path = temporaryPath();
+    writeFileSync(path, gunzipSync(readFileSync(join(KEPT, `version-${version}.sqlite.gz`))));
+    const store = answered(await openSqliteStore(path));
+    expect(await store.verify()).toEqual({
+      revisions: 3,
+      head: "c7c61c860490b868793f641d720bb57e435aae09fca028b279357e28819a136c",
+    });
+    expect((await dumpOf(store)).at(-1)).toEqual({
+      kind: "trailer",
+      revisions: 3,
+      examinations: 2,
+      sha256: "38500b91a492d949ed542afad310a6758a50941a5930577975a08c03bc28b607",
+    });
+    const walked = await store.neighbourhood({ seeds: [id("feature.mark")], regions: [], maxDepth: 3 });
+    expect(walked.claims.map((claim) => claim.id)).toEqual(["claim.1", "claim.2", "claim.3"]);
+    answered(await store.commit(aCommit(adding(aTerm("tool.plane")), { expected: 3 })));
+    answered(await store.undoExamination(id("examination.a"), 2, "2026-11-25T11:00:00.000Z"));
+    expect(await store.verify()).toMatchObject({ revisions: 4 });
+    await store.close();
+  },
+);
