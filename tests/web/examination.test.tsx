@@ -296,6 +296,17 @@ describe("[X5] a change made elsewhere meanwhile", () => {
     await waitFor(async () => expect((await stored(id)).piece.title).toBe("Named elsewhere"));
   });
 
+  it("is not decided by Escape", async () => {
+    const id = await open();
+    await changeElsewhere(id);
+    const dialog = await renameHere();
+    await act(async () => void fireEvent.keyDown(dialog, { key: "Escape" }));
+    expect(screen.getByRole("alertdialog", { name: "Changed elsewhere meanwhile" })).toBeTruthy();
+    await press("Keep mine");
+    await settled();
+    expect((await stored(id)).piece.title).toBe("Named here");
+  });
+
   it("takes theirs when told to, and stores nothing", async () => {
     const id = await open();
     await changeElsewhere(id);

@@ -4,6 +4,9 @@ import { useDeeds, useDesk } from "./desk.ts";
 import { differences } from "./differences.ts";
 import styles from "./MeanwhileDialog.module.css";
 
+/** Neither side is dropped by a press beside the sheet or by Escape. */
+const stayOpen = () => {};
+
 /** Somebody else changed the examination: shows both sides where they differ and asks which is to stand. */
 export function MeanwhileDialog() {
   const { standing, piece, settle } = useDesk();
@@ -13,17 +16,13 @@ export function MeanwhileDialog() {
     standing.theirs.labels.get(term) ?? glossary.labelOf(term as Parameters<typeof glossary.labelOf>[0]);
   const different = differences(piece, standing.theirs.piece, labelOf);
   return (
-    <Dialog
-      title="Changed elsewhere meanwhile"
-      isOpen
-      role="alertdialog"
-      onOpenChange={() => settle("theirs")}
-    >
+    <Dialog title="Changed elsewhere meanwhile" isOpen role="alertdialog" onOpenChange={stayOpen}>
       {() => (
         <>
           <p>
             This examination was changed in another window or by somebody else since you opened it. Your last
-            change is not stored yet. Choose which is to stand; the other can still be had back by undo.
+            change is not stored yet. If you keep yours, theirs can be had back by undo; if you take theirs,
+            your last change is dropped.
           </p>
           {different.length === 0 ? (
             <p>Both say the same.</p>
