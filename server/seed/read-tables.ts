@@ -1,0 +1,60 @@
+import { readdir, readFile } from "node:fs/promises";
+import { basename, join } from "node:path";
+import { makeReferenceRow } from "../domain/make-reference-row.ts";
+import { isProblem, type Problem, problem } from "../domain/problem.ts";
+import type { ReferenceRow } from "../domain/reference-row.ts";
+
+/**
+ * Reads the reference tables of a folder of seed data: every `tables/<table>.jsonl`, one row a line. Rows come by id,
+ * so that the same folder gives the same list everywhere; a folder without tables gives none. The refusal names the
+ * file, the line, the id and the field, and says what to do. Whether what a row names exists is for
+ * `checkReferenceRows`.
+ */
+export async function readTables(folder: string): Promise<readonly ReferenceRow[] | Problem> {
+  const rows: ReferenceRow[] = [];
+  for (const file of await tablesIn(join(folder, "tables"))) {
+    for (const [index, line] of (await readFile(file, "utf8")).split("\n").entries()) {
+      if (line.trim() === "") continue;
+      const row = readRow(line, `${file}, line ${index + 1}`, basename(file, ".jsonl"));
+      if (isProblem(row)) return row;
+      rows.push(row);
+    }
+  }
+  return rows.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+}
+
+async function tablesIn(folder: string): Promise<readonly string[]> {
+  const names = await readdir(folder).catch((failure: NodeJS.ErrnoException) => {
+    if (failure.code === "ENOENT") return [];
+    throw failure;
+  });
+  return names
+    .filter((name) => name.endsWith(".jsonl"))
+    .sort()
+    .map((name) => join(folder, name));
+}
+
+function readRow(line: string, where: string, table: string): ReferenceRow | Problem {
+  const draft = parse(line);
+  if (draft === undefined) return refusal(where, "it is not a JSON object; write one row a line");
+  const row = makeReferenceRow(draft);
+  const id = (draft as { readonly id?: unknown }).id;
+  const named = typeof id === "string" ? `${where}, ${id}` : where;
+  if ("id" in row)
+    return row.table === table
+      ? row
+      : refusal(named, `its table is ${row.table}; write ${table} or move the row`, ["table"]);
+  const [first] = row;
+  return refusal(named, first?.message ?? "it is not a row", first?.path);
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+const refusal = (where: string, what: string, path: Problem["path"] = []): Problem =>
+  problem("WRONG_FORMAT", `The reference table ${where} cannot be used: ${what}`, path);
