@@ -82,7 +82,7 @@ const VECTORS: readonly Vector[] = [
 ];
 
 describe("the vectors of one feature against one claim", () => {
-  it.each(VECTORS)("$feature in $region, $date: $label", (vector) => {
+  it.each(VECTORS)("[E16][E17][E19] $feature in $region, $date: $label", (vector) => {
     const { feature, region, date, also = [], claims = CLAIMS } = vector;
     const observations = [{ id: "o", part: "top", feature }, ...also];
     const report = examine(aPiece({ date, region, observations }), neighbourhoodOf(REGIONS, claims));
@@ -105,7 +105,7 @@ describe("the vectors of one feature against one claim", () => {
     );
   });
 
-  it("measures the distance between the nearest years", () => {
+  it("[E18] measures the distance between the nearest years", () => {
     const gap = (feature: string, region: string, date: string): number | undefined =>
       examine(
         aPiece({ date, region, observations: [{ id: "o", part: "top", feature }] }),

@@ -45,7 +45,7 @@ describe("the first worked example: a chest with later drawers and brasses", () 
   const report = examine(W1, neighbourhoodOf(REGIONS, W1_CLAIMS));
   const sets = report.ruleOuts.map(({ atoms }) => atoms.map(name));
 
-  it("has the four minimal rule-outs, and no other", () => {
+  it("[E24][E25][E26] has the four minimal rule-outs, and no other", () => {
     // Claims scoped by a region also put the claimed region in question; that is an atom of its own.
     const withoutRegion = sets.map((atoms) => atoms.filter((atom) => atom !== "attr(region)").sort());
     expect(withoutRegion.sort()).toEqual(
@@ -60,7 +60,7 @@ describe("the first worked example: a chest with later drawers and brasses", () 
     );
   });
 
-  it("tells what cannot be from what would be unusual", () => {
+  it("[E26] tells what cannot be from what would be unusual", () => {
     expect(report.ruleOuts.map(({ hardness, against }) => `${hardness} ${against}`)).toEqual([
       "physical attribution",
       "practice attribution",
@@ -70,13 +70,13 @@ describe("the first worked example: a chest with later drawers and brasses", () 
     expect(report.ruleOuts.map(({ gapYears }) => gapYears)).toEqual([40, 5, 15, 15]);
   });
 
-  it("puts the claimed region in question where a claim is scoped by one", () => {
+  it("[E24] puts the claimed region in question where a claim is scoped by one", () => {
     const regional = sets.filter((atoms) => atoms.includes("attr(region)"));
     expect(regional.every((atoms) => atoms.includes("c16"))).toBe(true);
     expect(regional).toHaveLength(3);
   });
 
-  it("says that giving up c16 would bring back the claim it overrides", () => {
+  it("[E27] says that giving up c16 would bring back the claim it overrides", () => {
     expect(report.notSearched).toEqual([{ why: "claims-given-up", findings: ["o1", "o2", "o4"] }]);
     expect(report.complete).toBe(true);
   });
@@ -100,11 +100,11 @@ describe("the second worked example: three windows with gaps on one part", () =>
     neighbourhoodOf([], claims),
   );
 
-  it("is found by no pair", () => {
+  it("[E25] is found by no pair", () => {
     expect(report.ruleOuts).toEqual([]);
   });
 
-  it("is named as not searched", () => {
+  it("[E27] is named as not searched", () => {
     expect(report.notSearched).toEqual([{ why: "windows-with-gaps", findings: ["oFa", "oFb", "oFc"] }]);
     expect(report.complete).toBe(false);
   });

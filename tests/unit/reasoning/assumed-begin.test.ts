@@ -19,7 +19,7 @@ const lag = {
 } as const;
 
 describe("the fall-back", () => {
-  it("bounds where nothing covers the place, and says that it is assumed", () => {
+  it("[E11] bounds where nothing covers the place, and says that it is assumed", () => {
     const found = findSketch([north], { region: "south" });
     expect(found).toMatchObject({
       ...{ label: "contradictory", hardness: "physical" },
@@ -30,7 +30,7 @@ describe("the fall-back", () => {
     expect(found.possible).toEqual({ outer: [[1790, null]], inner: [[1795, null]] });
   });
 
-  it("stands in the rule-out as something to give up", () => {
+  it("[E11] stands in the rule-out as something to give up", () => {
     const { ruleOuts } = examineSketch([north], {
       region: "south",
       observations: [{ id: "o", part: "top", feature: "F" }],
@@ -38,7 +38,7 @@ describe("the fall-back", () => {
     expect(ruleOuts[0]?.atoms).toContainEqual({ kind: "assumption", assumption: "earliestAnywhere(F)" });
   });
 
-  it("is listed as one path, not once more as a claim out of scope", () => {
+  it("[E21] is listed as one path, not once more as a claim out of scope", () => {
     const { paths } = findSketch([north], { region: "south" });
     expect(paths).toMatchObject([
       { dated: "north", assumptions: ["earliestAnywhere(F)"], label: "contradictory", hardness: "physical" },
@@ -50,7 +50,7 @@ describe("the fall-back", () => {
     ["common from", "1780", [[1780, null]]],
     ["current", "1780/1800", [[1780, null]]],
     ["introduced", "1780", [[1780, null]]],
-  ] as const)("is lowered by what was %s anywhere", (relation, when, outer) => {
+  ] as const)("[E11] is lowered by what was %s anywhere", (relation, when, outer) => {
     const other = {
       id: "other",
       relation,
@@ -62,12 +62,12 @@ describe("the fall-back", () => {
     expect(findSketch([north, other], { region: "south" }).possible.outer).toEqual(outer);
   });
 
-  it("needs a physical introduction somewhere", () => {
+  it("[E11] needs a physical introduction somewhere", () => {
     expect(findSketch([{ ...north, hardness: "practice" }], { region: "south" }).label).toBe("silent");
     expect(findSketch([{ ...north, relation: "attested" }], { region: "south" }).label).toBe("silent");
   });
 
-  it("gives way to anything physical that covers the place, be it void here", () => {
+  it("[E11] gives way to anything physical that covers the place, be it void here", () => {
     const south = { ...north, id: "south", region: "south", when: "1700" } as const;
     expect(findSketch([north, south], { region: "south" }).possible.outer).toEqual([[1700, null]]);
     const active = { ...south, relation: "active", when: "1700/1780" } as const;
@@ -79,7 +79,7 @@ describe("the fall-back", () => {
     });
   });
 
-  it("is not needed where a wider claim covers the place", () => {
+  it("[E11] is not needed where a wider claim covers the place", () => {
     const world = { ...north, id: "world", region: "world", when: "1700" } as const;
     expect(findSketch([north, world], { region: "south" }).support).toEqual({
       claims: ["world"],
@@ -87,7 +87,7 @@ describe("the fall-back", () => {
     });
   });
 
-  it("names what the graph does not know", () => {
+  it("[E11] names what the graph does not know", () => {
     const { gaps } = examineSketch([north], {
       region: "south",
       observations: [{ id: "o", part: "top", feature: "F" }],
@@ -97,7 +97,7 @@ describe("the fall-back", () => {
 });
 
 describe("the time a thing took to spread", () => {
-  it("is added to its date where it came from, the shortest loosely and the longest strictly", () => {
+  it("[E10] is added to its date where it came from, the shortest loosely and the longest strictly", () => {
     const found = findSketch([north, lag], { region: "south" });
     expect(found.possible).toEqual({ outer: [[1795, null]], inner: [[1805, null]] });
     expect(found.support).toEqual({ claims: ["lag", "north"], assumptions: [] });
@@ -105,7 +105,7 @@ describe("the time a thing took to spread", () => {
     expect(found.paths).toMatchObject([{ via: ["lag"], dated: "north", label: "contradictory" }]);
   });
 
-  it("counts only where nothing introduced covers the place", () => {
+  it("[E10] counts only where nothing introduced covers the place", () => {
     const south = { ...north, id: "south", region: "south", when: "1760" } as const;
     expect(findSketch([north, lag, south], { region: "south" }).possible.outer).toEqual([[1760, null]]);
   });
@@ -115,7 +115,7 @@ describe("the time a thing took to spread", () => {
   const spread = (from: string, to: string, years: [number, number]) =>
     ({ id: `${from}-${to}`, relation: "spread to", subject: "F", from, to, years }) as const;
 
-  it("goes by the earliest of several chains, and rests on that one", () => {
+  it("[E10] goes by the earliest of several chains, and rests on that one", () => {
     const claims = [
       first,
       spread("a", "b", [10, 20]),
@@ -128,14 +128,14 @@ describe("the time a thing took to spread", () => {
     expect(found.support.claims).toEqual(["a-b", "b-d", "first"]);
   });
 
-  it("passes no region twice, and ends", () => {
+  it("[E10] passes no region twice, and ends", () => {
     const claims = [first, spread("a", "b", [10, 10]), spread("b", "c", [10, 10]), spread("c", "b", [1, 1])];
     expect(findSketch(claims, { region: "c" }, chain).possible.outer).toEqual([[1720, null]]);
     const circle = [spread("b", "c", [10, 10]), spread("c", "b", [1, 1]), first];
     expect(findSketch(circle, { region: "c" }, chain).support.assumptions).toEqual(["earliestAnywhere(F)"]);
   });
 
-  it("reaches what lies within the region it came to", () => {
+  it("[E10] reaches what lies within the region it came to", () => {
     const toNorth = { ...lag, from: "south", to: "north" } as const;
     const south = { ...north, region: "south" } as const;
     expect(findSketch([south, toNorth], { region: "town" }, NORTH_AND_SOUTH).possible.outer).toEqual([
@@ -147,7 +147,7 @@ describe("the time a thing took to spread", () => {
 describe("regional claims", () => {
   const confined = { id: "c", relation: "confined to", subject: "F", regions: ["town", "south"] } as const;
 
-  it("confined to: no year in a place outside, all inside", () => {
+  it("[E12] confined to: no year in a place outside, all inside", () => {
     expect(findSketch([confined], { region: "farm" })).toMatchObject({
       ...{ label: "contradictory", hardness: "practice", direction: "nowhere" },
       usual: { outer: [], inner: [] },
@@ -156,12 +156,12 @@ describe("regional claims", () => {
     expect(findSketch([{ ...confined, hardness: "physical" }], { region: "farm" }).hardness).toBe("physical");
   });
 
-  it("confined to: a wider place is open as long as one of its places is inside", () => {
+  it("[E12] confined to: a wider place is open as long as one of its places is inside", () => {
     expect(findSketch([confined], { region: "north" }).label).toBe("silent");
     expect(findSketch([confined], {}).label).toBe("silent");
   });
 
-  it("confined to: puts the claimed region in question, not a date or whether the part is original", () => {
+  it("[E12] confined to: puts the claimed region in question, not a date or whether the part is original", () => {
     const { ruleOuts } = examineSketch([confined], {
       region: "farm",
       observations: [{ id: "o", part: "top", feature: "F" }],
@@ -175,7 +175,7 @@ describe("regional claims", () => {
     ]);
   });
 
-  it("not found in: empty within the scope without a date, silent outside it", () => {
+  it("[E12] not found in: empty within the scope without a date, silent outside it", () => {
     const absent = { id: "c", relation: "not found in", subject: "F", region: "north" } as const;
     expect(findSketch([absent], { region: "town" })).toMatchObject({
       label: "contradictory",
@@ -188,7 +188,7 @@ describe("regional claims", () => {
     expect(findSketch([absent], { region: "world" }).label).toBe("silent");
   });
 
-  it("not found in: with a date takes out fewer years loosely and more strictly", () => {
+  it("[E12] not found in: with a date takes out fewer years loosely and more strictly", () => {
     const absent = { id: "c", relation: "not found in", subject: "F", when: "1750~/1780~" } as const;
     expect(findSketch([absent]).usual).toEqual({
       outer: [

@@ -3,12 +3,12 @@ import { aTree } from "#tests/support/build-neighbourhood.ts";
 import { findSketch, NORTH_AND_SOUTH } from "#tests/support/examine-sketch.ts";
 
 describe("existence", () => {
-  it("nothing was made before it was introduced", () => {
+  it("[E1] nothing was made before it was introduced", () => {
     const { possible } = findSketch([{ id: "c", relation: "introduced", subject: "F", when: "1790" }]);
     expect(possible.outer).toEqual([[1790, null]]);
   });
 
-  it("what was attested says nothing of a piece", () => {
+  it("[E1] what was attested says nothing of a piece", () => {
     const found = findSketch([{ id: "c", relation: "attested", subject: "F", when: "1790" }]);
     expect(found).toMatchObject({ label: "silent", reason: "undated", setAside: [] });
   });
@@ -18,7 +18,7 @@ describe("the nearest scope", () => {
   const wide = { id: "wide", relation: "introduced", subject: "F", region: "world", when: "1700" } as const;
   const near = { id: "near", relation: "introduced", subject: "F", region: "north", when: "1750" } as const;
 
-  it("a claim for the region overrides one for what surrounds it, earlier or later", () => {
+  it("[E5] a claim for the region overrides one for what surrounds it, earlier or later", () => {
     const found = findSketch([wide, near], { region: "town" });
     expect(found.possible.outer).toEqual([[1750, null]]);
     expect(found.setAside).toEqual([{ claim: "wide", reason: "overridden", by: "near" }]);
@@ -26,11 +26,11 @@ describe("the nearest scope", () => {
     expect(early.possible.outer).toEqual([[1750, null]]);
   });
 
-  it("elsewhere the wider claim stands", () => {
+  it("[E5] elsewhere the wider claim stands", () => {
     expect(findSketch([wide, near], { region: "south" }).possible.outer).toEqual([[1700, null]]);
   });
 
-  it("claims whose scopes cannot be compared apply together", () => {
+  it("[E5] claims whose scopes cannot be compared apply together", () => {
     const terms = [...NORTH_AND_SOUTH, ...aTree("form", { chest: {} })];
     const byForm = { id: "form", relation: "introduced", subject: "F", form: "chest", when: "1760" } as const;
     const found = findSketch([near, byForm], { region: "town", form: "chest" }, terms);
@@ -38,14 +38,14 @@ describe("the nearest scope", () => {
     expect(found.setAside).toEqual([]);
   });
 
-  it("a scope narrower in one dimension and no wider in another overrides", () => {
+  it("[E5] a scope narrower in one dimension and no wider in another overrides", () => {
     const terms = [...NORTH_AND_SOUTH, ...aTree("form", { chest: {} })];
     const both = { ...near, id: "both", form: "chest", when: "1760" } as const;
     const found = findSketch([near, both], { region: "town", form: "chest" }, terms);
     expect(found.setAside).toEqual([{ claim: "near", reason: "overridden", by: "both" }]);
   });
 
-  it("relations do not override one another, nor what is hard what is soft", () => {
+  it("[E5] relations do not override one another, nor what is hard what is soft", () => {
     const common = {
       id: "common",
       relation: "common from",
@@ -60,7 +60,7 @@ describe("the nearest scope", () => {
     expect(found.setAside).toEqual([]);
   });
 
-  it("only a closed list overrides a closed list", () => {
+  it("[E5] only a closed list overrides a closed list", () => {
     const list = { relation: "requires", subject: "F" } as const;
     const dated = { id: "t", relation: "introduced", subject: "T", when: "1790" } as const;
     const closedWide = { ...list, id: "wide", ways: [["T"]] };
@@ -71,7 +71,7 @@ describe("the nearest scope", () => {
     expect(closedFirst).toMatchObject({ label: "silent", reason: "overridden" });
   });
 
-  it("regional claims are never overridden", () => {
+  it("[E5] regional claims are never overridden", () => {
     const found = findSketch(
       [
         { id: "a", relation: "not found in", subject: "F", region: "north", when: "1700/1720" },
@@ -86,7 +86,7 @@ describe("the nearest scope", () => {
     ]);
   });
 
-  it("a claim scoped by a form or a kind of part that is not recorded does not apply", () => {
+  it("[E4] a claim scoped by a form or a kind of part that is not recorded does not apply", () => {
     const terms = [
       ...NORTH_AND_SOUTH,
       ...aTree("form", { chest: {} }),
@@ -126,7 +126,7 @@ describe("hard and soft", () => {
     { id: "soft", relation: "common from", subject: "F", when: "1790", hardness: "physical" },
   ] as const;
 
-  it("habits never make a thing impossible, whatever hardness they are recorded with", () => {
+  it("[E7] habits never make a thing impossible, whatever hardness they are recorded with", () => {
     const found = findSketch(claims);
     expect(found.possible.outer).toEqual([[1700, null]]);
     expect(found.usual.outer).toEqual([[1790, null]]);
@@ -139,7 +139,7 @@ describe("hard and soft", () => {
     expect(found.support.claims).toEqual(["soft"]);
   });
 
-  it("a soft list and the soft years of what a hard list needs count for usual years alone", () => {
+  it("[E7] a soft list and the soft years of what a hard list needs count for usual years alone", () => {
     const needs = { id: "needs", relation: "requires", subject: "F", ways: [["T"]] } as const;
     const tool = { id: "tool", relation: "introduced", subject: "T", when: "1790" } as const;
     expect(findSketch([needs, tool]).hardness).toBe("physical");
@@ -153,7 +153,7 @@ describe("ways of making", () => {
   const dated = (subject: string, when: string) =>
     ({ id: `of-${subject}`, relation: "active", subject, when }) as const;
 
-  it("leave the gap between them", () => {
+  it("[E8] leave the gap between them", () => {
     const found = findSketch([
       { ...list, ways: [["A"], ["B"]] },
       dated("A", "1700/1740"),
@@ -171,19 +171,19 @@ describe("ways of making", () => {
     });
   });
 
-  it("say nothing if one of them is undated, though the thing's own dates stay", () => {
+  it("[E8] say nothing if one of them is undated, though the thing's own dates stay", () => {
     const claims = [{ ...list, ways: [["A"], ["B"]] }, dated("A", "1700/1740")];
     expect(findSketch(claims)).toMatchObject({ label: "silent", reasons: ["undated"] });
     const own = { id: "own", relation: "introduced", subject: "F", when: "1790" } as const;
     expect(findSketch([...claims, own]).possible.outer).toEqual([[1790, null]]);
   });
 
-  it("need all the terms of a way at once", () => {
+  it("[E8] need all the terms of a way at once", () => {
     const claims = [{ ...list, ways: [["A", "B"]] }, dated("A", "1700/1765"), dated("B", "1770/1800")];
     expect(findSketch(claims)).toMatchObject({ label: "contradictory", direction: "nowhere" });
   });
 
-  it("may need one another in a circle", () => {
+  it("[E9] may need one another in a circle", () => {
     const claims = [
       { id: "ab", relation: "requires", subject: "F", ways: [["A"], ["B"]] },
       { id: "a", relation: "requires", subject: "A", ways: [["F"], ["B"]] },

@@ -65,29 +65,29 @@ describe("the years a claim allows", () => {
         [1760, null],
       ],
     ],
-  ] as const)("%s %s", (relation, when, outer, inner) => {
+  ] as const)("[E3] %s %s", (relation, when, outer, inner) => {
     const years = read(relation, when);
     expect(yearsToJson(years.outer)).toEqual(outer);
     expect(yearsToJson(years.inner)).toEqual(inner);
   });
 
-  it("are none for what is not found there at all", () => {
+  it("[E12] are none for what is not found there at all", () => {
     const { outer, inner } = read("not found in");
     expect([outer, inner]).toEqual([[], []]);
   });
 
-  it("widen by the pads of the examination", () => {
+  it("[E2] widen by the pads of the examination", () => {
     const assumptions = { ...ASSUMED, padYear: 10, padCentury: 40 };
     expect(read("introduced", "1750~", assumptions).outer[0]?.[0]).toBe(1740);
     expect(read("introduced", "17XX~", assumptions).outer[0]?.[0]).toBe(1660);
   });
 
-  it("are marked doubtful by a question mark in the year", () => {
+  it("[E2] are marked doubtful by a question mark in the year", () => {
     expect(read("introduced", "1750?").doubtful).toBe(true);
     expect(read("introduced", "1750").doubtful).toBe(false);
   });
 
-  it("know an end that nobody states from one that is open", () => {
+  it("[E3] know an end that nobody states from one that is open", () => {
     expect(read("current", "1750/").endUnknown).toBe(true);
     expect(read("current", "1750/..").endUnknown).toBe(false);
   });

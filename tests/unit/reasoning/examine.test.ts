@@ -26,6 +26,17 @@ describe("the report", () => {
     });
   });
 
+  it("[E34] reads nothing that the piece does not lead to", () => {
+    // A date that cannot be read would be thrown, if anybody read it.
+    const claims = [
+      { id: "c", relation: "introduced", subject: "F", when: "1790" },
+      { id: "apart", relation: "introduced", subject: "elsewhere", when: "not a date" },
+    ] as const;
+    const observations = (feature: string) => ({ observations: [{ id: "o", part: "p", feature }] });
+    expect(examineSketch(claims, observations("F")).findings[0]?.label).toBe("contradictory");
+    expect(() => examineSketch(claims, observations("elsewhere"))).toThrow(/not a date/);
+  });
+
   it("says what it assumes, and answers under what it is told to assume", () => {
     const claims = [{ id: "c", relation: "introduced", subject: "F", when: "1780~" }] as const;
     const piece = { date: "1775", observations: [{ id: "o", part: "p", feature: "F" }] };
@@ -77,7 +88,7 @@ describe("what is asked of the graph", () => {
 describe("on any graph and piece", () => {
   const cases = { numRuns: 150 };
 
-  it("the order of claims, terms, parts and observations changes no byte", () => {
+  it("[E33] the order of claims, terms, parts and observations changes no byte", () => {
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
         const one = wholeWorld(claims);
@@ -89,7 +100,7 @@ describe("on any graph and piece", () => {
     );
   });
 
-  it("what contradicts at every place is ruled out at every place, physically if it is so", () => {
+  it("[E27] what contradicts at every place is ruled out at every place, physically if it is so", () => {
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
         const { findings, ruleOuts, attribution } = examine(piece, wholeWorld(claims));
@@ -109,7 +120,7 @@ describe("on any graph and piece", () => {
     );
   });
 
-  it("nothing soft stands in what is physical", () => {
+  it("[E7] nothing soft stands in what is physical", () => {
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
         const hard = new Set(
@@ -137,7 +148,7 @@ describe("on any graph and piece", () => {
     );
   });
 
-  it("usual years lie within possible ones, strict years within loose ones", () => {
+  it("[E2] usual years lie within possible ones, strict years within loose ones", () => {
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
         for (const { possible, usual } of examine(piece, wholeWorld(claims)).findings)
@@ -153,7 +164,7 @@ describe("on any graph and piece", () => {
     );
   });
 
-  it("the support of a contradiction is enough for it, and nothing in it can be left out", () => {
+  it("[E19] the support of a contradiction is enough for it, and nothing in it can be left out", () => {
     let contradictions = 0;
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
@@ -184,7 +195,7 @@ describe("on any graph and piece", () => {
     expect(contradictions).toBeGreaterThan(10);
   });
 
-  it("the derivation of a contradiction gives years that miss the claimed ones", () => {
+  it("[E20] the derivation of a contradiction gives years that miss the claimed ones", () => {
     fc.assert(
       fc.property(anyClaims, anyPiece, (claims, piece) => {
         const { findings, attribution } = examine(piece, wholeWorld(claims));

@@ -22,7 +22,7 @@ const onSeat = (...observations: ObservationSketch[]) => findSketch(claims, { pa
 
 describe("an exception", () => {
   it.each(["seat", "frame", "block"])(
-    "holds when its condition is seen on the part, above or below it: %s",
+    "[E13] holds when its condition is seen on the part, above or below it: %s",
     (part) => {
       expect(onSeat(gilding(part))).toMatchObject({
         ...{ label: "silent", reason: "defeated" },
@@ -31,11 +31,11 @@ describe("an exception", () => {
     },
   );
 
-  it.each(["rail", "back"])("does not hold for what is seen on another part: %s", (part) => {
+  it.each(["rail", "back"])("[E13] does not hold for what is seen on another part: %s", (part) => {
     expect(onSeat(gilding(part)).label).toBe("contradictory");
   });
 
-  it("holds for what is seen on a part together with it", () => {
+  it("[E13] holds for what is seen on a part together with it", () => {
     const found = findSketch(claims, {
       ...{ parts, observations: [gilding("back")] },
       together: [
@@ -46,18 +46,18 @@ describe("an exception", () => {
     expect(found.label).toBe("silent");
   });
 
-  it("holds for anything on the piece if it says so", () => {
+  it("[E13] holds for anything on the piece if it says so", () => {
     const anywhere = [late, { ...unless, anywhere: true }];
     expect(findSketch(anywhere, { parts, observations: [gilding("back")] }).label).toBe("silent");
   });
 
-  it("holds on any part for what is claimed of the whole", () => {
+  it("[E13] holds on any part for what is claimed of the whole", () => {
     const style = { ...late, subject: "S" } as const;
     const report = examineSketch([style, unless], { style: "S", observations: [gilding("back")] });
     expect(report.findings.find(({ id }) => id === "attr.style")).toMatchObject({ reason: "defeated" });
   });
 
-  it("is met by a narrower term, not by a broader one", () => {
+  it("[E13] is met by a narrower term, not by a broader one", () => {
     const terms = [
       aTerm("water-gilded", "feature", "gilded"),
       aTerm("gilded", "feature", "coated"),
@@ -69,7 +69,7 @@ describe("an exception", () => {
     expect(seen("coated")).toBe("contradictory");
   });
 
-  it("holds if its condition is probably there, not if it is merely possible", () => {
+  it("[E13] holds if its condition is probably there, not if it is merely possible", () => {
     expect(onSeat(gilding("seat", { sureness: "probable" })).label).toBe("silent");
     expect(onSeat(gilding("seat", { sureness: "possible" }))).toMatchObject({
       label: "contradictory",
@@ -77,7 +77,7 @@ describe("an exception", () => {
     });
   });
 
-  it("is something to look for while nobody has, and nothing once it was looked for", () => {
+  it("[E13] is something to look for while nobody has, and nothing once it was looked for", () => {
     expect(onSeat().voidIf).toMatchObject([{ standing: "not-looked-for" }]);
     expect(onSeat(gilding("back")).voidIf).toMatchObject([{ standing: "not-looked-for" }]);
     expect(onSeat(gilding("seat", { seen: "unseen" })).voidIf).toMatchObject([
@@ -86,13 +86,13 @@ describe("an exception", () => {
     expect(onSeat(gilding("seat", { seen: "absent" })).voidIf).toEqual([]);
   });
 
-  it("voids a claim further down the chain", () => {
+  it("[E13] voids a claim further down the chain", () => {
     const needs = { id: "needs", relation: "requires", subject: "G", ways: [["F"]] } as const;
     const found = findSketch([...claims, needs], { feature: "G", observations: [gilding("top")] });
     expect(found).toMatchObject({ label: "silent", reason: "defeated" });
   });
 
-  it("that is void itself does not hold, and is nothing to look for", () => {
+  it("[E13] that is void itself does not hold, and is nothing to look for", () => {
     const butNot = { id: "but", relation: "void when", of: "unless", condition: "regilded" } as const;
     const regilded = { id: "re", part: "top", feature: "regilded" };
     const found = findSketch([...claims, butNot], { observations: [gilding("top"), regilded] });
@@ -100,14 +100,14 @@ describe("an exception", () => {
     expect(findSketch([...claims, butNot], { observations: [regilded] }).voidIf).toEqual([]);
   });
 
-  it("that excuses an absence alone voids no date", () => {
+  it("[E13] that excuses an absence alone voids no date", () => {
     const absenceOnly = { ...unless, absenceOnly: true };
     expect(findSketch([late, absenceOnly], { observations: [gilding("top")] })).toMatchObject({
       ...{ label: "contradictory", voidIf: [] },
     });
   });
 
-  it("lets an overridden claim stand again where it voids the nearer one", () => {
+  it("[E13] lets an overridden claim stand again where it voids the nearer one", () => {
     const near = { ...late, id: "near", region: "north", when: "1800" } as const;
     const nearUnless = { ...unless, of: "near" } as const;
     const found = findSketch([{ ...late, when: "1700" }, near, nearUnless], {

@@ -11,7 +11,7 @@ const needs = (ways: readonly (readonly string[])[], subject = "F") =>
   ({ id: `${subject}-needs`, relation: "requires", subject, ways }) as const;
 
 describe("a finding", () => {
-  it("is certain if the strict years hold the claimed ones, marginal if they miss them", () => {
+  it("[E16] is certain if the strict years hold the claimed ones, marginal if they miss them", () => {
     const date = { date: "1770/1775" };
     const found = (when: string) => findSketch([introduced(when)], date);
     expect(found("1770")).toMatchObject({ label: "consistent", certain: true, marginal: false });
@@ -19,7 +19,7 @@ describe("a finding", () => {
     expect(found("1765/1780")).toMatchObject({ certain: false, marginal: true });
   });
 
-  it("takes the claimed date loosely, with its pads", () => {
+  it("[E2] takes the claimed date loosely, with its pads", () => {
     expect(findSketch([introduced("1779")], { date: "1765~/1775~" }).label).toBe("consistent");
     const { attribution } = examineSketch([], { date: "1765~/1775~" });
     expect(attribution.years).toEqual([1760, 1780]);
@@ -31,12 +31,12 @@ describe("a finding", () => {
     [[gone("1750")], "early", 10],
     [[needs([["A"], ["B"]]), gone("1750", "A"), introduced("1790", "B")], "gap", 10],
     [[introduced("1770"), gone("1765")], "nowhere", undefined],
-  ] as const)("says on which side its years lie and how far: %#", (claims, direction, gapYears) => {
+  ] as const)("[E16] says on which side its years lie and how far: %#", (claims, direction, gapYears) => {
     const found = findSketch(claims);
     expect([found.label, found.direction, found.gapYears]).toEqual(["contradictory", direction, gapYears]);
   });
 
-  it("measures in the years of its hardness", () => {
+  it("[E18] measures in the years of its hardness", () => {
     const claims = [
       introduced("1700"),
       { ...introduced("1785"), id: "habit", relation: "common from" },
@@ -48,12 +48,12 @@ describe("a finding", () => {
     });
   });
 
-  it("is doubtful if a claim it rests on is", () => {
+  it("[E16] is doubtful if a claim it rests on is", () => {
     expect(findSketch([introduced("1790?")]).doubtful).toBe(true);
     expect(findSketch([introduced("1790"), gone("1850?")])).not.toHaveProperty("doubtful");
   });
 
-  it("does not date what was looked for in vain or could not be seen", () => {
+  it("[E17] does not date what was looked for in vain or could not be seen", () => {
     const { findings } = examineSketch([introduced("1790")], {
       observations: [
         { id: "a", part: "top", feature: "F", seen: "absent" },
@@ -74,7 +74,7 @@ describe("a finding", () => {
 });
 
 describe("silence", () => {
-  it("has the first reason that applies, and keeps them all", () => {
+  it("[E17] has the first reason that applies, and keeps them all", () => {
     const claims = [
       { ...introduced("1790"), region: "south", hardness: "practice" },
       { id: "open", relation: "requires", subject: "F", ways: [["T"]], closed: false },
@@ -90,7 +90,7 @@ describe("silence", () => {
     expect(found.reasons).toEqual(["defeated", "out-of-scope", "open-list", "unknown-end"]);
   });
 
-  it("comes from the way that is not bounded, not from those that are", () => {
+  it("[E17] comes from the way that is not bounded, not from those that are", () => {
     const claims = [
       needs([["A"], ["B"]]),
       introduced("1790", "A"),
@@ -99,13 +99,13 @@ describe("silence", () => {
     expect(findSketch(claims, { region: "north" }).reasons).toEqual(["undated"]);
   });
 
-  it("of a circle that nothing dates is that nothing dates it", () => {
+  it("[E17] of a circle that nothing dates is that nothing dates it", () => {
     expect(findSketch([needs([["A"]]), needs([["F"]], "A")])).toMatchObject({ reasons: ["undated"] });
   });
 });
 
 describe("support", () => {
-  it("leaves out what the contradiction does not need", () => {
+  it("[E19] leaves out what the contradiction does not need", () => {
     const claims = [
       needs([["A", "B"], ["C"]]),
       ...[introduced("1700", "A"), introduced("1720", "B"), gone("1745", "B"), introduced("1830", "C")],
@@ -113,13 +113,13 @@ describe("support", () => {
     expect(findSketch(claims).support.claims).toEqual(["B-out", "C-in", "F-needs"]);
   });
 
-  it("of what is consistent gives its years exactly", () => {
+  it("[E19] of what is consistent gives its years exactly", () => {
     const claims = [introduced("1700"), { ...introduced("1650"), id: "B" }, gone("1800")] as const;
     const loose = [claims[0], { ...claims[1], relation: "common from" }, claims[2]] as const;
     expect(findSketch(loose).support.claims).toEqual(["F-in", "F-out"]);
   });
 
-  it("prefers fewer claims, then the first ids, and claims to an assumption", () => {
+  it("[E19] prefers fewer claims, then the first ids, and claims to an assumption", () => {
     const far = { ...introduced("1795"), region: "south", id: "a-far" } as const;
     const longer = [needs([["T"]]), { ...introduced("1790", "T"), id: "t" }] as const;
     expect(findSketch([far, ...longer], { region: "north" }).support).toEqual({
@@ -133,7 +133,7 @@ describe("support", () => {
     expect(findSketch(two).support.claims).toEqual(["b"]);
   });
 
-  it.each([3, 4])("is found where %d windows are needed together", (count) => {
+  it.each([3, 4])("[E19] is found where %d windows are needed together", (count) => {
     const absent = Array.from({ length: count }, (_, i) => {
       const when = `${1760 + 4 * i}/${1763 + 4 * i}`;
       return { id: `n${i}`, relation: "not found in", subject: "F", when } as const;
@@ -146,7 +146,7 @@ describe("support", () => {
 });
 
 describe("a derivation", () => {
-  it("tells a shared step once", () => {
+  it("[E20] tells a shared step once", () => {
     const claims = [
       needs([["A"], ["B"]]),
       needs([["T"]], "A"),
@@ -170,7 +170,7 @@ describe("a derivation", () => {
     });
   });
 
-  it("refers back to a step with more than one reason", () => {
+  it("[E20] refers back to a step with more than one reason", () => {
     const ways = [needs([["A"], ["B"]]), needs([["T"]], "A"), needs([["T"]], "B")] as const;
     const { derivation } = findSketch([...ways, introduced("1700", "T"), gone("1800", "T")]);
     const text = JSON.stringify(derivation);
@@ -190,7 +190,7 @@ describe("paths", () => {
       `${dated} ${label} ${hardness ?? ""}`.trim(),
     );
 
-  it("through an impossible way are excluded while another way is open", () => {
+  it("[E21] through an impossible way are excluded while another way is open", () => {
     expect(labels("1735/1745")).toEqual([
       "C-in way-excluded physical",
       "B-out consistent",
@@ -198,7 +198,7 @@ describe("paths", () => {
     ]);
   });
 
-  it("contradict where no way is left, and are excluded by their way if they do not themselves", () => {
+  it("[E21] contradict where no way is left, and are excluded by their way if they do not themselves", () => {
     expect(labels("1760/1775")).toEqual([
       "C-in contradictory practice",
       "B-out contradictory practice",
@@ -206,7 +206,7 @@ describe("paths", () => {
     ]);
   });
 
-  it("never read as impossible what is merely unusual", () => {
+  it("[E21] never read as impossible what is merely unusual", () => {
     // The first way is physically closed, the second by habit alone: nothing is ruled out.
     const found = findSketch([needs([["A"], ["B"]]), introduced("1790", "A"), gone("1750", "B")]);
     expect(found.hardness).toBe("practice");
@@ -216,7 +216,7 @@ describe("paths", () => {
     ]);
   });
 
-  it("say which ways are open", () => {
+  it("[E21] say which ways are open", () => {
     expect(findSketch(claims, { date: "1735/1745" }).ways).toEqual([
       {
         ...{ claim: "F-needs", term: "F" },
@@ -228,7 +228,7 @@ describe("paths", () => {
     ]);
   });
 
-  it("end silently where nothing dates them, each for its reason", () => {
+  it("[E21] end silently where nothing dates them, each for its reason", () => {
     const silent = [
       { ...needs([["A"]]), closed: false },
       introduced("1790", "A"),
@@ -241,7 +241,7 @@ describe("paths", () => {
     expect(findSketch([]).paths).toMatchObject([{ terms: ["F"], label: "silent", reason: "undated" }]);
   });
 
-  it("end at a list that does not apply", () => {
+  it("[E21] end at a list that does not apply", () => {
     const { paths } = findSketch([{ ...needs([["A"]]), region: "south" }], { region: "north" });
     expect(paths).toMatchObject([
       { via: ["F-needs"], terms: ["F"], label: "silent", reason: "out-of-scope" },
@@ -249,7 +249,7 @@ describe("paths", () => {
     expect(paths[0]).not.toHaveProperty("dated");
   });
 
-  it("cite every claim they pass, with its basis", () => {
+  it("[E21] cite every claim they pass, with its basis", () => {
     const cited = {
       ...introduced("1790", "A"),
       citations: [{ basis: "published", source: "source.x", locator: "p. 3" }] as never,
@@ -260,7 +260,7 @@ describe("paths", () => {
     ]);
   });
 
-  it("are all counted, and listed up to the assumed number, those of the support first", () => {
+  it("[E21] are all counted, and listed up to the assumed number, those of the support first", () => {
     const layers = 14;
     const ladder = Array.from({ length: layers }, (_, i) =>
       needs([[`L${i + 1}`], [`R${i + 1}`]], i === 0 ? "F" : `L${i}`),
@@ -275,7 +275,7 @@ describe("paths", () => {
     expect(found.label).toBe("contradictory");
   });
 
-  it("that come back to a term end there", () => {
+  it("[E21] that come back to a term end there", () => {
     const circle = [needs([["A"]]), needs([["F"]], "A"), introduced("1750", "A")] as const;
     const found = findSketch(circle);
     expect(found.pathCount).toBe(2);
@@ -295,7 +295,7 @@ describe("the attribution's own form, style and maker", () => {
     { id: "maker", relation: "active", subject: "M", when: "1780/1800" },
   ] as const;
 
-  it("are checked like observations of the whole, style softly and maker hard", () => {
+  it("[E22] are checked like observations of the whole, style softly and maker hard", () => {
     const { findings } = examineSketch(claims, { style: "S", maker: "M", form: "chest" }, terms);
     expect(findings).toMatchObject([
       { id: "attr.maker", label: "contradictory", hardness: "physical", direction: "late" },
@@ -306,7 +306,7 @@ describe("the attribution's own form, style and maker", () => {
     expect(findings[0]).not.toHaveProperty("part");
   });
 
-  it("stand in rule-outs as what is claimed", () => {
+  it("[E24] stand in rule-outs as what is claimed", () => {
     const { ruleOuts } = examineSketch(claims, { style: "S", maker: "M" }, terms);
     const atoms = ruleOuts.map((ruleOut) =>
       ruleOut.atoms.map((atom) => ("of" in atom ? atom.of : atom.kind)),
@@ -321,7 +321,7 @@ describe("the attribution's own form, style and maker", () => {
 });
 
 describe("the order of findings", () => {
-  it("is by weight: hardness, empty sets, distance, narrowness, id", () => {
+  it("[E23] is by weight: hardness, empty sets, distance, narrowness, id", () => {
     const claims = [
       { ...introduced("1790", "hard"), id: "c1" },
       { ...gone("1700", "softer"), id: "c2" },

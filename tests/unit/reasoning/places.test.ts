@@ -13,27 +13,27 @@ describe("places", () => {
       (place) => `${place.elsewhere ? "elsewhere in " : ""}${place.region}`,
     );
 
-  it("are the regions that claims name at or below the claimed one, and what is left of it", () => {
+  it("[E14] are the regions that claims name at or below the claimed one, and what is left of it", () => {
     expect(placesOf([inTown, inNorth], "north")).toEqual(["elsewhere in north", "town"]);
     expect(placesOf([inTown, inNorth], "town")).toEqual(["town"]);
     expect(placesOf([inTown, inNorth], "south")).toEqual(["south"]);
   });
 
-  it("are all of them if no region is claimed", () => {
+  it("[E14] are all of them if no region is claimed", () => {
     expect(placesOf([inTown, inNorth])).toEqual(["elsewhere in world", "elsewhere in north", "town"]);
   });
 
-  it("that no claim tells apart are one", () => {
+  it("[E14] that no claim tells apart are one", () => {
     expect(placesOf([inTown], "world")).toEqual(["elsewhere in world", "town"]);
     expect(placesOf([inWorld])).toEqual(["world"]);
     expect(placesOf([])).toEqual(["null"]);
   });
 
-  it("are not told apart by what bounds nothing", () => {
+  it("[E14] are not told apart by what bounds nothing", () => {
     expect(placesOf([{ ...inTown, relation: "attested" }], "north")).toEqual(["north"]);
   });
 
-  it("leave room for what no tree holds if there are several trees", () => {
+  it("[E14] leave room for what no tree holds if there are several trees", () => {
     const terms = [...aTree("region", { north: {} }), ...aTree("region", { south: {} })];
     const { attribution } = examineSketch([inNorth, { ...inNorth, id: "s", region: "south" }], sight, terms);
     expect(attribution.places).toEqual([
@@ -45,12 +45,12 @@ describe("places", () => {
 });
 
 describe("a place left open", () => {
-  it("gives the union of the outer and the intersection of the inner sets", () => {
+  it("[E14] gives the union of the outer and the intersection of the inner sets", () => {
     const found = findSketch([inTown, inNorth], { region: "north" });
     expect(found.possible).toEqual({ outer: [[1770, null]], inner: [[1790, null]] });
   });
 
-  it("is decided for the whole set of a feature, not term by term", () => {
+  it("[E14] is decided for the whole set of a feature, not term by term", () => {
     const claims = [
       { id: "needs", relation: "requires", subject: "F", ways: [["A", "B"]] },
       { id: "a", relation: "active", subject: "A", region: "town", when: "1700/1740" },
@@ -67,7 +67,7 @@ describe("a place left open", () => {
     });
   });
 
-  it("rules out only place by place, each by its own claims", () => {
+  it("[E27] rules out only place by place, each by its own claims", () => {
     const { ruleOuts, notSearched } = examineSketch([inTown, { ...inNorth, when: "1780" }], {
       ...sight,
       region: "north",
@@ -80,7 +80,7 @@ describe("a place left open", () => {
     expect(notSearched).toContainEqual({ why: "several-places", findings: ["o"] });
   });
 
-  it("names one rule-out for all places where the same claims hold", () => {
+  it("[E14] names one rule-out for all places where the same claims hold", () => {
     const claims = [inTown, { id: "all", relation: "introduced", subject: "G", when: "1790" }] as const;
     const { ruleOuts } = examineSketch(claims, {
       region: "north",
@@ -93,7 +93,7 @@ describe("a place left open", () => {
     expect(ruleOuts[0]?.places).toHaveLength(2);
   });
 
-  it("does not contradict while one place is open, and derives by places where it does", () => {
+  it("[E14] does not contradict while one place is open, and derives by places where it does", () => {
     expect(findSketch([inTown, inWorld], { region: "north" }).label).toBe("consistent");
     const found = findSketch([inTown, { ...inNorth, when: "1780" }], { region: "north" });
     expect(found.support.claims).toEqual(["north", "town"]);
@@ -110,7 +110,7 @@ describe("a place left open", () => {
 });
 
 describe("a part from elsewhere", () => {
-  it("is judged in its own region", () => {
+  it("[E15] is judged in its own region", () => {
     const parts = [{ id: "brasses", region: "south" }, "top"];
     const report = examineSketch([inNorth, { ...inNorth, id: "south", region: "south", when: "1790" }], {
       ...{ region: "north", parts, date: "1775/1780" },

@@ -32,14 +32,14 @@ const told = ({ hardness, against, atoms }: RuleOut): string =>
   `${hardness} ${against}: ${atoms.map(name).join(", ")}`;
 
 describe("rule-outs", () => {
-  it("set one window against the claimed years, with the part's being original in question", () => {
+  it("[E24] set one window against the claimed years, with the part's being original in question", () => {
     const { ruleOuts } = examineSketch([since("A", "1790")], { observations: on("top", "A") });
     expect(ruleOuts.map(told)).toEqual(["physical attribution: date, original top, o-A, A-in"]);
     expect(ruleOuts[0]).toMatchObject({ findings: ["o-A"], parts: ["top"], gapYears: 15 });
     expect(ruleOuts[0]?.id).toMatch(/^rule-out\.[0-9a-f]{16}$/);
   });
 
-  it("set two windows on two parts against each other, both originals in question", () => {
+  it("[E25] set two windows on two parts against each other, both originals in question", () => {
     const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
       observations: [...on("top", "A"), ...on("base", "B")],
     });
@@ -49,14 +49,14 @@ describe("rule-outs", () => {
     expect(ruleOuts[0]).toMatchObject({ findings: ["o-A", "o-B"], parts: ["base", "top"], gapYears: 5 });
   });
 
-  it("on one part leave it open whether that is original", () => {
+  it("[E25] on one part leave it open whether that is original", () => {
     const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
       observations: on("top", "A", "B"),
     });
     expect(ruleOuts.map(told)).toEqual(["physical observation: o-A, o-B, A-in, B-out"]);
   });
 
-  it("on parts that are together are like those on one part", () => {
+  it("[E25] on parts that are together are like those on one part", () => {
     const { ruleOuts } = examineSketch([since("A", "1770"), until("B", "1765")], {
       observations: [...on("top", "A"), ...on("base", "B")],
       together: [["top", "base"]],
@@ -64,19 +64,19 @@ describe("rule-outs", () => {
     expect(ruleOuts.map(told)).toEqual(["physical parts: o-A, o-B, A-in, B-out"]);
   });
 
-  it("name parts that are recorded as separate", () => {
+  it("[E28] name parts that are recorded as separate", () => {
     const { ruleOuts } = examineSketch([], { parts: ["top", "base"], separate: [["top", "base"]] });
     expect(ruleOuts.map(told)).toEqual(["physical parts: original base, original top, separate base+top"]);
     expect(ruleOuts[0]).toMatchObject({ findings: [], places: [{ region: null, elsewhere: false }] });
   });
 
-  it("of a window that contradicts itself have no attribution in them", () => {
+  it("[E25] of a window that contradicts itself have no attribution in them", () => {
     const claims = [since("F", "1770"), until("F", "1765")];
     const { ruleOuts } = examineSketch(claims, { observations: on("top", "F") });
     expect(ruleOuts.map(told)).toEqual(["physical observation: o-F, F-in, F-out"]);
   });
 
-  it("hold that nothing is later than the day it was looked at", () => {
+  it("[E25] hold that nothing is later than the day it was looked at", () => {
     const { ruleOuts } = examineSketch([since("A", "1900")], {
       ...{ date: "1760/1890", examined: 1890 },
       observations: on("top", "A"),
@@ -84,7 +84,7 @@ describe("rule-outs", () => {
     expect(ruleOuts.map(told)).toEqual(["physical observation: o-A, A-in"]);
   });
 
-  it("that rest on a habit are told apart, and never repeat what is physical", () => {
+  it("[E26] that rest on a habit are told apart, and never repeat what is physical", () => {
     const claims = [
       since("A", "1790"),
       { ...since("A", "1800"), id: "habit", relation: "common from" },
@@ -100,7 +100,7 @@ describe("rule-outs", () => {
     ]);
   });
 
-  it("contain no other rule-out", () => {
+  it("[E26] contain no other rule-out", () => {
     const claims = [
       { id: "needs", relation: "requires", subject: "A", ways: [["T"]] },
       since("T", "1790"),
@@ -113,7 +113,7 @@ describe("rule-outs", () => {
     ]);
   });
 
-  it("put the claimed form and region in question where a claim is scoped by them", () => {
+  it("[E24] put the claimed form and region in question where a claim is scoped by them", () => {
     const terms = [...NORTH_AND_SOUTH, ...aTree("form", { chest: {} })];
     const claims = [{ ...since("A", "1790"), region: "north", form: "chest" }] as const;
     const observations = on("top", "A");
@@ -121,7 +121,7 @@ describe("rule-outs", () => {
     expect(ruleOuts.map(told)).toEqual(["physical attribution: date, form, region, original top, o-A, A-in"]);
   });
 
-  it("take no notice of signs, of what was not seen, or of disputed claims that leave it open", () => {
+  it("[E29] take no notice of signs, of what was not seen, or of disputed claims that leave it open", () => {
     const claims = [
       { id: "sign", relation: "indicates", subject: "S", states: ["later"] },
       since("A", "1790"),
@@ -138,7 +138,7 @@ describe("rule-outs", () => {
     expect(ruleOuts).toEqual([]);
   });
 
-  it("have ids that do not change with what else is found", () => {
+  it("[E33] have ids that do not change with what else is found", () => {
     const alone = examineSketch([since("A", "1790")], { observations: on("top", "A") });
     const among = examineSketch([since("A", "1790"), since("B", "1850")], {
       observations: on("top", "A", "B"),
@@ -154,7 +154,7 @@ describe("windows with gaps", () => {
       { id: `${feature}-2`, relation: "active", subject: feature, when: second },
     ] as const;
 
-  it("that contradict by themselves are found", () => {
+  it("[E27] that contradict by themselves are found", () => {
     const { ruleOuts, notSearched } = examineSketch(twoWays("A", "1700/1740", "1790/1800"), {
       observations: on("top", "A"),
     });
@@ -162,7 +162,7 @@ describe("windows with gaps", () => {
     expect(notSearched).toEqual([]);
   });
 
-  it("that contradict only three at a time on one feature are found by their support", () => {
+  it("[E27] that contradict only three at a time on one feature are found by their support", () => {
     const absent = [1760, 1764, 1768].map(
       (year) =>
         ({ id: `n${year}`, relation: "not found in", subject: "A", when: `${year}/${year + 3}` }) as const,
@@ -173,7 +173,7 @@ describe("windows with gaps", () => {
     ]);
   });
 
-  it("are named where two others leave only years of the gap", () => {
+  it("[E27] are named where two others leave only years of the gap", () => {
     const claims = [...twoWays("A", "1700/1762", "1773/1800"), since("B", "1765")];
     const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
     const { ruleOuts, notSearched, complete } = examineSketch(claims, piece);
@@ -182,7 +182,7 @@ describe("windows with gaps", () => {
     expect(complete).toBe(false);
   });
 
-  it("are not named where a year of every run is left", () => {
+  it("[E27] are not named where a year of every run is left", () => {
     const claims = [...twoWays("A", "1700/1766", "1773/1800"), since("B", "1765")];
     const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
     expect(examineSketch(claims, piece)).toMatchObject({ notSearched: [], complete: true });
@@ -190,7 +190,7 @@ describe("windows with gaps", () => {
 });
 
 describe("what was not searched", () => {
-  it("names claims whose loss would bring back one that they override", () => {
+  it("[E27] names claims whose loss would bring back one that they override", () => {
     const claims = [
       { ...since("A", "1790"), region: "north" },
       { ...since("A", "1780"), id: "wide" },
@@ -199,7 +199,7 @@ describe("what was not searched", () => {
     expect(notSearched).toEqual([{ why: "claims-given-up", findings: ["o-A"] }]);
   });
 
-  it("names findings with more proofs than are kept", () => {
+  it("[E27] names findings with more proofs than are kept", () => {
     const ways = Array.from({ length: 4 }, (_, i) => [`T${i}`]);
     const own = ways.flatMap(([term]) =>
       Array.from({ length: 4 }, (_, i) => ({ ...since(`${term}`, "1790"), id: `${term}-${i}` })),

@@ -13,7 +13,7 @@ const seen = (id: string, feature: string, how: "present" | "absent" | "unseen" 
   ({ id, part: "top", feature, seen: how }) as const;
 
 describe("signs of alteration", () => {
-  it("speak for their states where they are seen, however surely", () => {
+  it("[E30] speak for their states where they are seen, however surely", () => {
     const { signs } = examineSketch([{ ...holes, strength: "firm", cause: "fixing" }], {
       observations: [{ ...seen("o", "holes"), sureness: "possible" }],
     });
@@ -33,7 +33,7 @@ describe("signs of alteration", () => {
     ]);
   });
 
-  it("speak against an original part where every original shows them and they are looked for in vain", () => {
+  it("[E30] speak against an original part where every original shows them and they are looked for in vain", () => {
     const { signs } = examineSketch([holes, shrunk], {
       observations: [
         seen("a", "shrinkage", "absent"),
@@ -44,7 +44,7 @@ describe("signs of alteration", () => {
     expect(signs).toMatchObject([{ observation: "a", speaks: "against", states: ["original"] }]);
   });
 
-  it("are set aside by an exception that holds, with the reason, and not hidden", () => {
+  it("[E31] are set aside by an exception that holds, with the reason, and not hidden", () => {
     const claims = [
       holes,
       { id: "old-lock", relation: "void when", of: "holes", condition: "plugged lock" },
@@ -56,13 +56,20 @@ describe("signs of alteration", () => {
       { standing: "set-aside", because: [{ exception: "old-lock", observation: "p" }], voidIf: [] },
     ]);
     expect(parts[0]?.speaks).toBe("nothing");
+  });
+
+  it("[E32] name what would set them aside and was not looked for", () => {
+    const claims = [
+      holes,
+      { id: "old-lock", relation: "void when", of: "holes", condition: "plugged lock" },
+    ] as const;
     const alone = examineSketch(claims, { observations: [seen("o", "holes")] });
     expect(alone.signs).toMatchObject([{ standing: "stands", voidIf: [{ standing: "not-looked-for" }] }]);
     // A sign is not missed in the list of gaps because nobody dates it.
     expect(alone.gaps).toEqual([]);
   });
 
-  it("are excused by some exceptions only in their absence", () => {
+  it("[E31] are excused by some exceptions only in their absence", () => {
     const claims = [
       shrunk,
       { id: "young", relation: "void when", of: "shrunk", condition: "young", absenceOnly: true },
@@ -73,7 +80,7 @@ describe("signs of alteration", () => {
     expect(sign("present")).toMatchObject({ standing: "stands", voidIf: [] });
   });
 
-  it("count only where they apply at every place", () => {
+  it("[E30] count only where they apply at every place", () => {
     const northern = [
       { ...holes, region: "north" },
       { id: "x", relation: "introduced", subject: "holes", region: "town", when: "1700" },
@@ -89,13 +96,13 @@ describe("signs of alteration", () => {
     expect(examineSketch(onDrawers, { observations }, kinds).signs).toEqual([]);
   });
 
-  it("change no finding", () => {
+  it("[E29] change no finding", () => {
     const { findings, ruleOuts } = examineSketch([holes], { observations: [seen("o", "holes")] });
     expect(findings).toMatchObject([{ label: "silent", reason: "undated" }]);
     expect(ruleOuts).toEqual([]);
   });
 
-  it("are in order: standing, warning, stronger", () => {
+  it("[E33] are in order: standing, warning, stronger", () => {
     const claims = [
       { ...holes, id: "weak", strength: "tentative" },
       { ...holes, id: "strong", strength: "certain" },

@@ -63,7 +63,7 @@ function minimalClashes(all: readonly Sight[]): string[] {
 }
 
 describe("rule-outs of windows with gaps, against trying every subset", () => {
-  it("are true and minimal, and what is missing of them is named", () => {
+  it("[E27] are true and minimal, and what is missing of them is named", () => {
     let [found, missing, named] = [0, 0, 0];
     fc.assert(
       fc.property(sights, (all) => {
