@@ -1,4 +1,4 @@
-import type { Hardness, Relation } from "../domain/claim.ts";
+import type { Relation } from "../domain/claim.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { Path } from "../domain/report.ts";
 import { isEmpty, join, meet, type Span, type Years, yearsApart, yearsToJson } from "../domain/years.ts";
@@ -7,7 +7,7 @@ import type { Chain } from "./chains.ts";
 import type { Check } from "./check.ts";
 import { compareText, firstDifference } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
-import { compareWeights } from "./order.ts";
+import { compareWeights, type Weighed } from "./order.ts";
 import { type ChainReading, readChain } from "./read-chain.ts";
 
 interface Question {
@@ -24,23 +24,18 @@ export function pathsOf({ check, claimed, graph, first, atMost }: Question): {
   readonly pathCount: number;
   readonly paths: readonly Path[];
 } {
-  const listed: { readonly path: Path; readonly years: Years; readonly hardness: Hardness | undefined }[] =
-    [];
+  const listed: (Weighed & { readonly path: Path; readonly text: string })[] = [];
   for (const chain of check.chains.list(check.feature, new Set(first))) {
     if (listed.length >= atMost) break;
     const readings = check.views.map((view) => readChain(view, chain, claimed));
     const reading = readings.reduce(mildest);
     const years = readings.map((at) => at.years).reduce(join);
-    listed.push({ path: pathFrom(chain, reading, years, claimed, graph), years, hardness: reading.hardness });
+    const path = pathFrom(chain, reading, years, claimed, graph);
+    const text = [...path.via, path.dated ?? "", ...path.terms].join(" ");
+    listed.push({ path, years, text, label: reading.label, hardness: reading.hardness });
   }
-  const text = ({ via, dated, terms }: Path): string => [...via, dated ?? "", ...terms].join(" ");
   const paths = listed
-    .sort((a, b) =>
-      firstDifference(
-        compareWeights({ ...a, label: a.path.label }, { ...b, label: b.path.label }, claimed),
-        compareText(text(a.path), text(b.path)),
-      ),
-    )
+    .sort((a, b) => firstDifference(compareWeights(a, b, claimed), compareText(a.text, b.text)))
     .map(({ path }) => path);
   return { pathCount: check.chains.count(check.feature), paths };
 }

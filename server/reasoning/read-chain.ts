@@ -5,7 +5,6 @@ import { type Bound, type ClosedList, countsFor } from "./bound.ts";
 import type { Chain } from "./chains.ts";
 import type { Resolved } from "./resolve.ts";
 import type { View } from "./view.ts";
-import { yearsOfWays } from "./ways.ts";
 
 /** What a chain comes to at one place. */
 export interface ChainReading {
@@ -79,7 +78,7 @@ function standingOf(
   const standings = lists
     .filter(({ list }) => countsFor(list.hardness, level))
     .map(({ list, way }) => {
-      const open = yearsOfWays(view, list, level).map((years) => !isEmpty(meet(years, [claimed])));
+      const open = view.yearsOfWays(list, level).map((years) => !isEmpty(meet(years, [claimed])));
       return { impossible: open[way] === false, shut: open[way] === false && open.includes(true) };
     });
   return {
