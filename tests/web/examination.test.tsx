@@ -189,7 +189,7 @@ describe("recording", () => {
     expect((await stored(id)).piece.observations[0].seen).toBe("ABSENT");
     expect(screen.queryByText(/cannot be of 1760 to 1775/)).toBeNull();
     expect(
-      screen.getByRole("button", { name: /^no round saw marks\..*looked for and not there/i }),
+      screen.getByRole("button", { name: /^no round saw marks:.*looked for and not there/i }),
     ).toBeTruthy();
   });
 
@@ -219,7 +219,7 @@ describe("recording", () => {
     expect((await stored(id)).piece.observations).toMatchObject([
       { part: "bottom", feature: { id: "feature.round-saw-marks" }, seen: "UNSEEN", sureness: "SURE" },
     ]);
-    const strip = await screen.findByRole("button", { name: /^round saw marks\..*could not be seen/i });
+    const strip = await screen.findByRole("button", { name: /^round saw marks:.*could not be seen/i });
     expect(strip.getAttribute("aria-expanded")).toBe("false");
   });
 

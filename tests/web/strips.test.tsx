@@ -284,7 +284,10 @@ describe("the strips on the page", () => {
     const names = within(section)
       .getAllByRole("button")
       .map((button) => button.getAttribute("aria-label"));
-    expect(names).toEqual(["arcs. Arcs on the bottom cannot be of 1765 to 1775.", "arcs. Agrees."]);
+    expect(names).toEqual([
+      "arcs: 31 years too late. Arcs on the bottom cannot be of 1765 to 1775.",
+      "arcs: agrees. Agrees.",
+    ]);
     expect(row(/^holes/).getAttribute("aria-label")).toContain("Holes on the case speak for a later part.");
   });
 
@@ -292,7 +295,7 @@ describe("the strips on the page", () => {
     draw();
     expect(row(/cannot be of/).textContent).toContain("31 years too late");
     expect(row(/Out of its time/).textContent).toContain("unusual by 40 years");
-    expect(row(/^arcs\. Says nothing/).textContent).toContain("no date known");
+    expect(row(/^arcs: no date known\. Says nothing/).textContent).toContain("no date known");
     expect(row(/^holes/).textContent).toContain("speaks for a later part");
   });
 

@@ -28,7 +28,7 @@ export const ObservationItem = memo(function ObservationItem({ seen, mark, isOpe
   return (
     <li ref={item} className={styles["observation"]}>
       <Disclosure
-        level={4}
+        level={3}
         isOpen={isOpen}
         onOpenChange={(opens) => editObservation(opens ? seen.id : undefined)}
         summary={

@@ -7,7 +7,7 @@ import { PartForm } from "./PartForm.tsx";
 export const PartFields = memo(function PartFields({ part }: { part: Part }) {
   const [isOpen, setIsOpen] = useState(false);
   return (
-    <Disclosure summary={`Name and kind of ${part.label}`} level={4} isOpen={isOpen} onOpenChange={setIsOpen}>
+    <Disclosure summary={`Name and kind of ${part.label}`} level={3} isOpen={isOpen} onOpenChange={setIsOpen}>
       {isOpen ? <PartForm part={part} /> : null}
     </Disclosure>
   );

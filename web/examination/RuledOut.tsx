@@ -68,7 +68,7 @@ function RuleOutItem({ ruleOut, words, glossary }: ItemProps) {
         {isHard || said.steps.length <= 2 ? (
           steps
         ) : (
-          <Disclosure level={4} summary={`Why, in ${said.steps.length} steps`}>
+          <Disclosure level={3} summary={`Why, in ${said.steps.length} steps`}>
             {steps}
           </Disclosure>
         )}

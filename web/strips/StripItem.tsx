@@ -45,7 +45,9 @@ export const StripItem = memo(function StripItem({
   deeds,
 }: Props) {
   const isSignOnly = row.isSilent && row.signs.length > 0;
-  const says = [`${row.label}.`, row.says, ...row.signs.map((sign) => sign.says)].join(" ");
+  const atEnd = endWords(row);
+  // What is to be seen comes first, so that the name can be spoken as it is read.
+  const says = [`${row.label}: ${atEnd}.`, row.says, ...row.signs.map((sign) => sign.says)].join(" ");
   return (
     <li className={styles["item"]} data-mark={row.mark}>
       <button
@@ -62,12 +64,12 @@ export const StripItem = memo(function StripItem({
         <span className={styles["name"]}>
           <RowMark mark={row.mark} />
           <span>{row.label}</span>
-        </span>
+        </span>{" "}
         <span className={styles["plot"]}>
           <Ground axis={axis} claimed={claimed} />
           {isSignOnly ? null : <StripLine row={row} axis={axis} />}
         </span>
-        <span className={styles["words"]}>{endWords(row)}</span>
+        <span className={styles["words"]}>{atEnd}</span>
       </button>
       {isOpen ? (
         <StripDetail
