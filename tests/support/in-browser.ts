@@ -17,8 +17,10 @@ export interface InBrowser {
   readonly open: (path: string, options?: BrowserContextOptions) => Promise<Page>;
   /** Address of the server, with a slash at its end. */
   readonly url: () => string;
-  /** What pages did that no page may do: errors told, requests to elsewhere, answers of failure. */
-  readonly complaints: () => readonly string[];
+  /** Data folder of the server. */
+  readonly folder: () => string;
+  /** Takes what pages did so far that no page may do, for a test that made them do it. */
+  readonly takeComplaints: () => readonly string[];
 }
 
 const sayMissing = (why: unknown): string =>
@@ -33,7 +35,7 @@ export function inBrowser(): InBrowser {
   let browser: Browser | undefined;
   let server: Scribeline;
   let contexts: BrowserContext[] = [];
-  let complaints: string[] = [];
+  const complaints: string[] = [];
 
   beforeAll(async () => {
     browser = await openBrowser().catch((error: unknown) => {
@@ -45,10 +47,8 @@ export function inBrowser(): InBrowser {
   beforeEach((context) => context.skip(browser === undefined, "no browser"));
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()));
-    const told = complaints;
     contexts = [];
-    complaints = [];
-    expect(told, "complaints of the pages").toEqual([]);
+    expect(complaints.splice(0), "complaints of the pages").toEqual([]);
   });
   afterAll(async () => {
     await browser?.close();
@@ -73,7 +73,8 @@ export function inBrowser(): InBrowser {
 
   return {
     url: () => server.url,
-    complaints: () => complaints,
+    folder: () => server.folder,
+    takeComplaints: () => complaints.splice(0),
     open: async (path, options = DESKTOP) => {
       if (!browser) throw new Error("There is no browser");
       const context = await browser.newContext(options);
