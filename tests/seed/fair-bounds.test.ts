@@ -67,6 +67,9 @@ describe("what honest pieces show is never called impossible", () => {
     ["nailed-rebated-drawer", "england", "cheap drawers were nailed again later"],
     ["round-nail-shank", "england", "wire pins made by hand are old"],
     ["hand-cut-dovetail", "philadelphia", "hand work never ended"],
+    ["colourless-shellac", "england", "how colourless is a matter of degree"],
+    ["wood-wool-stuffing", "boston", "the patent of a machine is no beginning of shavings"],
+    ["nitrate-leathercloth-cover", "philadelphia", "one text without a place is no floor"],
   ])("%s in %s: %s", async (feature, region) => {
     expect((await find([feature], region)).possible.outer).toEqual([[null, null]]);
   });
@@ -85,6 +88,10 @@ describe("what honest pieces show is never called impossible", () => {
   it("the earlier of two rival dates decides what is possible", async () => {
     expect(await firstPossible("gimlet-point-screw", "philadelphia")).toBe(1841);
   });
+
+  it("what copies a plate can be as old as the plate, which is older than its book", async () => {
+    expect(await firstPossible("copied-plate-1788", "england")).toBe(1787);
+  });
 });
 
 describe("what could not yet be made is called impossible", () => {
@@ -101,6 +108,7 @@ describe("what could not yet be made is called impossible", () => {
     ["chromium-plate", "england", 1840],
     ["plastic-knob", "philadelphia", 1907],
     ["hardboard", "boston", 1926],
+    ["chipboard", "german-lands", 1932],
   ])("%s in %s before %i", async (feature, region, year) => {
     expect(await firstPossible(feature, region)).toBe(year);
     expect(await find([feature], region, "1700/1750")).toMatchObject({
@@ -125,6 +133,11 @@ describe("innocent causes take a claim out of play", () => {
     ["planer-scallops", "hand-plane-chatter", "boston"],
     ["wire-nail", "nail-beside-older-hole", "philadelphia"],
     ["sash-saw-mark", "imported-board", "boston"],
+    ["rounded-dovetail-sockets", "bored-out-socket", "boston"],
+    ["rotary-cut-moulding", "ripple-moulding", "england"],
+    ["rotary-cut-moulding", "hand-plane-chatter", "philadelphia"],
+    ["flat-arcs-on-glue-face", "wavering-lines-on-glue-face", "paris"],
+    ["silvered-mirror", "silver-leaf-behind-glass", "england"],
   ])("%s with %s", async (feature, cause, region) => {
     expect((await find([feature], region, "1600/1630")).label).toBe("contradictory");
     const excused = await find([feature, cause], region, "1600/1630");
