@@ -10,6 +10,8 @@ import type { Context } from "./context.ts";
 import { hardnessOf, type KnownGraph } from "./known-graph.ts";
 
 const ASSERT_EXISTENCE = ["introduced", "attested", "common from", "current", "active"];
+/** These assert existence before their date, and nothing of how long before. */
+const ASSERT_AN_END = ["common until", "discontinued"];
 
 /** Name of the assumption that nobody anywhere had a term earlier than the graph says. */
 export const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${term})`;
@@ -17,12 +19,13 @@ export const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${te
 /**
  * The fall-back (E11), an assumption and marked as one: where nothing physical covers the place and the term has a physical
  * `introduced` somewhere, it was made nowhere before the earliest existence claimed anywhere. It rests on the assumption and the
- * claim that attains that year: a physical introduction before others, then the first by id.
+ * claim that attains that year: a physical introduction before others, then the first by id. What went out of use somewhere before that
+ * year shows that the assumption is false, so there is no bound.
  */
 export function earliestAnywhereBound(term: TermId, context: Context, graph: KnownGraph): Bound | undefined {
-  const dated = graph
-    .claimsOf(term)
-    .filter((claim): claim is Dated => ASSERT_EXISTENCE.includes(claim.relation));
+  const claimsOf = (relations: readonly string[]): readonly Dated[] =>
+    graph.claimsOf(term).filter((claim): claim is Dated => relations.includes(claim.relation));
+  const dated = claimsOf(ASSERT_EXISTENCE);
   const isFloor = (claim: Dated): boolean =>
     claim.relation === "introduced" && hardnessOf(claim) === "physical";
   if (!dated.some(isFloor) || isCovered(term, context, graph)) return undefined;
@@ -35,6 +38,8 @@ export function earliestAnywhereBound(term: TermId, context: Context, graph: Kno
     .map(({ claim }) => claim)
     .sort((a, b) => Number(isFloor(b)) - Number(isFloor(a)) || compareText(a.id, b.id))[0]?.id;
   if (attaining === undefined || outer === Number.NEGATIVE_INFINITY) return undefined;
+  if (claimsOf(ASSERT_AN_END).some((claim) => graph.yearsOf(claim).existsFrom.outer < outer))
+    return undefined;
   const assumption = earliestAnywhere(term);
   return {
     kind: "bound",

@@ -83,6 +83,11 @@ function earliestAnywhere(term: TermId, at: SlowContext): number {
   );
   if (!at.withFallback || floors.length === 0 || covered) return -Infinity;
   const begins = own.filter((claim): claim is Dated => EXISTENCE.includes(claim.relation));
+  const gone = own.filter(
+    (claim): claim is Dated => claim.relation === "common until" || claim.relation === "discontinued",
+  );
+  const earliest = Math.min(...begins.map((claim) => ends(claim, "outer")[0]));
+  if (gone.some((claim) => ends(claim, "outer")[0] < earliest)) return -Infinity;
   return Math.min(...begins.map((claim) => ends(claim, at.reading)[0]));
 }
 

@@ -30,6 +30,17 @@ describe("the fall-back", () => {
     expect(found.possible).toEqual({ outer: [[1790, null]], inner: [[1795, null]] });
   });
 
+  it.each(["common until", "discontinued"] as const)(
+    "[E11] is given up where the thing was %s an earlier year somewhere",
+    (relation) => {
+      const gone = { id: "gone", relation, subject: "F", region: "farm", when: "1750" } as const;
+      expect(findSketch([north, gone], { region: "south", date: "1720" }).label).not.toBe("contradictory");
+      expect(findSketch([north, { ...gone, when: "1850" }], { region: "south", date: "1720" }).label).toBe(
+        "contradictory",
+      );
+    },
+  );
+
   it("[E11] stands in the rule-out as something to give up", () => {
     const { ruleOuts } = examineSketch([north], {
       region: "south",
