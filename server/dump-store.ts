@@ -3,10 +3,10 @@ import { rename, rm } from "node:fs/promises";
 import { readConfig } from "./config.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import { writeDump } from "./dump/write-dump.ts";
-import { storeFile } from "./open-data.ts";
+import { openStore } from "./open-data.ts";
 import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
-import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+import { runCommand } from "./run-command.ts";
 
 const USAGE = `npm run dump -- file.jsonl          writes the whole store to a file
 npm run --silent dump > file.jsonl  the same, to stdout
@@ -47,7 +47,7 @@ async function main(): Promise<void> {
     );
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openSqliteStore(storeFile(config.dataFolder), { readOnly: true });
+  const store = await openStore(config.dataFolder, { readOnly: true });
   if (isProblem(store)) return refuse(store);
   try {
     if (file === undefined) return await writeDump(store, process.stdout);
@@ -59,4 +59,4 @@ async function main(): Promise<void> {
   }
 }
 
-await main();
+await runCommand(main);

@@ -12,6 +12,12 @@ const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
 /** Path of the store's file in a data folder. */
 export const storeFile = (folder: string): string => join(folder, "scribeline.sqlite");
 
+/** Opens the store of a data folder as it is. The one place that says which adapter keeps it. */
+export const openStore = (
+  folder: string,
+  { readOnly }: { readonly readOnly: boolean },
+): Promise<Store | Problem> => openSqliteStore(storeFile(folder), { readOnly });
+
 export interface OpenedData {
   readonly store: Store;
   readonly seeded: boolean;
@@ -21,7 +27,7 @@ export interface OpenedData {
 export async function openData(folder: string): Promise<OpenedData | Problem> {
   const refusal = makeFolder(folder);
   if (refusal !== undefined) return refusal;
-  const store = await openSqliteStore(storeFile(folder));
+  const store = await openStore(folder, { readOnly: false });
   if (isProblem(store)) return store;
   const seeded = await seed(store);
   if (!isProblem(seeded)) return { store, seeded };
@@ -31,9 +37,8 @@ export async function openData(folder: string): Promise<OpenedData | Problem> {
 
 /** The same only to read, so that a server can go on writing; to seed it, it is opened to write for that once. */
 export async function openDataToRead(folder: string): Promise<OpenedData | Problem> {
-  const path = storeFile(folder);
-  if (existsSync(path)) {
-    const store = await openSqliteStore(path, { readOnly: true });
+  if (existsSync(storeFile(folder))) {
+    const store = await openStore(folder, { readOnly: true });
     if (isProblem(store)) return store;
     if (await store.newestRevision()) return { store, seeded: false };
     await store.close();

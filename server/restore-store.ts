@@ -1,9 +1,9 @@
 import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
 import { restoreDump } from "./dump/restore-dump.ts";
-import { storeFile } from "./open-data.ts";
+import { openStore } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
-import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+import { runCommand } from "./run-command.ts";
 
 const USAGE = "npm run restore -- file.jsonl  restores a dump into an empty data folder (SCRIBELINE_DATA)\n";
 
@@ -17,7 +17,7 @@ async function main(): Promise<void> {
   }
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openSqliteStore(storeFile(config.dataFolder));
+  const store = await openStore(config.dataFolder, { readOnly: false });
   if (isProblem(store)) return refuse(store);
   try {
     const done = await restoreDump(store, file);
@@ -28,4 +28,4 @@ async function main(): Promise<void> {
   }
 }
 
-await main();
+await runCommand(main);

@@ -1,14 +1,14 @@
 import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
-import { storeFile } from "./open-data.ts";
+import { openStore } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
-import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
+import { runCommand } from "./run-command.ts";
 
 /** Recomputes the whole history of the store of the data folder. Exit status: 0, or 2 for a refusal. */
 async function main(): Promise<void> {
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openSqliteStore(storeFile(config.dataFolder), { readOnly: true });
+  const store = await openStore(config.dataFolder, { readOnly: true });
   if (isProblem(store)) return refuse(store);
   try {
     const verified = await store.verify();
@@ -21,4 +21,4 @@ async function main(): Promise<void> {
   }
 }
 
-await main();
+await runCommand(main);

@@ -27,7 +27,7 @@ export function openFile(path: string, { readOnly, patience }: OpenOptions): Dat
   let raw: DatabaseSync | undefined;
   try {
     if (!readOnly) {
-      mkdirSync(dirname(path), { recursive: true });
+      mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
       const held = holdWriterLock(path);
       if (isProblem(held)) return held;
       lock = held;

@@ -2,10 +2,11 @@ import fc from "fast-check";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { Claim } from "#server/domain/claim.ts";
 import { id, type TermId } from "#server/domain/ids.ts";
+import type { Term } from "#server/domain/term.ts";
 import type { Store } from "#server/ports/store.ts";
 import { neighbourhoodByDefinition } from "#tests/oracles/neighbourhood-by-definition.ts";
 import { anyAsk, anyHistory } from "#tests/support/any-history.ts";
-import { aCommit, adding, aTerm, replacing } from "#tests/support/build-change.ts";
+import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 
@@ -203,6 +204,23 @@ export function neighbourhoodGroup(open: () => Promise<Store>, runs: number): vo
       expect((await walk({ at: 2 })).terms).not.toContain("region.england");
       expect((await walk()).terms).toContain("region.england");
       expect((await walk({ at: 0 })).terms).toEqual([]);
+    });
+
+    it("[S14] follows changes made after it was read", async () => {
+      await hold(...chain);
+      expect((await walk()).terms).toContain("tool.any");
+      const saw = terms.find((term) => term.id === "tool.saw") as Term;
+      const change = [
+        ...replacing(saw, aTerm("tool.saw", { note: "Toothed." })),
+        ...withdrawing(chain[3] as Claim),
+      ];
+      answered(await store.commit(aCommit(change)));
+      const found = await store.neighbourhood({ seeds: [id("feature.mark")], regions: [], maxDepth: 6 });
+      expect(found.terms).toContainEqual(aTerm("tool.saw", { note: "Toothed." }));
+      expect(found.terms).not.toContainEqual(saw);
+      expect((await walk()).claims).toEqual(["claim.1", "claim.2", "claim.3"]);
+      expect((await walk()).terms).not.toContain("tool.any");
+      expect((await walk({ at: 1 })).terms).toContain("tool.any");
     });
 
     it("[S14] is, on any graph at any revision, what its definition says", async () => {

@@ -51,7 +51,11 @@ describe("a dump file", () => {
     const bytes = Buffer.from(dump);
     for (let length = 0; length < bytes.length; length += 7)
       expect(refusedWith(await restored(bytes.subarray(0, length)))).toMatch(/DAMAGED_DUMP|WRONG_FORMAT/);
-    expect(refusedWith(await restored(dump.slice(0, -1)))).toBe("DAMAGED_DUMP");
+    expect(await restored(dump.slice(0, -1))).toMatchObject({ code: "DAMAGED_DUMP", path: [4] });
+    expect(await restored(dump.slice(0, dump.lastIndexOf("{")))).toMatchObject({
+      code: "DAMAGED_DUMP",
+      path: [3],
+    });
   });
 
   it("[S9] is refused whichever byte of it was changed", async () => {
