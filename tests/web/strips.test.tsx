@@ -7,7 +7,8 @@ import type { YearsJson } from "#server/domain/years.ts";
 import { DatingStrips } from "#web/strips/DatingStrips.tsx";
 import { findGap } from "#web/strips/find-gap.ts";
 import type { Glossary } from "#web/strips/glossary.ts";
-import { keepUnchanged, makeStripGroups } from "#web/strips/make-strip-groups.ts";
+import { keepSame } from "#web/strips/keep-same.ts";
+import { makeStripGroups } from "#web/strips/make-strip-groups.ts";
 import { stripsAxis } from "#web/strips/strips-axis.ts";
 
 afterEach(cleanup);
@@ -227,7 +228,7 @@ describe("the rows", () => {
 
   it("[X13] that say the same are the same objects; the others are new", () => {
     const before = groupsOf();
-    const after = keepUnchanged(
+    const after = keepSame(
       before,
       groupsOf([late, { ...unusual, usual: sets([[1820, null]]) }, fits, silent, sign, claimed]),
     );
@@ -235,6 +236,42 @@ describe("the rows", () => {
     expect(after[0]).not.toBe(before[0]);
     expect(after[0]?.rows[0]).not.toBe(before[0]?.rows[0]);
     expect(after[0]?.rows[1]).toBe(before[0]?.rows[1]);
+  });
+});
+
+describe("[X13] what says the same", () => {
+  it("stays the same object at any depth, and all of it where nothing differs", () => {
+    const old = { a: { b: [1, { c: 2 }] }, d: "x", e: null };
+    expect(keepSame(old, structuredClone(old))).toBe(old);
+    const changed = keepSame(old, { ...structuredClone(old), d: "y" });
+    expect(changed).toEqual({ a: { b: [1, { c: 2 }] }, d: "y", e: null });
+    expect(changed.a).toBe(old.a);
+  });
+
+  it("is found by its id where entries were added, taken away or moved", () => {
+    const old = [
+      { id: "a", n: [1] },
+      { id: "b", n: [2] },
+    ];
+    const fresh = keepSame(old, [
+      { id: "new", n: [0] },
+      { id: "b", n: [2] },
+      { id: "a", n: [9] },
+    ]);
+    expect(fresh.map(({ id, n }) => [id, ...n])).toEqual([
+      ["new", 0],
+      ["b", 2],
+      ["a", 9],
+    ]);
+    expect(fresh[1]).toBe(old[1]);
+    expect(keepSame(old, old.slice(0, 1))).toEqual([{ id: "a", n: [1] }]);
+  });
+
+  it("is never what the fresh value does not say", () => {
+    const gone: { a: number; b?: number } = { a: 1, b: 2 };
+    expect(Object.keys(keepSame(gone, { a: 1 }))).toEqual(["a"]);
+    expect(keepSame<unknown>({ a: [] }, { a: {} })).toEqual({ a: {} });
+    expect(keepSame<unknown>(null, { a: 1 })).toEqual({ a: 1 });
   });
 });
 

@@ -65,7 +65,12 @@ export function ConclusionsColumn({ answer, glossary }: Props) {
           lines={words.gaps}
           none={isEmpty ? "It shows as soon as something is recorded." : "Nothing that bears on this piece."}
         />
-        <Assumed report={report} />
+        <Assumed
+          assumptions={report.assumptions}
+          neighbourhood={report.neighbourhood}
+          engine={report.engine}
+          revision={report.revision}
+        />
         <Cautions />
       </div>
     </section>

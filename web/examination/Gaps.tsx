@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import styles from "./ConclusionsColumn.module.css";
 
@@ -10,7 +11,7 @@ interface Props {
 const MOST_AT_ONCE = 5;
 
 /** What is left open, line by line; a long list unfolds. */
-export function Gaps({ title, lines, none }: Props) {
+export const Gaps = memo(function Gaps({ title, lines, none }: Props) {
   const list = (some: readonly string[]) => (
     <ul className={styles["list"]}>
       {some.map((line) => (
@@ -36,4 +37,4 @@ export function Gaps({ title, lines, none }: Props) {
       ) : null}
     </section>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Hardness } from "#server/domain/claim.ts";
 import { pickRuleOuts } from "#server/domain/pick-rule-outs.ts";
 import type { Report, RuleOut } from "#server/domain/report.ts";
@@ -24,7 +25,12 @@ export function RuledOut({ title, hardness, none, report, words, glossary }: Pro
   const { told, following } = pickRuleOuts(report.ruleOuts, hardness);
   const count = told.length === 1 ? "1 reason" : `${told.length} reasons, each by itself`;
   const item = (ruleOut: RuleOut) => (
-    <RuleOutItem key={ruleOut.id} ruleOut={ruleOut} words={words} glossary={glossary} />
+    <RuleOutItem
+      key={ruleOut.id}
+      hardness={ruleOut.hardness}
+      said={words.ruleOuts.find((one) => one.id === ruleOut.id)}
+      glossary={glossary}
+    />
   );
   return (
     <section aria-label={title}>
@@ -47,16 +53,15 @@ export function RuledOut({ title, hardness, none, report, words, glossary }: Pro
 }
 
 interface ItemProps {
-  ruleOut: RuleOut;
-  words: ReportWords;
+  hardness: Hardness;
+  said: ReportWords["ruleOuts"][number] | undefined;
   glossary: Glossary;
 }
 
 /** One rule-out. The chain of a hard one is in sight; that of a soft one unfolds. */
-function RuleOutItem({ ruleOut, words, glossary }: ItemProps) {
-  const said = words.ruleOuts.find((one) => one.id === ruleOut.id);
+const RuleOutItem = memo(function RuleOutItem({ hardness, said, glossary }: ItemProps) {
   if (!said) return null;
-  const isHard = ruleOut.hardness === "physical";
+  const isHard = hardness === "physical";
   const steps = <Steps steps={said.steps} glossary={glossary} />;
   return (
     <li className={styles["why"]}>
@@ -75,4 +80,4 @@ function RuleOutItem({ ruleOut, words, glossary }: ItemProps) {
       </div>
     </li>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Report, Sign } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
@@ -22,7 +23,12 @@ export function Signs({ report, words, glossary }: Props) {
   const list = (signs: readonly Sign[]) => (
     <ul>
       {signs.map((sign) => (
-        <SignItem key={`${sign.observation} ${sign.claim}`} sign={sign} words={words} glossary={glossary} />
+        <SignItem
+          key={`${sign.observation} ${sign.claim}`}
+          sign={sign}
+          said={words.signs.find((one) => one.observation === sign.observation && one.claim === sign.claim)}
+          glossary={glossary}
+        />
       ))}
     </ul>
   );
@@ -55,8 +61,13 @@ export function Signs({ report, words, glossary }: Props) {
   );
 }
 
-function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; glossary: Glossary }) {
-  const said = words.signs.find((one) => one.observation === sign.observation && one.claim === sign.claim);
+interface ItemProps {
+  sign: Sign;
+  said: ReportWords["signs"][number] | undefined;
+  glossary: Glossary;
+}
+
+const SignItem = memo(function SignItem({ sign, said, glossary }: ItemProps) {
   if (!said) return null;
   const isAside = sign.standing === "set-aside";
   return (
@@ -90,4 +101,4 @@ function SignItem({ sign, words, glossary }: { sign: Sign; words: ReportWords; g
       </div>
     </li>
   );
-}
+});

@@ -1,5 +1,5 @@
-import { canonicalJson } from "#server/domain/canonical-json.ts";
 import type { Piece } from "#server/domain/examination.ts";
+import { keepSame } from "#web/strips/keep-same.ts";
 import type { ProblemFieldsFragment } from "./Examination.graphql.ts";
 import type { StoredExamination } from "./read-answer.ts";
 
@@ -58,7 +58,7 @@ export function withReply(
       return {
         isMore,
         state: {
-          stored: reply.examination,
+          stored: withSameAnswer(state.stored, reply.examination),
           piece: isMore ? state.piece : keepSame(state.piece, reply.examination.piece),
           standing: { kind: isMore ? "saving" : "saved" },
         },
@@ -78,9 +78,12 @@ export function withReply(
   }
 }
 
-/** The old value where the new one says the same, so that what shows it is not drawn again. */
-const keepSame = (old: Piece, fresh: Piece): Piece =>
-  canonicalJson(old) === canonicalJson(fresh) ? old : fresh;
+/** What the new answer says as before stays the same object, so that what shows it is not drawn again. */
+const withSameAnswer = (old: StoredExamination, fresh: StoredExamination): StoredExamination => ({
+  ...fresh,
+  answer: keepSame(old.answer, fresh.answer),
+  form: keepSame(old.form, fresh.form),
+});
 
 /** True where an undo has something to take back: a change not stored, or a stored one. */
 export const canUndo = ({ stored, standing }: ExaminationState): boolean =>

@@ -1,7 +1,8 @@
 import { useMemo, useRef } from "react";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import type { Glossary } from "#web/strips/glossary.ts";
-import { keepUnchanged, makeStripGroups } from "#web/strips/make-strip-groups.ts";
+import { keepSame } from "#web/strips/keep-same.ts";
+import { makeStripGroups } from "#web/strips/make-strip-groups.ts";
 import type { StripGroup } from "#web/strips/strip-row.ts";
 import { stripsAxis } from "#web/strips/strips-axis.ts";
 import { inTreeOrder } from "./in-tree-order.ts";
@@ -23,7 +24,7 @@ export function useStrips(stored: StoredExamination, glossary: Glossary): Strips
     const isExamined = answer.kind === "examined";
     const parts = inTreeOrder(piece.parts).map(({ part }) => part);
     const made = isExamined ? makeStripGroups(answer.report, answer.words, parts, glossary) : [];
-    const groups = keepUnchanged(before.current?.groups ?? [], made);
+    const groups = keepSame(before.current?.groups, made);
     const years = isExamined ? answer.report.attribution.years : NO_CLAIM;
     const old = before.current;
     const claimed = old && old.claimed[0] === years[0] && old.claimed[1] === years[1] ? old.claimed : years;

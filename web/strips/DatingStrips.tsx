@@ -72,7 +72,7 @@ export const DatingStrips = memo(function DatingStrips({
         <StripsHead axis={axis} claimed={claimed} />
         {groups.map((group) => (
           <section
-            key={group.part ?? "claimed"}
+            key={group.id}
             className={styles["group"]}
             data-chosen={chosenPart !== undefined && group.part === chosenPart}
             aria-label={group.label}

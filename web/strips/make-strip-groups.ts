@@ -88,30 +88,11 @@ export function makeStripGroups(
 ): readonly StripGroup[] {
   const rows = report.findings.map((finding) => makeRow(finding, report, words, glossary));
   const groups: StripGroup[] = parts.map((part) => ({
+    id: part.id,
     part: part.id,
     label: part.label,
     rows: rows.filter((row) => row.part === part.id),
   }));
-  groups.push({ label: CLAIMED, rows: rows.filter((row) => row.part === undefined) });
+  groups.push({ id: "claimed", label: CLAIMED, rows: rows.filter((row) => row.part === undefined) });
   return groups.filter((group) => group.rows.length > 0);
-}
-
-/**
- * Gives back the old object wherever a group or row says the same as before, so that only what changed is drawn again.
- */
-export function keepUnchanged(
-  before: readonly StripGroup[],
-  after: readonly StripGroup[],
-): readonly StripGroup[] {
-  const rowsBefore = new Map(before.flatMap((group) => group.rows.map((row) => [row.id, row])));
-  const isSame = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
-  return after.map((group) => {
-    const rows = group.rows.map((row) => {
-      const old = rowsBefore.get(row.id);
-      return old && isSame(old, row) ? old : row;
-    });
-    const old = before.find((one) => one.part === group.part && one.label === group.label);
-    const isKept = old?.rows.length === rows.length && rows.every((row, i) => row === old.rows[i]);
-    return isKept ? old : { ...group, rows };
-  });
 }

@@ -65,6 +65,8 @@ export interface StripRow {
 
 /** Rows of one part; `part` is missing for what is claimed of the whole piece. */
 export interface StripGroup {
+  /** The part's id, or `claimed`: what a group is known by. */
+  readonly id: string;
   readonly part?: PartId;
   readonly label: string;
   readonly rows: readonly StripRow[];
