@@ -7,19 +7,29 @@ import { ROUTES } from "#tests/support/routes.ts";
 const { open } = inBrowser();
 const CHEST = "/pieces/examination.millrace-chest";
 const TAGS = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
-const SETTINGS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["desktop, light", { ...DESKTOP, colorScheme: "light" }],
-  ["desktop, dark", { ...DESKTOP, colorScheme: "dark" }],
-  ["phone, light", { ...PHONE, colorScheme: "light" }],
-  ["phone, dark", { ...PHONE, colorScheme: "dark" }],
+/** The rules that colours can break: all that differs between light and dark. */
+const OF_COLOUR = ["color-contrast", "link-in-text-block"];
+const SIZES: readonly (readonly [string, BrowserContextOptions])[] = [
+  ["desktop", { ...DESKTOP, reducedMotion: "reduce" }],
+  ["phone", { ...PHONE, reducedMotion: "reduce" }],
 ];
 
-/** What breaks a rule of WCAG 2.2 A or AA on the page as it stands, with the elements. */
-async function violations(page: Page): Promise<readonly string[]> {
+/** What breaks a rule of WCAG 2.2 A or AA on the page as it stands, in light and in dark colours, with the elements. */
+async function violations(page: Page, leftOut: readonly string[] = []): Promise<readonly string[]> {
   await page.waitForLoadState("networkidle");
-  const { violations: found, passes } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  expect(passes.length, "rules that were tried").toBeGreaterThan(5);
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
+  const told: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const audit = new AxeBuilder({ page }).disableRules([...leftOut]);
+    const tried = await (colorScheme === "light"
+      ? audit.withTags(TAGS)
+      : audit.withRules(OF_COLOUR)
+    ).analyze();
+    expect(tried.passes.map(({ id }) => id)).toContain("color-contrast");
+    for (const { id, nodes } of tried.violations)
+      told.push(`${colorScheme}, ${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
+  }
+  return told;
 }
 
 /** States of pages that one comes to by doing something. */
@@ -54,14 +64,6 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
     },
   ],
   [
-    "offers of a search open",
-    CHEST,
-    async (page) => {
-      await page.getByRole("combobox", { name: "Add a part" }).fill("drawer");
-      await page.getByRole("option").first().waitFor();
-    },
-  ],
-  [
     "the fields of the claim, with a date refused",
     CHEST,
     async (page) => {
@@ -80,14 +82,29 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
   ],
 ];
 
-describe.each(SETTINGS)("breaks no rule of WCAG 2.2 A and AA: %s", (_, settings) => {
+describe.each(SIZES)("breaks no rule of WCAG 2.2 A and AA, light or dark: %s", (_, size) => {
   it.each(ROUTES)("%s", async (path) => {
-    expect(await violations(await open(path, settings))).toEqual([]);
+    expect(await violations(await open(path, size))).toEqual([]);
   });
 
   it.each(STATES)("%s", async (_state, path, reach) => {
-    const page = await open(path, settings);
+    const page = await open(path, size);
     await reach(page);
     expect(await violations(page)).toEqual([]);
+  });
+
+  // While offers are open, what is around them is hidden from screen readers though it could take the focus: the audit
+  // cannot know that the offers close before the focus gets there. So that rule is left out, and this tried in its stead.
+  it("offers of a search, which close as soon as the focus leaves them", async () => {
+    const page = await open(CHEST, size);
+    await page.getByRole("combobox", { name: "Add a part" }).fill("drawer");
+    await page.getByRole("option").first().waitFor();
+    expect(await violations(page, ["aria-hidden-focus"])).toEqual([]);
+    await page.getByRole("combobox", { name: "Add a part" }).press("Tab");
+    await page.getByRole("listbox").waitFor({ state: "detached" });
+    expect(
+      await page.evaluate(() => document.activeElement?.closest("[aria-hidden='true']") ?? null),
+    ).toBeNull();
+    expect(await page.getByRole("region", { name: "Conclusion", exact: true }).count()).toBe(1);
   });
 });
