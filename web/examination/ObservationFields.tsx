@@ -36,8 +36,8 @@ export function ObservationFields({ seen }: { seen: Observation }) {
         />
       )}
       <TextField label="Note" value={note} onChange={setNote} onBlur={keepNote} lines={2} maxLength={2000} />
-      <p>
-        <TextLink to={`/terms/${seen.feature}`}>What “{glossary.labelOf(seen.feature)}” is</TextLink>{" "}
+      <p className={styles["deeds"]}>
+        <TextLink to={`/terms/${seen.feature}`}>What “{glossary.labelOf(seen.feature)}” is</TextLink>
         <Button look="quiet" onPress={() => edit(removeObservation(seen.id))}>
           Remove
         </Button>
