@@ -6,7 +6,7 @@ import { type Chains, chainsOf } from "./chains.ts";
 import { mustReadDating, padUnder } from "./claim-years.ts";
 import { compareIds } from "./compare.ts";
 import { contextAt } from "./context.ts";
-import { readExceptions } from "./exceptions.ts";
+import { type Exceptions, readExceptions } from "./exceptions.ts";
 import type { KnownGraph } from "./known-graph.ts";
 import { type PieceParts, readParts } from "./piece-parts.ts";
 import { placesWithin } from "./places.ts";
@@ -25,6 +25,8 @@ export interface Check {
   readonly views: readonly View[];
   /** All chains that the claims make, seen from these views. */
   readonly chains: Chains;
+  /** Exceptions as they stand on this very part; views are shared between parts on which the same ones hold. */
+  readonly exceptions: Exceptions;
   /** The part has a region of its own, and is judged there (E15). */
   readonly elsewhere: boolean;
 }
@@ -47,9 +49,8 @@ export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assump
   const parts = readParts(piece);
   const places = placesWithin(graph, attribution.region);
   const views = new Map<string, View>();
-  const viewsOf = (part: PartId | undefined): readonly View[] => {
+  const viewsOf = (part: PartId | undefined, exceptions: Exceptions): readonly View[] => {
     const found = piece.parts.find(({ id }) => id === part);
-    const exceptions = readExceptions(graph, piece, parts, part);
     const own = found?.region === undefined ? places : placesWithin(graph, found.region);
     return own.map((place) => {
       const of = { form: attribution.form, part: found?.kind, exceptions };
@@ -61,11 +62,12 @@ export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assump
   };
   const byPart = new Map(
     [undefined, ...piece.parts.map(({ id }) => id)].map((part) => {
-      const seen = viewsOf(part);
-      return [part, { views: seen, chains: chainsOf(seen) }] as const;
+      const exceptions = readExceptions(graph, piece, parts, part);
+      const seen = viewsOf(part, exceptions);
+      return [part, { views: seen, chains: chainsOf(seen), exceptions }] as const;
     }),
   );
-  const from = (part: PartId | undefined): Pick<Check, "views" | "chains"> => {
+  const from = (part: PartId | undefined): Pick<Check, "views" | "chains" | "exceptions"> => {
     const found = byPart.get(part);
     if (found === undefined) throw new Error(`there is no part ${part}`);
     return found;

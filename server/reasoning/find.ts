@@ -47,7 +47,6 @@ export function find(check: Check, { graph, claimed, assumptions }: Subject): Fo
   const support = supportOf(held);
   const derivation = derive(check, held, level, graph);
   const reasons = [...new Set(silences.map(({ reason }) => reason))];
-  const exceptions = check.views[0]?.context.exceptions;
   const finding: Finding = {
     ...headOf(check),
     ...verdict,
@@ -62,7 +61,7 @@ export function find(check: Check, { graph, claimed, assumptions }: Subject): Fo
     ways: waysBlocks(check, claimed),
     ...pathsOf({ check, claimed, graph, first: support.claims, atMost: assumptions.pathsListed }),
     setAside: claimsSetAside(check, support.claims),
-    voidIf: support.claims.flatMap((claim) => exceptions?.voidIf(claim) ?? []),
+    voidIf: support.claims.flatMap((claim) => check.exceptions.voidIf(claim)),
   };
   return { check, finding, sets, silences };
 }

@@ -30,12 +30,11 @@ export function readSigns({ checks, graph }: Subject): readonly Sign[] {
 }
 
 function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sign[] {
-  const { observation, part, feature, sureness, seen, views } = check;
+  const { observation, part, feature, sureness, seen, views, exceptions } = check;
   if (observation === undefined || part === undefined || seen === "unseen") return [];
   if (seen === "absent" && !claim.states.includes("original")) return [];
   if (!views.every(({ context }) => applies(claim.scope, context.where, graph.broader))) return [];
-  const exceptions = views[0]?.context.exceptions;
-  const because = exceptions?.defeatsOf(claim.id, seen) ?? [];
+  const because = exceptions.defeatsOf(claim.id, seen);
   return [
     {
       ...{ observation, part, feature, claim: claim.id, strength: claim.strength, sureness },
@@ -43,7 +42,7 @@ function signOf(check: Check, claim: Indicates, graph: KnownGraph): readonly Sig
       states: claim.states,
       standing: because.length > 0 ? "set-aside" : "stands",
       because,
-      voidIf: exceptions?.voidIf(claim.id, seen) ?? [],
+      voidIf: exceptions.voidIf(claim.id, seen),
       ...(claim.cause === undefined ? {} : { cause: claim.cause }),
     },
   ];

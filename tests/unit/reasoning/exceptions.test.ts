@@ -116,4 +116,21 @@ describe("an exception", () => {
     });
     expect(found.possible.outer).toEqual([[1700, null]]);
   });
+
+  it("[E13] is looked for on each part by itself, though two parts are of one kind", () => {
+    const { findings } = examineSketch(claims, {
+      parts: [
+        { id: "upper", kind: "drawer" },
+        { id: "lower", kind: "drawer" },
+      ],
+      observations: [
+        { id: "on-upper", part: "upper", feature: "F" },
+        { id: "on-lower", part: "lower", feature: "F" },
+        { id: "looked", part: "lower", feature: "gilded", seen: "absent" },
+      ],
+    });
+    const voidIf = (observation: string) => findings.find(({ id }) => id === observation)?.voidIf;
+    expect(voidIf("on-upper")).toMatchObject([{ exception: "unless", standing: "not-looked-for" }]);
+    expect(voidIf("on-lower")).toEqual([]);
+  });
 });
