@@ -9,6 +9,8 @@ import { openBareWalk } from "./bare-walk.ts";
 import type { Bench } from "./measure.ts";
 import { medians } from "./measure.ts";
 
+const PIECES = 100;
+
 /** 20 to 39 features of one family, in one region without narrower ones. */
 function someAsks({ features, leafRegions }: LayeredGraph, count: number): readonly NeighbourhoodAsk[] {
   const random = randomSource(7);
@@ -19,55 +21,49 @@ function someAsks({ features, leafRegions }: LayeredGraph, count: number): reado
   });
 }
 
-async function measure(claims: number) {
+/** A store and bare rows of the same graph, with pieces to ask about. */
+async function prepare(claims: number) {
   const graph = layeredGraph(claims);
   const store = answered(await openSqliteStore(temporaryPath()));
   answered(await store.commit(aCommit(graph.change)));
   const bare = openBareWalk(temporaryPath(), graph);
-  const asks = someAsks(graph, 100);
+  const asks = someAsks(graph, PIECES);
   const [ask] = asks as [NeighbourhoodAsk];
   const found = await store.neighbourhood(ask);
   console.log(
     `  ${claims} claims: a piece of ${ask.seeds.length} features reaches ${found.depths.size} terms, with ${found.claims.length} claims (bare: ${bare.walk(ask).length} rows)`,
   );
-  const times = await medians(
-    asks,
-    { rounds: 5, warmUp: 2 },
-    {
-      store: (asked) => store.neighbourhood(asked),
-      bare: (asked) => bare.walk(asked),
+  return {
+    walk: (piece: number) => store.neighbourhood(asks[piece] as NeighbourhoodAsk),
+    bareWalk: (piece: number) => bare.walk(asks[piece] as NeighbourhoodAsk),
+    close: async () => {
+      await store.close();
+      bare.close();
     },
-  );
-  await store.close();
-  bare.close();
-  return times;
+  };
 }
 
 /** The read of a neighbourhood against bare SQL, and in a graph ten times as large. */
 export const bench: Bench = async () => {
-  const small = await measure(10_000);
-  const large = await measure(100_000);
-  const against = "the bare SQL of the walk on the same claims";
+  const small = await prepare(10_000);
+  const large = await prepare(100_000);
+  const pieces = Array.from({ length: PIECES }, (_, piece) => piece);
+  const cost = await medians(
+    pieces,
+    { rounds: 6, warmUp: 2 },
+    { small: small.walk, bareSmall: small.bareWalk, large: large.walk, bareLarge: large.bareWalk },
+  );
+  await small.close();
+  await large.close();
+  const [what, against] = ["neighbourhood at", "the bare SQL of the walk on the same claims"];
   return [
+    { what: `${what} 10,000 claims`, against, cost: cost.small, costAgainst: cost.bareSmall, atMost: 1.3 },
+    { what: `${what} 100,000 claims`, against, cost: cost.large, costAgainst: cost.bareLarge, atMost: 1.3 },
     {
-      what: "neighbourhood at 10,000 claims",
-      against,
-      cost: small.store,
-      costAgainst: small.bare,
-      atMost: 1.3,
-    },
-    {
-      what: "neighbourhood at 100,000 claims",
-      against,
-      cost: large.store,
-      costAgainst: large.bare,
-      atMost: 1.3,
-    },
-    {
-      what: "neighbourhood at 100,000 claims",
+      what: `${what} 100,000 claims`,
       against: "the same kind at 10,000",
-      cost: large.store,
-      costAgainst: small.store,
+      cost: cost.large,
+      costAgainst: cost.small,
       atMost: 1.5,
     },
   ];

@@ -16,8 +16,9 @@ import { indexTerms, type TermSearch } from "../../search/term-search.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
+import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
-import { neighbourhoodCache, readNeighbourhood } from "./read-neighbourhood.ts";
+import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
 import { listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { standingTerms, standingView } from "./standing-view.ts";
@@ -42,8 +43,7 @@ function storeIn(database: Database, path: string): Store {
   let search: TermSearch | undefined;
   let dataVersion = 0;
   const forget = (): void => {
-    cache.claims.clear();
-    cache.terms.clear();
+    cache.clear();
     search = undefined;
   };
   /** Reads one state, after forgetting what another program may have changed. */
@@ -82,7 +82,7 @@ function storeIn(database: Database, path: string): Store {
         return deepFreeze(revision);
       });
       if (!isProblem(done)) {
-        for (const { kind, before } of change) if (kind === "term" && before) cache.terms.delete(before.id);
+        for (const { kind, before } of change) if (kind === "term" && before) cache.forgetTerm(before.id);
         search = undefined;
       }
       return done;

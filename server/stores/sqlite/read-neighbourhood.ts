@@ -4,32 +4,10 @@ import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood, NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
-import { type BoundedCache, boundedCache } from "./bounded-cache.ts";
 import type { Database } from "./database.ts";
+import type { NeighbourhoodCache, ReadClaim, TermSlot } from "./neighbourhood-cache.ts";
 import { parseBody, resolveRevision } from "./read-things.ts";
 import { WALK } from "./walk.ts";
-
-/** A claim and what it names beside its subject, which is reached already; of a row that never changes. */
-interface ReadClaim {
-  readonly claim: Claim;
-  readonly names: readonly TermId[];
-}
-/** A term with the revisions for which it was read. */
-interface ReadTerm {
-  readonly term: Term;
-  readonly since: RevisionNumber;
-  readonly until: RevisionNumber;
-}
-
-/** Parsed rows kept in memory, some 100 MB when full. */
-export interface NeighbourhoodCache {
-  readonly claims: BoundedCache<number, ReadClaim>;
-  readonly terms: BoundedCache<TermId, ReadTerm>;
-}
-export const neighbourhoodCache = (): NeighbourhoodCache => ({
-  claims: boundedCache(120_000),
-  terms: boundedCache(40_000),
-});
 
 /** Reads a neighbourhood. The caller empties the cache of what was changed since it was filled. */
 export function readNeighbourhood(
@@ -38,7 +16,7 @@ export function readNeighbourhood(
   ask: NeighbourhoodAsk,
 ): Neighbourhood {
   const revision = resolveRevision(database, ask.at);
-  const walked = database.get<{ rows: string; depths: string; cutAt: string }>(WALK, {
+  const walked = database.get<{ stated: string; excepted: string; depths: string; cutAt: string }>(WALK, {
     regions: JSON.stringify(ask.regions),
     seeds: JSON.stringify(ask.seeds),
     maxDepth: ask.maxDepth,
@@ -47,12 +25,20 @@ export function readNeighbourhood(
   });
   if (walked === undefined) throw new Error("The walk gave no row");
   const depths = Object.entries(JSON.parse(walked.depths)) as [TermId, number][];
-  const claims = readClaims(database, cache, JSON.parse(walked.rows));
-  const named = new Set(depths.map(([term]) => term));
-  for (const { names } of claims) for (const term of names) named.add(term);
+  const walk = cache.startWalk();
+  const claims = readClaims(database, cache, [...JSON.parse(walked.stated), ...JSON.parse(walked.excepted)]);
+
+  const met: TermSlot[] = [];
+  const meet = (slot: TermSlot): void => {
+    if (slot.metBy === walk) return;
+    slot.metBy = walk;
+    met.push(slot);
+  };
+  for (const [term] of depths) meet(cache.slotOf(term));
+  for (const { names } of claims) for (const slot of names) meet(slot);
   return {
     revision,
-    terms: readWithBroader(database, cache, named, revision),
+    terms: readWithBroader(database, cache, { met, meet }, revision),
     claims: claims.map(({ claim }) => claim),
     depths: new Map(depths.sort(([a], [b]) => (a < b ? -1 : 1))),
     cutAt: JSON.parse(walked.cutAt).sort(),
@@ -60,58 +46,51 @@ export function readNeighbourhood(
 }
 
 /** The claims of these rows, by id. */
-function readClaims(
-  database: Database,
-  { claims }: NeighbourhoodCache,
-  rows: readonly number[],
-): ReadClaim[] {
+function readClaims(database: Database, cache: NeighbourhoodCache, rows: readonly number[]): ReadClaim[] {
   const found: ReadClaim[] = [];
   const missing: number[] = [];
   // Rows are made in the order of ids within a change: taken by number they are nearly sorted, which sorts fast.
   for (const row of Float64Array.from(rows).sort()) {
-    const known = claims.get(row);
+    const known = cache.claims.get(row);
     if (known === undefined) missing.push(row);
     else found.push(known);
   }
-  const read =
-    missing.length === 0
-      ? []
-      : database.all<{ row: number; body: string }>(
-          `SELECT claim.row, claim.body FROM json_each(:rows) AS asked
-            CROSS JOIN claim ON claim.row = asked.value`,
-          { rows: JSON.stringify(missing) },
-        );
-  for (const { row, body } of read) {
-    const claim = parseBody<Claim>(body);
-    const subject = "subject" in claim ? claim.subject : undefined;
-    const entry = { claim, names: namedTerms(claim).filter((term) => term !== subject) };
-    claims.set(row, entry);
-    found.push(entry);
-  }
+  if (missing.length > 0)
+    for (const { row, body } of database.all<{ row: number; body: string }>(
+      `SELECT claim.row, claim.body FROM json_each(:rows) AS asked
+        CROSS JOIN claim ON claim.row = asked.value`,
+      { rows: JSON.stringify(missing) },
+    )) {
+      const read = readClaim(cache, parseBody<Claim>(body));
+      cache.claims.set(row, read);
+      found.push(read);
+    }
   return found.sort((a, b) => (a.claim.id < b.claim.id ? -1 : 1));
 }
 
-/** These terms and all broader ones, by id. */
+function readClaim(cache: NeighbourhoodCache, claim: Claim): ReadClaim {
+  const subject = "subject" in claim ? claim.subject : undefined;
+  const names = namedTerms(claim).filter((term) => term !== subject);
+  return { claim, names: names.map(cache.slotOf) };
+}
+
+/** What was met, as it stood, with all broader terms, by id. `meet` adds to what was met, each once. */
 function readWithBroader(
   database: Database,
-  { terms }: NeighbourhoodCache,
-  named: Set<TermId>,
+  cache: NeighbourhoodCache,
+  { met, meet }: { readonly met: readonly TermSlot[]; readonly meet: (slot: TermSlot) => void },
   at: RevisionNumber,
 ): readonly Term[] {
   const found: Term[] = [];
-  const queue = [...named];
-  const take = (term: Term): void => {
+  const take = (term: Term, broader: TermSlot | undefined): void => {
     found.push(term);
-    if (term.broader === undefined || named.has(term.broader)) return;
-    named.add(term.broader);
-    queue.push(term.broader);
+    if (broader !== undefined) meet(broader);
   };
-  for (let next = 0; next < queue.length; ) {
+  for (let next = 0; next < met.length; ) {
     const missing: TermId[] = [];
-    for (; next < queue.length; next++) {
-      const id = queue[next] as TermId;
-      const known = terms.get(id);
-      if (known !== undefined && known.since <= at && at < known.until) take(known.term);
+    for (; next < met.length; next++) {
+      const { id, read, broader } = met[next] as TermSlot;
+      if (read !== undefined && read.since <= at && at < read.until) take(read.term, broader);
       else missing.push(id);
     }
     if (missing.length === 0) break;
@@ -121,8 +100,10 @@ function readWithBroader(
       { ids: JSON.stringify(missing), at },
     )) {
       const term = parseBody<Term>(body);
-      terms.set(term.id, { term, since, until });
-      take(term);
+      const slot = cache.slotOf(term.id);
+      slot.read = { term, since, until };
+      slot.broader = term.broader === undefined ? undefined : cache.slotOf(term.broader);
+      take(term, slot.broader);
     }
   }
   return found.sort((a, b) => (a.id < b.id ? -1 : 1));

@@ -1,6 +1,7 @@
 /**
  * The walk. `CROSS JOIN` keeps SQLite from turning a join round: each step searches by the subject, never through all
- * rows. `UNION` ends cycles. Handed over are three short texts, as most of the time would go into rows.
+ * rows. `UNION` ends cycles. Handed over are four short texts, as most of the time would go into rows; statements are
+ * read twice because keeping them in between costs more.
  */
 export const WALK = `
 WITH RECURSIVE
@@ -23,20 +24,21 @@ WITH RECURSIVE
      WHERE walk.depth < :maxDepth AND lead.since <= :at AND :at < lead.until
        AND (:everywhere OR lead.region IS NULL OR lead.region IN scope)),
   reached(term, depth) AS MATERIALIZED (SELECT term, min(depth) FROM walk GROUP BY term),
-  stated(row, claim) AS MATERIALIZED (
-    SELECT statement.row, statement.claim
-      FROM reached CROSS JOIN statement ON statement.subject = reached.term
-     WHERE statement.since <= :at AND :at < statement.until),
   excepted(row, claim) AS (
     SELECT exception.row, exception.claim
-      FROM stated CROSS JOIN exception ON exception.of = stated.claim
-     WHERE exception.accepted AND exception.since <= :at AND :at < exception.until
+      FROM reached CROSS JOIN statement ON statement.subject = reached.term
+      CROSS JOIN exception ON exception.of = statement.claim
+     WHERE statement.since <= :at AND :at < statement.until
+       AND exception.accepted AND exception.since <= :at AND :at < exception.until
     UNION
     SELECT exception.row, exception.claim
       FROM excepted CROSS JOIN exception ON exception.of = excepted.claim
      WHERE exception.accepted AND exception.since <= :at AND :at < exception.until)
 SELECT
-  (SELECT json_group_array(row) FROM (SELECT row FROM stated UNION ALL SELECT row FROM excepted)) AS rows,
+  (SELECT json_group_array(statement.row)
+     FROM reached CROSS JOIN statement ON statement.subject = reached.term
+    WHERE statement.since <= :at AND :at < statement.until) AS stated,
+  (SELECT json_group_array(row) FROM excepted) AS excepted,
   (SELECT json_group_object(term, depth) FROM reached) AS depths,
   (SELECT json_group_array(reached.term) FROM reached
     WHERE reached.depth = :maxDepth AND EXISTS (

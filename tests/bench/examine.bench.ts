@@ -1,0 +1,77 @@
+import type { Piece } from "#server/domain/examination.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { examinePiece } from "#server/use-cases/ask/examine-piece.ts";
+import { isRefusal } from "#server/use-cases/refusal.ts";
+import { aCommit } from "#tests/support/build-change.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { type LayeredGraph, layeredGraph } from "#tests/support/layered-graph.ts";
+import { randomSource } from "#tests/support/random-source.ts";
+import { temporaryPath } from "#tests/support/temporary-store.ts";
+import { type Bench, medians } from "./measure.ts";
+
+const PARTS = 10;
+const OBSERVATIONS = 30;
+const PIECES = 20;
+
+/** Pieces of ten parts with three things seen on each, all features of one family, in a region without narrower ones. */
+function somePieces({ features, leafRegions }: LayeredGraph): readonly Piece[] {
+  const random = randomSource(11);
+  return Array.from({ length: PIECES }, () => {
+    const family = random.pick(features);
+    return aPiece({
+      ...{ date: "1740/1780", region: random.pick(leafRegions) },
+      parts: Array.from({ length: PARTS }, (_, n) => ({ id: `p${n}` })),
+      observations: Array.from({ length: OBSERVATIONS }, (_, n) => ({
+        ...{ id: `o${n}`, part: `p${n % PARTS}`, feature: random.pick(family) },
+      })),
+    });
+  });
+}
+
+async function openGraph(claims: number) {
+  const graph = layeredGraph(claims);
+  const store = answered(await openSqliteStore(temporaryPath()));
+  answered(await store.commit(aCommit(graph.change)));
+  const examine = async (piece: Piece) => {
+    const examined = await examinePiece({ store }, piece);
+    if (isRefusal(examined)) throw new Error(examined.refused.map(({ message }) => message).join(" "));
+    return examined.report;
+  };
+  return { pieces: somePieces(graph), examine, close: () => store.close() };
+}
+
+/** Examining a piece of 30 observations on 10 parts, from the read of its neighbourhood to the words, in two graphs. */
+export const bench: Bench = async () => {
+  const small = await openGraph(10_000);
+  const large = await openGraph(100_000);
+  for (const [claims, { pieces, examine }] of [
+    ["10,000", small],
+    ["100,000", large],
+  ] as const) {
+    const { neighbourhood, findings, ruleOuts } = await examine(pieces[0] as Piece);
+    console.log(
+      `  ${claims} claims: the first piece reaches ${neighbourhood.terms} terms and ${neighbourhood.claims} claims, has ${findings.length} findings and ${ruleOuts.length} rule-outs`,
+    );
+  }
+  const rounds = Array.from({ length: PIECES }, (_, n) => n);
+  const times = await medians(
+    rounds,
+    { rounds: 5, warmUp: 2 },
+    {
+      small: (n) => small.examine(small.pieces[n] as Piece),
+      large: (n) => large.examine(large.pieces[n] as Piece),
+    },
+  );
+  await small.close();
+  await large.close();
+  return [
+    {
+      what: "examining 30 observations on 10 parts at 100,000 claims",
+      against: "the same at 10,000",
+      cost: times.large,
+      costAgainst: times.small,
+      atMost: 1.5,
+    },
+  ];
+};
