@@ -105,10 +105,10 @@ describe("what could not yet be made is called impossible", () => {
     ["wire-nail", "paris", 1806],
     ["lever-tumblers", "england", 1778],
     ["detector-lever", "england", 1818],
-    ["chromium-plate", "england", 1840],
+    ["chromium-plate", "england", 1838],
     ["plastic-knob", "philadelphia", 1907],
     ["hardboard", "boston", 1926],
-    ["chipboard", "german-lands", 1932],
+    ["chipboard", "german-lands", 1887],
   ])("%s in %s before %i", async (feature, region, year) => {
     expect(await firstPossible(feature, region)).toBe(year);
     expect(await find([feature], region, "1700/1750")).toMatchObject({
