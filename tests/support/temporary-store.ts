@@ -7,11 +7,14 @@ import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "./expect-answer.ts";
 
 const folders: string[] = [];
-process.once("exit", () => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
+function removeFolders(): void {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+}
+process.once("exit", removeFolders);
+// A worker of the test runner is stopped without an exit of its own.
+if (process.env["VITEST"] !== undefined) (await import("vitest")).afterAll(removeFolders);
 
-/** The path of a store in a new folder, which is removed when the process ends. */
+/** The path of a store in a new folder, which is removed when the file of tests, or the process, ends. */
 export function temporaryPath(): string {
   const folder = mkdtempSync(join(tmpdir(), "scribeline-store-"));
   folders.push(folder);
