@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 
 const SEED = fileURLToPath(new URL("../../seed-data", import.meta.url));
 
-export const FOLDERS = ["terms", "claims", "sources"] as const;
+export const FOLDERS = ["terms", "claims", "sources", "tables"] as const;
 export type Folder = (typeof FOLDERS)[number];
 
 /** One line of the seed data as it stands in its file; `at` is `claims/nails.jsonl:12`. */

@@ -1,5 +1,6 @@
 import type { Graph } from "#server/domain/change.ts";
 import type { Claim } from "#server/domain/claim.ts";
+import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import type { Source } from "#server/domain/source.ts";
 import type { Term } from "#server/domain/term.ts";
 import type { SeedLine } from "./read-seed-lines.ts";
@@ -9,12 +10,18 @@ export interface SeedGraph {
   readonly terms: readonly Term[];
   readonly claims: readonly Claim[];
   readonly sources: readonly Source[];
+  readonly tables: readonly ReferenceRow[];
 }
 
 export function parseSeed(lines: readonly SeedLine[]): SeedGraph {
   const of = <T>(folder: string): readonly T[] =>
     lines.filter((line) => line.folder === folder).map(({ text }) => JSON.parse(text) as T);
-  return { terms: of<Term>("terms"), claims: of<Claim>("claims"), sources: of<Source>("sources") };
+  return {
+    terms: of<Term>("terms"),
+    claims: of<Claim>("claims"),
+    sources: of<Source>("sources"),
+    tables: of<ReferenceRow>("tables"),
+  };
 }
 
 export const asGraph = ({ terms, claims, sources }: SeedGraph): Graph => ({

@@ -16,6 +16,7 @@ const FILLING = new Set([
   "Society",
   "Museum",
   "Association",
+  "London",
 ]);
 
 /** Names of patentees, and of firms that wrote a source of the trade. */
@@ -28,8 +29,8 @@ function namesInSources(sources: readonly Source[]): ReadonlySet<string> {
   return new Set(names);
 }
 
-const published = (claim: Claim) =>
-  claim.citations.flatMap((citation) => (citation.basis === "published" ? [citation] : []));
+const published = ({ citations }: Pick<Claim, "citations">) =>
+  citations.flatMap((citation) => (citation.basis === "published" ? [citation] : []));
 
 const isFloor = (claim: Claim): boolean =>
   claim.relation === "introduced" && claim.hardness === "physical" && claim.status === "accepted";
@@ -65,7 +66,7 @@ export const honestyRules: readonly Rule[] = [
     says: "a page in a locator stands in the record of its source, and so was not made up",
     find: (seed) => {
       const sources = sourceOf(seed);
-      return seed.claims.flatMap((claim) =>
+      return [...seed.claims, ...seed.tables].flatMap((claim) =>
         published(claim).flatMap(({ source, locator }) => {
           const record = JSON.stringify(sources.get(source) ?? "");
           const pages = [...locator.matchAll(/\bpp?\. ?([\d–-]+)/g)].flatMap(([, page = ""]) =>
@@ -113,9 +114,11 @@ export const honestyRules: readonly Rule[] = [
     },
   },
   {
-    says: "every source is cited, or is itself a documented piece",
-    find: ({ claims, sources }) => {
-      const cited = new Set(claims.flatMap((claim) => published(claim).map(({ source }) => source)));
+    says: "every source is cited by a claim or a table, or is itself a documented piece",
+    find: ({ claims, sources, tables }) => {
+      const cited = new Set(
+        [...claims, ...tables].flatMap((cites) => published(cites).map(({ source }) => source)),
+      );
       return sources
         .filter(({ id, piece }) => !cited.has(id) && piece === undefined)
         .map(({ id }) => `${id} is cited by nothing`);
