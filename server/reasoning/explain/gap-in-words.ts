@@ -6,7 +6,8 @@ import { type ReportReader, subjectInWords } from "./report-reader.ts";
 export function gapInWords(gap: Gap, reader: ReportReader): string {
   const term = gap.term === undefined ? "this" : reader.labelOf(gap.term);
   const finding = gap.finding === undefined ? undefined : reader.findingOf(gap.finding);
-  const bearing = finding === undefined ? "" : ` It bears on ${subjectInWords(finding, reader)}.`;
+  const isItsOwn = finding === undefined || finding.feature === gap.term;
+  const bearing = isItsOwn ? "" : ` It bears on ${subjectInWords(finding, reader)}.`;
   switch (gap.kind) {
     case "undated-term":
       return `${capitalise(term)}: no source dates it.${bearing}`;
