@@ -29,6 +29,16 @@ const QUARRELS: Readonly<
   "chipboard, United States or Bremen": { rows: ["E37", "E38"] },
   "hardboard, 1898 or the 1920s": { rows: ["E35", "E36", "E77"] },
   "the first planing machine": { rows: ["A26", "A55", "A130"], not: ["A87"] },
+  "shellac before French polishing": { rows: ["F3", "F5", "F7"], not: ["F43"] },
+  "shellac as the finish of factories": { rows: ["F9", "F45"] },
+  "the silvered mirror and the end of amalgam": { rows: ["E52", "E53", "E100", "E101", "E104"] },
+  "the coil spring": { rows: ["E55", "E56", "E105", "E106"] },
+  "marks of origin and the words “made in”": { rows: ["D57", "D60", "D63", "D100"], not: ["D58", "D61"] },
+  "the Parisian stamp": { rows: ["D64", "D65", "D103", "D104", "L114"], not: ["D67"] },
+  "the first American list of prices": { rows: ["G95", "K30", "K31"] },
+  "cast looking-glass plates in Britain": { rows: ["E45", "E91", "E92"] },
+  "a surface that does not glow": { rows: ["F20"], not: ["F23"] },
+  "colonial work of New Mexico": { rows: ["K266", "K270"], not: ["K271"] },
   "abrasive paper": { rows: ["A116", "A117", "A119"], not: ["A118"] },
 };
 
@@ -46,6 +56,20 @@ describe("sources that disagree", () => {
   it("are missed when one of them is dropped", () => {
     const claims = seed.claims.filter(({ row }) => row !== "A97");
     expect(missingFrom({ ...seed, claims }, ["A96", "A97"], "accepted")).toEqual(["A97"]);
+  });
+});
+
+describe("values that disagree", () => {
+  it.each([
+    ["mahogany", "shrinkage", ["H31", "H33", "H68", "H69"]],
+    ["mahogany", "movement", ["H31", "H68", "H69", "H70"]],
+    ["British oak", "tree-rings", ["I2", "I3", "I4", "I5", "I21"]],
+    ["veneer sawn by hand", "veneer", ["A33", "A34", "A89"]],
+    ["veneer sawn by disc", "veneer", ["A37", "A38", "A95"]],
+    ["old round tops", "equations", ["H60", "H61", "H91", "H92"]],
+  ])("stand side by side on %s in the table %s", (_, table, rows) => {
+    const there = new Set(seed.tables.flatMap((row) => (row.table === table ? [row.row] : [])));
+    expect(rows.filter((row) => !there.has(row))).toEqual([]);
   });
 });
 
