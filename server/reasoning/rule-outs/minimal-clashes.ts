@@ -1,4 +1,3 @@
-import { isHeldIn } from "../atoms.ts";
 import type { Clash } from "./clash.ts";
 
 /**
@@ -10,27 +9,52 @@ export function minimalClashes(clashes: readonly Clash[]): readonly Clash[] {
   return [...physical, ...minimal(clashes).filter(({ hardness }) => hardness === "practice")];
 }
 
-function minimal(clashes: readonly Clash[]): readonly Clash[] {
-  const bySize = clashes
-    .map((clash) => ({ clash, mark: markOf(clash) }))
-    .sort((a, b) => a.clash.held.length - b.clash.held.length);
-  const found: typeof bySize = [];
-  for (const one of bySize) {
-    const holdsOther = found.some(
-      (other) => (other.mark & ~one.mark) === 0 && isHeldIn(other.clash.held, one.clash.held),
-    );
-    if (!holdsOther) found.push(one);
-  }
-  return found.map(({ clash }) => clash);
+/** A clash with its atoms as numbers, the one that the fewest clashes have first. */
+interface Numbered {
+  readonly clash: Clash;
+  readonly atoms: readonly number[];
 }
 
-/** One of 32 bits for each atom: a set whose bits are not all in another's cannot be part of it. */
-function markOf({ held }: Clash): number {
-  let mark = 0;
-  for (const { key } of held) {
-    let sum = 0;
-    for (let i = 0; i < key.length; i++) sum = (sum * 31 + key.charCodeAt(i)) | 0;
-    mark |= 1 << (sum & 31);
+/**
+ * From the smallest up, each that holds none of those found. A clash that is held has all its atoms in the one that holds
+ * it, so it is looked for under its rarest atom alone: there can be a hundred thousand clashes, and few share that one.
+ */
+function minimal(clashes: readonly Clash[]): readonly Clash[] {
+  const byRarest = new Map<number | undefined, Numbered[]>();
+  const found: Clash[] = [];
+  for (const one of numberAtoms(clashes)) {
+    if (one.atoms.some((atom) => byRarest.get(atom)?.some((other) => isAllIn(other.atoms, one.atoms))))
+      continue;
+    found.push(one.clash);
+    const [rarest] = one.atoms;
+    const sharing = byRarest.get(rarest);
+    if (sharing) sharing.push(one);
+    else byRarest.set(rarest, [one]);
   }
-  return mark;
+  return found;
+}
+
+/** The smallest first; as many clashes as possible differ in their first atoms. */
+function numberAtoms(clashes: readonly Clash[]): readonly Numbered[] {
+  const uses = new Map<string, number>();
+  for (const { held } of clashes) for (const { key } of held) uses.set(key, (uses.get(key) ?? 0) + 1);
+  const byUse = [...uses].sort(([, a], [, b]) => a - b);
+  const numbers = new Map(byUse.map(([key], n) => [key, n]));
+  return clashes
+    .map((clash) => ({
+      clash,
+      atoms: clash.held.map(({ key }) => numbers.get(key) as number).sort((a, b) => a - b),
+    }))
+    .sort((a, b) => a.atoms.length - b.atoms.length);
+}
+
+/** Whether all of `a` is in `b`, both ascending. */
+function isAllIn(a: readonly number[], b: readonly number[]): boolean {
+  let j = 0;
+  for (const atom of a) {
+    while (j < b.length && (b[j] as number) < atom) j++;
+    if (b[j] !== atom) return false;
+    j++;
+  }
+  return true;
 }
