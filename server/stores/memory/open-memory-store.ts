@@ -1,10 +1,10 @@
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
 import { sealDump } from "../../chain/seal-dump.ts";
-import { canonicalJson } from "../../domain/canonical-json.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { DumpRecord } from "../../domain/dump.ts";
 import type { Examination } from "../../domain/examination.ts";
+import { frozenCopy } from "../../domain/frozen-copy.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
@@ -32,7 +32,7 @@ export function openMemoryStore(): Store {
     id: ExaminationId,
     write: ExaminationWrite,
   ): Promise<Examination | Problem> => {
-    const next = nextVersion(id, (version) => findVersion(drawer, id, version), ownCopy(write));
+    const next = nextVersion(id, (version) => findVersion(drawer, id, version), frozenCopy(write));
     if (isProblem(next)) return next;
     drawer = withVersion(drawer, deepFreeze(next));
     return next;
@@ -51,7 +51,7 @@ export function openMemoryStore(): Store {
       ),
     changeAt: async (revision) => history[revision - 1]?.change,
     commit: async (commit) => {
-      const extended = extendHistory(history, ownCopy(commit));
+      const extended = extendHistory(history, frozenCopy(commit));
       if (isProblem(extended)) return extended;
       history = extended;
       search = undefined;
@@ -89,7 +89,7 @@ export function openMemoryStore(): Store {
       const restored = restoredHistory(content.revisions);
       if (isProblem(restored)) return restored;
       history = restored;
-      drawer = content.examinations.map(ownCopy).reduce(withVersion, drawer);
+      drawer = content.examinations.map(frozenCopy).reduce(withVersion, drawer);
       search = undefined;
       return { records: content.records };
     },
@@ -97,9 +97,6 @@ export function openMemoryStore(): Store {
     close: async () => {},
   };
 }
-
-/** A frozen copy, so that what the caller does with the value later cannot reach the store. */
-const ownCopy = <Value>(value: Value): Value => deepFreeze(JSON.parse(canonicalJson(value)));
 
 type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
 const records = ({ history, drawer }: State): readonly Kept[] => [
@@ -114,7 +111,7 @@ const records = ({ history, drawer }: State): readonly Kept[] => [
 function restoredHistory(revisions: DumpContent["revisions"]): History | Problem {
   let history: History = [];
   for (const { revision, change } of revisions) {
-    const extended = extendHistory(history, ownCopy({ ...revision, change }));
+    const extended = extendHistory(history, frozenCopy({ ...revision, change }));
     if (isProblem(extended)) return changeDoesNotFit(revision.number, extended);
     history = extended;
   }

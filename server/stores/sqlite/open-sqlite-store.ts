@@ -2,10 +2,10 @@ import { checkCommit } from "../../chain/check-commit.ts";
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
 import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
-import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Claim } from "../../domain/claim.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Examination } from "../../domain/examination.ts";
+import { frozenCopy } from "../../domain/frozen-copy.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
@@ -60,9 +60,10 @@ function storeIn(database: Database, path: string): Store {
     write: ExaminationWrite,
   ): Promise<Examination | Problem> =>
     database.write(() => {
-      const next = nextVersion(id, (version) => findExamination(database, id, version), ownCopy(write));
-      if (!isProblem(next)) addVersion(database, next);
-      return next;
+      const next = nextVersion(id, (version) => findExamination(database, id, version), frozenCopy(write));
+      if (isProblem(next)) return next;
+      addVersion(database, next);
+      return deepFreeze(next);
     });
 
   return {
@@ -72,7 +73,7 @@ function storeIn(database: Database, path: string): Store {
     revisions: (page) => read(() => listRevisions(database, page)),
     changeAt: (revision) => read(() => readChange(database, revision)),
     commit: async (commit) => {
-      const { change, expected } = ownCopy(commit);
+      const { change, expected } = frozenCopy(commit);
       const done = database.write(() => {
         const newest = newestRevision(database);
         const refusal = checkCommit(standingView(database), newest?.number ?? 0, change, expected);
@@ -141,5 +142,3 @@ function restoreContent(database: Database, content: DumpContent): { readonly re
   for (const examination of content.examinations) addVersion(database, examination);
   return { records: content.records };
 }
-
-const ownCopy = <Value>(value: Value): Value => deepFreeze(JSON.parse(canonicalJson(value)));

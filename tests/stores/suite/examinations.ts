@@ -133,6 +133,15 @@ export function examinationGroup(open: () => Promise<Store>): void {
       ).toBeLessThanOrEqual(3);
     });
 
+    it("[S10] answers a write with a value that nobody can change", async () => {
+      const created = answered(await store.createExamination(chest, titled("mine"), at(1)));
+      const undone = async () => answered(await store.undoExamination(chest, 2, at(3)));
+      const changed = answered(await store.changeExamination(chest, 1, titled("changed"), at(2)));
+      for (const written of [created, changed, await undone()])
+        expect(() => Object.assign(written, { version: 99 })).toThrow(TypeError);
+      expect((await store.examination(chest))?.version).toBe(3);
+    });
+
     it("[S10] is not reached by what its callers do with a piece handed over", async () => {
       const mine = { ...titled("mine"), note: "as given" };
       answered(await store.createExamination(chest, mine, at(1)));
