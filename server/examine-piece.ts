@@ -10,6 +10,7 @@ import { openDataToRead } from "./open-data.ts";
 import { openDump } from "./open-dump.ts";
 import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
+import { runCommand } from "./run-command.ts";
 import { examinePiece } from "./use-cases/ask/examine-piece.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
 import { wordsAsText } from "./words-as-text.ts";
@@ -108,4 +109,4 @@ async function main(): Promise<void> {
   else refuse(...text);
 }
 
-await main();
+await runCommand(main);
