@@ -19,7 +19,7 @@ export interface Report {
   /** False if a stage was cut short; what is missing stands in `notSearched`. */
   readonly complete: boolean;
   readonly attribution: AttributionReading;
-  /** One per observation and per checked part of the attribution, in the order of engine rulings (R12). */
+  /** One per observation and per checked part of the attribution, the weightiest first (E23). */
   readonly findings: readonly Finding[];
   readonly ruleOuts: readonly RuleOut[];
   readonly notSearched: readonly NotSearched[];
@@ -39,7 +39,7 @@ export interface Assumptions {
   readonly pathsListed: number;
 }
 
-/** A place of the attribution (R6): a region, or what is left of one beside the regions the claims name. */
+/** A place of the attribution (E14): a region, or what is left of one beside the regions the claims name. */
 export interface Place {
   readonly region: TermId | null;
   readonly elsewhere: boolean;
@@ -104,9 +104,9 @@ export interface Finding {
   readonly reasons: readonly SilenceReason[];
   readonly possible: YearSets;
   readonly usual: YearSets;
-  /** Rival claims that alone keep the finding open (R3). */
+  /** Rival claims that alone keep the finding open (E6). */
   readonly openOnlyBy: readonly ClaimId[];
-  /** Irredundant: of the contradiction if there is one, else of the set (R8). */
+  /** Irredundant: of the contradiction if there is one, else of the set (E19). */
   readonly support: Support;
   /** Why the support gives these years, as a tree; shared sub-trees carry the same `ref`. */
   readonly derivation?: Derivation;
@@ -137,7 +137,7 @@ export type Derivation =
       readonly ref: number;
       readonly term: TermId;
       readonly place: Place | null;
-      readonly by: "all-of" | "any-way" | "way" | "rivals" | "diffusion" | "places" | "cycle";
+      readonly by: "all-of" | "any-way" | "way" | "rivals" | "diffusion" | "places";
       readonly hardness: Hardness;
       readonly years: YearsJson;
       readonly from: readonly Derivation[];

@@ -1,5 +1,5 @@
 import type { Examination } from "../domain/examination.ts";
-import { isProblem, type Problem } from "../domain/problem.ts";
+import type { Problem } from "../domain/problem.ts";
 
 /** Why nothing was done or answered; where somebody changed an examination meanwhile, how it stands now. */
 export interface Refusal {
@@ -17,7 +17,3 @@ export function refusalFrom(problems: readonly Problem[]): Refusal | undefined {
   const [first, ...rest] = problems;
   return first === undefined ? undefined : { refused: [first, ...rest] };
 }
-
-/** Turns the answer of a store into a refusal where it is a problem. */
-export const refusedOr = <Answer>(answer: Answer | Problem): Answer | Refusal =>
-  isProblem(answer) ? { refused: [answer] } : answer;

@@ -1,4 +1,4 @@
-import { line, mirrored } from "./pen.ts";
+import { mirrored } from "./pen.ts";
 
 /** A cabriole leg seen from the front, its knee turned outwards; ends in a pad foot. `cx` is the inner top edge. */
 export function cabriole(cx: number, top: number, foot: number, side: -1 | 1, width = 20): string {
@@ -46,14 +46,6 @@ export function turned(cx: number, top: number, foot: number, half = 6): string 
     .map(([dx, t]) => `L${r(dx, top + h * t)}`)
     .join("");
   return `M${l(half, top)}${down}${up}z`;
-}
-
-/** The rings of a turned leg, at detail weight. */
-export function turnedRings(cx: number, top: number, foot: number, half = 6): string {
-  const h = foot - top;
-  return [0.22, 0.29, 0.71, 0.73, 0.85, 0.87]
-    .map((t) => line([cx - half * 0.9, top + h * t], [cx + half * 0.9, top + h * t]))
-    .join("");
 }
 
 /**

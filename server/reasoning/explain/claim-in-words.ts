@@ -17,7 +17,7 @@ export const STATE_IN_WORDS: Readonly<Record<PartState, string>> = {
 };
 
 /** " in New England, on chests of drawers, on a drawer bottom"; empty without a scope. */
-export function scopeInWords(scope: Scope, labelOf: LabelOf): string {
+function scopeInWords(scope: Scope, labelOf: LabelOf): string {
   const places = [
     scope.region === undefined ? "" : ` in ${labelOf(scope.region)}`,
     scope.form === undefined ? "" : `, form: ${labelOf(scope.form)}`,

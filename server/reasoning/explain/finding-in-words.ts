@@ -11,7 +11,7 @@ import { yearsInWords } from "./years-in-words.ts";
 const years = (count: number): string => (count === 1 ? "1 year" : `${count} years`);
 
 /** Why a finding says nothing of the date, to follow "says nothing: ". */
-export const SILENCE_IN_WORDS: Readonly<Record<SilenceReason, string>> = {
+const SILENCE_IN_WORDS: Readonly<Record<SilenceReason, string>> = {
   defeated: "an exception holds",
   "out-of-scope": "no claim covers this place, form or part",
   overridden: "a claim closer to this place stands in its stead",
@@ -106,7 +106,7 @@ const PATH_LABEL: Readonly<Record<Path["label"], string>> = {
 };
 
 /** A path as one line: the terms passed, the claim it ends in, and what that says here. */
-export function pathInWords(path: Path, reader: ReportReader): string {
+function pathInWords(path: Path, reader: ReportReader): string {
   const claim = path.dated === undefined ? undefined : reader.claimOf(path.dated);
   const end =
     claim === undefined

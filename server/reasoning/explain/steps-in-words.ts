@@ -15,7 +15,6 @@ const JOINED: Readonly<Record<Derived["by"], string>> = {
   rivals: "sources that disagree, taken loosely",
   diffusion: "the time it took to spread",
   places: "the places it can be from",
-  cycle: "terms that need each other",
 };
 
 /** A chain that only passes on the years of its one way, or of what stands below it, needs no line of its own. */

@@ -35,7 +35,7 @@ export function windowsAt(
 }
 
 /** A part with a region of its own is judged there, wherever the piece is from. */
-export function proofsAt(place: number, { views, feature, elsewhere }: Check): Proofs {
+function proofsAt(place: number, { views, feature, elsewhere }: Check): Proofs {
   const here = elsewhere ? views : views.slice(place, place + 1);
   return eitherOf(here.map((view) => view.proofs(feature)));
 }

@@ -1,12 +1,4 @@
-import type {
-  Basis,
-  ClaimStatus,
-  Hardness,
-  PartState,
-  Seen,
-  Strength,
-  Sureness,
-} from "../apollo/schema-types.graphql.ts";
+import type { Basis, ClaimStatus, Hardness, PartState, Strength } from "../apollo/schema-types.graphql.ts";
 
 /** Where a claim comes from; stands wherever the claim does. */
 export const basisWords: Readonly<Record<Basis, string>> = {
@@ -40,18 +32,6 @@ export const stateWords: Readonly<Record<PartState, string>> = {
   LATER: "later than the piece",
   REUSED: "reused from an earlier piece",
   REWORKED: "of the first making, worked over since",
-};
-
-export const seenWords: Readonly<Record<Seen, string>> = {
-  PRESENT: "seen",
-  ABSENT: "looked for, absent",
-  UNSEEN: "could not be seen",
-};
-
-export const surenessWords: Readonly<Record<Sureness, string>> = {
-  SURE: "sure",
-  PROBABLE: "probable",
-  POSSIBLE: "possible",
 };
 
 /** How far a source was read when its claims were taken from it. */
