@@ -14,7 +14,7 @@ export interface Config {
   readonly largestBody: number;
   /** Time for one request, in milliseconds. */
   readonly deadline: number;
-  /** Highest cost of one operation (docs/spec/5-api.md, A8). */
+  /** Highest cost of one operation (docs/spec/5-api.md, A12). */
   readonly highestCost: number;
 }
 

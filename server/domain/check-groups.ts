@@ -18,7 +18,7 @@ export function checkGroups({ parts, together, separate }: Piece): readonly Prob
           problem(
             "TOGETHER_AND_SEPARATE",
             `The part “${labelOf.get(a)}” cannot be separate from itself; name two parts.`,
-            [...["separate", i]],
+            ["separate", i],
           ),
         ];
       const group = groupOf.get(a);

@@ -118,7 +118,7 @@ function checkObservations({ parts, observations }: Piece): readonly Problem[] {
         problem(
           "UNKNOWN_PART",
           `Observation ${i + 1} is on the part ${part}, which the piece has not; add the part or choose another.`,
-          [...["observations", i, "part"]],
+          ["observations", i, "part"],
         ),
       );
     return problems;

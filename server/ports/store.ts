@@ -86,7 +86,7 @@ export interface Commit {
  * - S9 `restore` takes a whole sound dump or nothing, and only into an empty store.
  * - S10 Values handed over are shared: neither side changes them, and what a store gives is frozen.
  * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
- *   `STORE_CORRUPT`). After such a failure the store goes on as it stood before.
+ *   `STORE_CORRUPT`, `STORE_UNREACHABLE`). After such a failure the store goes on as it stood before.
  * - S12 to S14 Filters, search, neighbourhood: at each of them below.
  */
 export interface Store {
