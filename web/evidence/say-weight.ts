@@ -10,5 +10,9 @@ export function sayWeight(relation: Relation, hardness: Hardness, closed: boolea
     return "Habit or fashion: a piece that goes against it is unusual, never impossible.";
   if (relation === "REQUIRES")
     return "A fact of making: no piece shows it that is older than what it was made with.";
+  if (relation === "CONFINED_TO")
+    return "A fact of place: a piece that shows it cannot be from any other region.";
+  if (relation === "NOT_FOUND_IN")
+    return "A fact of place: no piece for which this is meant can show it, in the years named or, if none are, ever.";
   return "The thing itself did not exist outside these years: a piece that shows it cannot be of others.";
 }
