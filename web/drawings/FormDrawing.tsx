@@ -1,5 +1,6 @@
 import { type KeyboardEvent, memo, useCallback, useId, useState } from "react";
 import type { PartSummary } from "#server/domain/report.ts";
+import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
 import { DimensionMark } from "./DimensionMark.tsx";
 import styles from "./FormDrawing.module.css";
 import { HATCHING, Hatching } from "./Hatching.tsx";
@@ -22,12 +23,9 @@ interface Props {
 }
 
 const STEPS: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ...LIST_MOVES,
   ArrowRight: (at, last) => Math.min(at + 1, last),
-  ArrowDown: (at, last) => Math.min(at + 1, last),
   ArrowLeft: (at) => Math.max(at - 1, 0),
-  ArrowUp: (at) => Math.max(at - 1, 0),
-  Home: () => 0,
-  End: (_, last) => last,
 };
 
 /**

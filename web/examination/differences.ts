@@ -1,4 +1,5 @@
 import type { Piece } from "#server/domain/examination.ts";
+import { foundWords } from "./seen-words.ts";
 
 /** One thing in which two records of a piece differ, in words; `null` where one side does not have it. */
 export interface Difference {
@@ -27,11 +28,10 @@ function statements(piece: Piece, labelOf: LabelOf): Map<string, { of: string; s
     said.set(`part ${part.id}`, { of: `Part ${part.label}`, says: `${part.label}${kind}${within}` });
   }
   for (const seen of piece.observations) {
-    const how = { present: "seen", absent: "looked for, absent", unseen: "could not be seen" }[seen.seen];
     const note = seen.note === undefined ? "" : `; ${seen.note}`;
     said.set(`observation ${seen.id}`, {
       of: `${labelOf(seen.feature)} on ${partLabel(seen.part)}`,
-      says: `${how}, ${seen.sureness}${note}`,
+      says: `${foundWords(seen.seen)}, ${seen.sureness}${note}`,
     });
   }
   for (const group of piece.together)

@@ -12,8 +12,12 @@ export const SURENESS_CHOICES: readonly { readonly id: Sureness; readonly label:
   { id: "possible", label: "possible" },
 ];
 
+/** How a thing was found: "seen", "looked for, absent". */
+export const foundWords = (seen: Seen): string =>
+  SEEN_CHOICES.find((choice) => choice.id === seen)?.label ?? seen;
+
 /** How a thing was seen, in a few words: "seen, probable". Sure goes without saying. */
 export function seenWords({ seen, sureness }: Pick<Observation, "seen" | "sureness">): string {
-  const how = SEEN_CHOICES.find((choice) => choice.id === seen)?.label ?? seen;
+  const how = foundWords(seen);
   return seen === "unseen" || sureness === "sure" ? how : `${how}, ${sureness}`;
 }

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from "react";
+import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
 import styles from "./PathView.module.css";
 import type { PicturePath } from "./path-picture.ts";
 
@@ -16,18 +17,11 @@ const VERDICTS: Readonly<Record<PicturePath["verdict"], string>> = {
   excluded: "–",
 };
 
-const MOVES: Readonly<Record<string, (at: number, last: number) => number>> = {
-  ArrowDown: (at, last) => Math.min(at + 1, last),
-  ArrowUp: (at) => Math.max(at - 1, 0),
-  Home: () => 0,
-  End: (_, last) => last,
-};
-
 /** The paths as an ordered list: the text of the drawing, and the keyboard's way through it. */
 export function PathList({ paths, lit, onLight }: Props) {
   const [current, setCurrent] = useState(0);
   const move = (event: KeyboardEvent<HTMLOListElement>) => {
-    const next = MOVES[event.key]?.(current, paths.length - 1);
+    const next = LIST_MOVES[event.key]?.(current, paths.length - 1);
     const path = next === undefined ? undefined : paths[next];
     if (next === undefined || !path) return;
     event.preventDefault();

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, useCallback, useMemo, useState } from "react";
 import type { PartId } from "#server/domain/ids.ts";
 import type { Year } from "#server/domain/years.ts";
+import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import styles from "./DatingStrips.module.css";
 import type { Glossary } from "./glossary.ts";
@@ -18,13 +19,6 @@ interface Props {
   onShowWays?: (id: string) => void;
   onEdit?: (row: StripRow) => void;
 }
-
-const MOVES: Readonly<Record<string, (at: number, last: number) => number>> = {
-  ArrowDown: (at, last) => Math.min(at + 1, last),
-  ArrowUp: (at) => Math.max(at - 1, 0),
-  Home: () => 0,
-  End: (_, last) => last,
-};
 
 /**
  * The dating strips: one line an observation, grouped by part, on one axis of years. A list of buttons for those who do
@@ -56,7 +50,7 @@ export const DatingStrips = memo(function DatingStrips({
 
   const move = (event: KeyboardEvent<HTMLDivElement>) => {
     const from = (event.target as HTMLElement).dataset["strip"];
-    const to = from === undefined ? undefined : MOVES[event.key]?.(ids.indexOf(from), ids.length - 1);
+    const to = from === undefined ? undefined : LIST_MOVES[event.key]?.(ids.indexOf(from), ids.length - 1);
     const id = to === undefined ? undefined : ids[to];
     if (id === undefined) return;
     event.preventDefault();
