@@ -90,10 +90,11 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
       isUnderWay.current = true;
       for (let ask: Ask | undefined = first; ask; ) {
         const { stored, piece } = latest.current;
-        const reply = await ask(stored, piece).then(
-          (result) => (result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty."))),
-          replyFromFailure,
-        );
+        const reply = await ask(stored, piece)
+          .then((result) =>
+            result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty.")),
+          )
+          .catch(replyFromFailure);
         const next = withReply(latest.current, piece, reply);
         show(next.state);
         ask = next.isMore ? store : undefined;
