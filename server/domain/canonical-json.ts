@@ -1,3 +1,5 @@
+import { compareText } from "./compare.ts";
+
 /**
  * JSON text with one form for one value: members sorted by UTF-16 code unit, no white space (RFC 8785, for values
  * without fractions beyond what JSON.stringify prints). `undefined` members are left out.
@@ -9,6 +11,6 @@ export function canonicalJson(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonicalJson).join(",")}]`;
   const members = Object.entries(value)
     .filter(([, member]) => member !== undefined)
-    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+    .sort(([a], [b]) => compareText(a, b));
   return `{${members.map(([name, member]) => `${JSON.stringify(name)}:${canonicalJson(member)}`).join(",")}}`;
 }

@@ -1,5 +1,6 @@
 import type { Change } from "./change.ts";
 import type { Claim } from "./claim.ts";
+import { compareIds } from "./compare.ts";
 import type { ClaimId, TermId } from "./ids.ts";
 import { namedTerms } from "./named-terms.ts";
 import type { Neighbourhood } from "./neighbourhood.ts";
@@ -31,7 +32,7 @@ function claimsAfter({ claims, depths }: Neighbourhood, change: Change): readonl
   // A map iterated over while it grows: the exceptions found are asked for exceptions of their own.
   for (const id of kept.keys())
     for (const claim of pool.values()) if ("of" in claim && claim.of === id) kept.set(claim.id, claim);
-  return [...kept.values()].sort(byId);
+  return [...kept.values()].sort(compareIds);
 }
 
 function termsAfter({ terms }: Neighbourhood, change: Change, wanted: readonly TermId[]): readonly Term[] {
@@ -45,8 +46,5 @@ function termsAfter({ terms }: Neighbourhood, change: Change, wanted: readonly T
   for (const id of wanted)
     for (let term = pool.get(id); term && !kept.has(term); term = term.broader && pool.get(term.broader))
       kept.add(term);
-  return [...kept].sort(byId);
+  return [...kept].sort(compareIds);
 }
-
-const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
-  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;

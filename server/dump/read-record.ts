@@ -4,6 +4,7 @@ import pieceSchema from "../../docs/formats/piece.schema.json" with { type: "jso
 import { dumpLine } from "../chain/seal-dump.ts";
 import { DUMP_FORMAT, type DumpRecord } from "../domain/dump.ts";
 import { type Problem, problem } from "../domain/problem.ts";
+import { findJson } from "../formats/find-json.ts";
 import { problemFromSchema } from "../formats/problem-from-schema.ts";
 
 const ajv = new Ajv2020({ verbose: true, strict: true, strictRequired: false, strictTypes: false });
@@ -28,7 +29,7 @@ export function readRecord(line: string, number: number): DumpRecord | Problem {
       `Line ${number} of the dump ${what} Nothing was restored; use an undamaged copy.`,
       [number, ...path],
     );
-  const value = parse(line);
+  const value = findJson(line);
   if (number === 1 && kindOf(value) !== "header")
     return problem(
       "WRONG_FORMAT",
@@ -51,14 +52,6 @@ export function readRecord(line: string, number: number): DumpRecord | Problem {
 function validatorOf(kind: string): ValidateFunction | undefined {
   const name = Object.hasOwn(DEFINITIONS, kind) ? DEFINITIONS[kind] : undefined;
   return name === undefined ? undefined : ajv.getSchema(`scribeline:dump#/$defs/${name}`);
-}
-
-function parse(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return undefined;
-  }
 }
 
 function kindOf(value: unknown): string {

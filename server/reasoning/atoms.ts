@@ -1,6 +1,6 @@
+import { compareText, firstDifference } from "../domain/compare.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { Atom, Support } from "../domain/report.ts";
-import { compareText, firstDifference } from "./compare.ts";
 
 /** An atom with the text that names it. Keys sort by kind: attribution, original, observation, separate, assumption, claims. */
 export interface Held {

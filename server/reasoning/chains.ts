@@ -1,6 +1,6 @@
 import type { Requires } from "../domain/claim.ts";
+import { compareIds, compareText } from "../domain/compare.ts";
 import type { ClaimId, TermId } from "../domain/ids.ts";
-import { compareIds, compareText } from "./compare.ts";
 import type { View } from "./view.ts";
 
 /** Where a chain ends: at a claim that dates or fails to, at a begin that is assumed, or at a term that nothing dates. */

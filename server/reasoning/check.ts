@@ -1,10 +1,10 @@
+import { compareIds } from "../domain/compare.ts";
 import type { Piece, Seen, Sureness } from "../domain/examination.ts";
 import type { ObservationId, PartId, TermId } from "../domain/ids.ts";
 import type { Assumptions, Place } from "../domain/report.ts";
 import type { Span } from "../domain/years.ts";
 import { type Chains, chainsOf } from "./chains.ts";
 import { mustReadDating, padUnder } from "./claim-years.ts";
-import { compareIds } from "./compare.ts";
 import { contextAt } from "./context.ts";
 import { type Exceptions, readExceptions } from "./exceptions.ts";
 import type { KnownGraph } from "./known-graph.ts";

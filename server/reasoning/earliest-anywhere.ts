@@ -1,11 +1,11 @@
 import type { Dated } from "../domain/claim.ts";
+import { compareText } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
 import { applies } from "../domain/scope.ts";
 import { introducedAt } from "./arrival.ts";
 import { held, heldClaims, holdingOf } from "./atoms.ts";
 import type { Bound } from "./bound.ts";
 import { yearsSince } from "./claim-years.ts";
-import { compareText } from "./compare.ts";
 import type { Context } from "./context.ts";
 import { hardnessOf, type KnownGraph } from "./known-graph.ts";
 
@@ -14,7 +14,7 @@ const ASSERT_EXISTENCE = ["introduced", "attested", "common from", "current", "a
 const ASSERT_AN_END = ["common until", "discontinued"];
 
 /** Name of the assumption that nobody anywhere had a term earlier than the graph says. */
-export const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${term})`;
+const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${term})`;
 
 /**
  * The fall-back (E11), an assumption and marked as one: where nothing physical covers the place and the term has a physical

@@ -1,9 +1,9 @@
 import type { VoidWhen } from "../domain/claim.ts";
+import { compareIds } from "../domain/compare.ts";
 import type { Observation, Piece, Seen } from "../domain/examination.ts";
 import type { ClaimId, ObservationId, PartId } from "../domain/ids.ts";
 import { isWithin } from "../domain/region.ts";
 import type { VoidIf } from "../domain/report.ts";
-import { compareIds } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
 import type { PieceParts } from "./piece-parts.ts";
 

@@ -1,8 +1,8 @@
+import { compareText, firstDifference } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
 import { isWithin } from "../domain/region.ts";
 import type { Gap, SilenceReason } from "../domain/report.ts";
 import type { Subject } from "./check.ts";
-import { compareText, firstDifference } from "./compare.ts";
 import type { Found } from "./find.ts";
 import type { KnownGraph } from "./known-graph.ts";
 

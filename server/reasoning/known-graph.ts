@@ -1,10 +1,10 @@
 import type { Claim, Dated, Hardness, NotFoundIn, VoidWhen } from "../domain/claim.ts";
+import { compareIds } from "../domain/compare.ts";
 import type { ClaimId, TermId } from "../domain/ids.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import { type Broader, broaderTerms } from "../domain/region.ts";
 import type { Assumptions } from "../domain/report.ts";
 import { type ClaimYears, yearsOfClaim } from "./claim-years.ts";
-import { compareIds } from "./compare.ts";
 
 /** A neighbourhood made ready for questions. Every list is sorted by id, whatever the order of its input. */
 export interface KnownGraph {

@@ -1,5 +1,5 @@
+import { compareText, firstDifference } from "../domain/compare.ts";
 import type { Span, Years } from "../domain/years.ts";
-import { compareText, firstDifference } from "./compare.ts";
 import type { Found } from "./find.ts";
 import { compareWeights } from "./order.ts";
 

@@ -1,7 +1,7 @@
 import type { Hardness } from "../domain/claim.ts";
+import { firstDifference } from "../domain/compare.ts";
 import type { FindingLabel } from "../domain/report.ts";
 import { isEmpty, meet, type Span, type Years, yearsApart } from "../domain/years.ts";
-import { firstDifference } from "./compare.ts";
 
 /** What decides the order of findings and of paths (E23). */
 export interface Weighed {

@@ -1,11 +1,11 @@
 import type { Relation } from "../domain/claim.ts";
+import { compareText, firstDifference } from "../domain/compare.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { Path } from "../domain/report.ts";
 import { isEmpty, join, meet, type Span, type Years, yearsApart, yearsToJson } from "../domain/years.ts";
 import type { Bound } from "./bound.ts";
 import type { Chain } from "./chains.ts";
 import type { Check } from "./check.ts";
-import { compareText, firstDifference } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
 import { compareWeights, type Weighed } from "./order.ts";
 import { type ChainReading, readChain } from "./read-chain.ts";

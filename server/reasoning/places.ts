@@ -1,8 +1,8 @@
 import type { Claim } from "../domain/claim.ts";
+import { compareText } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
 import { ancestors, isWithin } from "../domain/region.ts";
 import type { Place } from "../domain/report.ts";
-import { compareText } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
 
 /**

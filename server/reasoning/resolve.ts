@@ -1,4 +1,5 @@
 import type { Claim, ConfinedTo, Dated, Hardness, NotFoundIn, Requires } from "../domain/claim.ts";
+import { compareText } from "../domain/compare.ts";
 import type { ClaimId, TermId } from "../domain/ids.ts";
 import { isWithin } from "../domain/region.ts";
 import type { SetAside } from "../domain/report.ts";
@@ -8,7 +9,6 @@ import { arrivalBound, introducedAt } from "./arrival.ts";
 import { heldClaims } from "./atoms.ts";
 import type { Bound, ClosedList } from "./bound.ts";
 import type { Allowed } from "./claim-years.ts";
-import { compareText } from "./compare.ts";
 import type { Context } from "./context.ts";
 import { earliestAnywhereBound } from "./earliest-anywhere.ts";
 import { hardnessOf, type KnownGraph } from "./known-graph.ts";

@@ -1,7 +1,7 @@
+import { compareText } from "../domain/compare.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { SetAside } from "../domain/report.ts";
 import type { Check } from "./check.ts";
-import { compareText } from "./compare.ts";
 
 /** What says most about why a claim counts for nothing, where it is for several reasons at several places. */
 const TELLING: readonly SetAside["reason"][] = ["defeated", "overridden", "open-list", "out-of-scope"];

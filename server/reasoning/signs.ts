@@ -1,9 +1,9 @@
 import { type Indicates, STRENGTHS } from "../domain/claim.ts";
+import { compareText, firstDifference } from "../domain/compare.ts";
 import type { Sign } from "../domain/report.ts";
 import { applies } from "../domain/scope.ts";
 import { speaksOfChange } from "../domain/speaks-of-change.ts";
 import type { Check, Subject } from "./check.ts";
-import { compareText, firstDifference } from "./compare.ts";
 import type { KnownGraph } from "./known-graph.ts";
 
 /**

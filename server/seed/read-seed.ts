@@ -1,10 +1,13 @@
-import { readdir, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Change, Edit } from "../domain/change.ts";
+import { compareIds } from "../domain/compare.ts";
 import type { Examination, Piece } from "../domain/examination.ts";
 import { ID_PATTERN } from "../domain/ids.ts";
 import { isProblem, type Problem, problem } from "../domain/problem.ts";
+import { findJson } from "../formats/find-json.ts";
 import { readPiece } from "../formats/read-piece.ts";
+import { filesIn } from "./files-in.ts";
 
 /** What a new store starts with. */
 export interface Seed {
@@ -33,7 +36,7 @@ export async function readSeed(folder: string): Promise<Seed | Problem> {
   for (const kind of KINDS) {
     const things = await readLines(join(folder, `${kind}s`));
     if (isProblem(things)) return things;
-    for (const after of things.sort(byId)) edits.push({ kind, after } as unknown as Edit);
+    for (const after of things.sort(compareIds)) edits.push({ kind, after } as unknown as Edit);
   }
   const pieces = await readPieces(join(folder, "pieces"));
   return isProblem(pieces) ? pieces : { change: edits, at, by, message, pieces };
@@ -42,7 +45,6 @@ export async function readSeed(folder: string): Promise<Seed | Problem> {
 interface Named {
   readonly id: string;
 }
-const byId = (a: Named, b: Named): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 /** Every line of every `.jsonl` file of a folder; none if there is no such folder. */
 async function readLines(folder: string): Promise<Named[] | Problem> {
@@ -51,7 +53,7 @@ async function readLines(folder: string): Promise<Named[] | Problem> {
     const lines = (await readFile(file, "utf8")).split("\n");
     for (const [index, line] of lines.entries()) {
       if (line.trim() === "") continue;
-      const thing = parse(line) as Named | undefined;
+      const thing = findJson(line) as Named | undefined;
       if (thing === undefined || !ID_PATTERN.test(thing.id ?? ""))
         return wrong(file, `line ${index + 1} is not a JSON object with an id`);
       things.push(thing);
@@ -71,18 +73,7 @@ async function readPieces(folder: string): Promise<Seed["pieces"] | Problem> {
     if (!("title" in piece)) return wrong(file, piece[0]?.message ?? "it is not a piece", piece[0]?.path);
     pieces.push({ id: id as Examination["id"], piece });
   }
-  return pieces.sort(byId);
-}
-
-async function filesIn(folder: string, ending: string): Promise<readonly string[]> {
-  const names = await readdir(folder).catch((failure: NodeJS.ErrnoException) => {
-    if (failure.code === "ENOENT") return [];
-    throw failure;
-  });
-  return names
-    .filter((name) => name.endsWith(ending))
-    .sort()
-    .map((name) => join(folder, name));
+  return pieces.sort(compareIds);
 }
 
 async function readJson(file: string): Promise<unknown> {
@@ -92,16 +83,8 @@ async function readJson(file: string): Promise<unknown> {
       "UNREADABLE_FILE",
       `The seed file ${file} cannot be read; bring seed-data back from the repository.`,
     );
-  const value = parse(text);
+  const value = findJson(text);
   return typeof value === "object" && value !== null ? value : wrong(file, "it is not a JSON object");
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }
 
 const wrong = (file: string, what: string, path: Problem["path"] = []): Problem =>

@@ -1,8 +1,11 @@
-import { readdir, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { compareIds } from "../domain/compare.ts";
 import { makeReferenceRow } from "../domain/make-reference-row.ts";
 import { isProblem, type Problem, problem } from "../domain/problem.ts";
 import type { ReferenceRow } from "../domain/reference-row.ts";
+import { findJson } from "../formats/find-json.ts";
+import { filesIn } from "./files-in.ts";
 
 /**
  * Reads the reference tables of a folder of seed data: every `tables/<table>.jsonl`, one row a line. Rows come by id,
@@ -12,7 +15,7 @@ import type { ReferenceRow } from "../domain/reference-row.ts";
  */
 export async function readTables(folder: string): Promise<readonly ReferenceRow[] | Problem> {
   const rows: ReferenceRow[] = [];
-  for (const file of await tablesIn(join(folder, "tables"))) {
+  for (const file of await filesIn(join(folder, "tables"), ".jsonl")) {
     for (const [index, line] of (await readFile(file, "utf8")).split("\n").entries()) {
       if (line.trim() === "") continue;
       const row = readRow(line, `${file}, line ${index + 1}`, basename(file, ".jsonl"));
@@ -20,22 +23,11 @@ export async function readTables(folder: string): Promise<readonly ReferenceRow[
       rows.push(row);
     }
   }
-  return rows.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
-}
-
-async function tablesIn(folder: string): Promise<readonly string[]> {
-  const names = await readdir(folder).catch((failure: NodeJS.ErrnoException) => {
-    if (failure.code === "ENOENT") return [];
-    throw failure;
-  });
-  return names
-    .filter((name) => name.endsWith(".jsonl"))
-    .sort()
-    .map((name) => join(folder, name));
+  return rows.sort(compareIds);
 }
 
 function readRow(line: string, where: string, table: string): ReferenceRow | Problem {
-  const draft = parse(line);
+  const draft = findJson(line);
   if (draft === undefined) return refusal(where, "it is not a JSON object; write one row a line");
   const row = makeReferenceRow(draft);
   const id = (draft as { readonly id?: unknown }).id;
@@ -46,14 +38,6 @@ function readRow(line: string, where: string, table: string): ReferenceRow | Pro
       : refusal(named, `its table is ${row.table}; write ${table} or move the row`, ["table"]);
   const [first] = row;
   return refusal(named, first?.message ?? "it is not a row", first?.path);
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }
 
 const refusal = (where: string, what: string, path: Problem["path"] = []): Problem =>

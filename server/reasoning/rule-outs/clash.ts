@@ -1,9 +1,9 @@
 import type { Hardness } from "../../domain/claim.ts";
+import { compareText } from "../../domain/compare.ts";
 import type { RuleOut } from "../../domain/report.ts";
 import { isEmpty, meet, type Span, type Years, yearsApart, yearsBetween } from "../../domain/years.ts";
 import { type Held, type Holding, held, holdingBoth, holdingOf } from "../atoms.ts";
 import type { Subject } from "../check.ts";
-import { compareText } from "../compare.ts";
 import type { Window } from "./windows.ts";
 
 /** Atoms that cannot hold together at one place, not yet known to be minimal. */

@@ -1,8 +1,8 @@
 import type { Hardness } from "../../domain/claim.ts";
+import { compareText } from "../../domain/compare.ts";
 import { ALL_YEARS, isEmpty, meet } from "../../domain/years.ts";
 import { held, holdingOf } from "../atoms.ts";
 import type { Subject } from "../check.ts";
-import { compareText } from "../compare.ts";
 import { findSupport } from "../support.ts";
 import { type Clash, clashInItself, clashOf, clashOfTwo, clashWithClaimed } from "./clash.ts";
 import { minimalClashes } from "./minimal-clashes.ts";

@@ -1,10 +1,10 @@
 import { BUDGET } from "../../domain/assumptions.ts";
+import { compareText, firstDifference } from "../../domain/compare.ts";
 import type { ClaimId } from "../../domain/ids.ts";
 import type { NotSearched, Place, RuleOut } from "../../domain/report.ts";
 import { sameYears } from "../../domain/years.ts";
 import { claimsHeld } from "../atoms.ts";
 import type { Subject } from "../check.ts";
-import { compareText, firstDifference } from "../compare.ts";
 import type { Clash } from "./clash.ts";
 import { clashesAt } from "./clashes-at.ts";
 import { gapsUnsearched } from "./gaps-unsearched.ts";

@@ -1,3 +1,4 @@
+import { compareIds, compareText } from "../../domain/compare.ts";
 import type { Examination } from "../../domain/examination.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
@@ -34,6 +35,5 @@ function compare(
   a: { readonly changedAt: string; readonly id: string },
   b: { readonly changedAt: string; readonly id: string },
 ): number {
-  if (a.changedAt !== b.changedAt) return a.changedAt > b.changedAt ? -1 : 1;
-  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+  return compareText(b.changedAt, a.changedAt) || compareIds(a, b);
 }

@@ -1,3 +1,4 @@
+import { compareIds } from "../../domain/compare.ts";
 import { LARGEST_PAGE, type Page, type PageAsk } from "../../ports/store.ts";
 
 /**
@@ -20,7 +21,7 @@ export function pageOf<Row>(
 /** The things of a map, by id. */
 export const sorted = <Thing extends { readonly id: string }>(
   things: ReadonlyMap<string, Thing>,
-): readonly Thing[] => [...things.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+): readonly Thing[] => [...things.values()].sort(compareIds);
 
 /** Those of these ids that are there, by id. */
 export function pick<ThingId extends string, Thing>(

@@ -1,12 +1,11 @@
 import type { Graph } from "../../domain/change.ts";
 import type { Claim, Requires, VoidWhen } from "../../domain/claim.ts";
+import { compareIds, compareText } from "../../domain/compare.ts";
 import type { TermId } from "../../domain/ids.ts";
 import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood, NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 
-const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
-  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 const isRequires = (claim: Claim): claim is Requires => claim.relation === "requires";
 const isException = (claim: Claim): claim is VoidWhen => claim.relation === "void when";
 
@@ -41,9 +40,9 @@ export function walkGraph(graph: Graph, revision: RevisionNumber, ask: Neighbour
   const terms = withBroader(graph, [...depths.keys(), ...claims.flatMap(namedTerms)]);
   return {
     revision,
-    terms: [...terms].flatMap((term) => graph.terms.get(term) ?? []).sort(byId),
-    claims: claims.sort(byId),
-    depths: new Map([...depths].sort(([a], [b]) => (a < b ? -1 : 1))),
+    terms: [...terms].flatMap((term) => graph.terms.get(term) ?? []).sort(compareIds),
+    claims: claims.sort(compareIds),
+    depths: new Map([...depths].sort(([a], [b]) => compareText(a, b))),
     cutAt: cutAt.sort(),
   };
 }
