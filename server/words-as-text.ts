@@ -20,7 +20,7 @@ function section(title: string, lines: readonly string[]): readonly string[] {
 
 /**
  * A report in words as plain text for a terminal, in the order of the screen; steps are indented below what they support,
- * each with the claim to look up or as assumed.
+ * each with the claim to look up or as assumed. A finding that is told as a reason is not told again.
  */
 export function wordsAsText(report: Report, words: ReportWords, { title, invented, parts }: Piece): string {
   const labels = new Map(parts.map((part) => [part.id, part.label]));
@@ -39,6 +39,9 @@ export function wordsAsText(report: Report, words: ReportWords, { title, invente
           ]),
     ];
   };
+  const [cannotBe, unusual] = [ruleOuts("physical"), ruleOuts("practice")];
+  const told = new Set([...cannotBe, ...unusual]);
+  const findings = words.findings.filter(({ says }) => !told.has(says));
   const signs = (isWanted: (sign: Sign) => boolean) =>
     report.signs.flatMap((sign, at) => {
       const said = words.signs[at];
@@ -54,11 +57,11 @@ export function wordsAsText(report: Report, words: ReportWords, { title, invente
     "",
     words.headline,
     ...words.reasons.map((reason) => indented(1, reason)),
-    ...section("What rules it out", ruleOuts("physical")),
-    ...section("What would be unusual", ruleOuts("practice")),
+    ...section("What rules it out", cannotBe),
+    ...section("What would be unusual", unusual),
     ...section(
-      "Findings",
-      words.findings.flatMap(({ says, steps }) => [says, ...steps.map(stepLine)]),
+      findings.length < words.findings.length ? "Other findings" : "Findings",
+      findings.flatMap(({ says, steps }) => [says, ...steps.map(stepLine)]),
     ),
     ...section("Signs of alteration", signs(speaksOfChange)),
     ...section(

@@ -18,7 +18,7 @@ const round = (score: number): number => Math.round(score * 1000) / 1000;
 
 /**
  * Indexes terms by the words of label, other labels and note. Beginnings of words are enough, and a word that no term
- * holds stands for those it resembles. Hits that hold all words stand alone where there are any. Equal terms give
+ * holds stands for those it resembles. Wanted terms that hold all words stand alone where there are any. Equal terms give
  * equal scores whatever their order.
  */
 export function indexTerms(terms: Iterable<Term>): TermSearch {
@@ -44,14 +44,14 @@ export function indexTerms(terms: Iterable<Term>): TermSearch {
   return (asked, isWanted, first) => {
     if (!(Number.isInteger(first) && first >= 1 && first <= LARGEST_PAGE))
       throw new RangeError(`A search gives 1 to ${LARGEST_PAGE} hits, not ${first}`);
-    const all = index.search(asked, { combineWith: "AND" });
-    const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR" });
+    const filter = ({ id }: { id: TermId }): boolean => isWanted(byId.get(id) as Term);
+    const all = index.search(asked, { combineWith: "AND", filter });
+    const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR", filter });
     const best = found[0]?.score ?? 0;
     const askedWords = words(asked);
     const certain = askedWords.filter((word) => known.has(word));
     return found
       .map(({ id, score, terms: matched }) => ({ term: byId.get(id as TermId) as Term, score, matched }))
-      .filter(({ term }) => isWanted(term))
       .map(({ term, score, matched }) => {
         const meant = new Set(certain.length === askedWords.length ? certain : [...certain, ...matched]);
         return { term: term.id, score: round(score + best * likeness(term, askedWords, meant)) };

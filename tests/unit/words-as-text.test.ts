@@ -52,6 +52,23 @@ describe("a report in words on a terminal", () => {
     );
   });
 
+  it("tells a finding once, among the reasons or among the other findings", () => {
+    const finding = (id: string, says: string) => ({ id, says, short: "", steps: [], paths: [] });
+    const text = wordsAsText(
+      report([{ id: "r1", hardness: "physical", findings: ["o1"] }]),
+      {
+        ...nothing,
+        findings: [finding("o1", "Cannot be."), finding("o2", "Agrees.")],
+        ruleOuts: [{ id: "r1", says: "Cannot be.", steps: [step(0, "Needs a saw.", "claim.a")] }],
+      },
+      piece,
+    );
+    expect(text).toContain(
+      "\nWhat rules it out\n  Cannot be.\n    Needs a saw. [claim.a]\n\nOther findings\n  Agrees.\n",
+    );
+    expect(text.split("Cannot be.")).toHaveLength(2);
+  });
+
   it("keeps what cannot be apart from what would be unusual", () => {
     const text = wordsAsText(
       report([

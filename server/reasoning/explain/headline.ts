@@ -53,6 +53,8 @@ function excusable(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   );
   if (open.length === 0) return "";
   if (ruleOuts.length === 1) return " An exception that was not looked for would excuse it.";
+  if (open.length === ruleOuts.length)
+    return ` ${open.length === 2 ? "Both" : `All ${numberInWords(open.length)}`} reasons would fall to exceptions that were not looked for.`;
   return open.length === 1
     ? ` One of the ${numberInWords(ruleOuts.length)} reasons would fall to an exception that was not looked for.`
     : ` Of the ${numberInWords(ruleOuts.length)} reasons, ${numberInWords(open.length)} would fall to exceptions that were not looked for.`;

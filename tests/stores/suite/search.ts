@@ -50,6 +50,13 @@ export function searchGroup(open: () => Promise<Store>): void {
       expect((await found(words))[0]).toBe(wanted);
     });
 
+    it("[S13] gives the nearest of the wanted kind, whatever other kinds hold all the words", async () => {
+      expect(await found("log saw circular", { kinds: ["feature"] })).toEqual([
+        "feature.circular-saw-mark",
+        "feature.dovetail",
+      ]);
+    });
+
     it("[S13] takes a word that some term holds for what it is, not for another it resembles", async () => {
       answered(
         await store.commit(

@@ -128,6 +128,24 @@ describe("a report in words", () => {
     expect(open.headline).toContain("An exception that was not looked for would excuse it.");
   });
 
+  it("[W6] says of several reasons how many an exception would excuse", () => {
+    const late = (subject: string): readonly ClaimSketch[] => [
+      { id: `late ${subject}`, relation: "introduced", subject, when: "1846" },
+      { id: `unless ${subject}`, relation: "void when", of: `late ${subject}`, condition: "old hole" },
+    ];
+    const seen = ["arcs", "pins", "flats"].map((feature) => ({ id: feature, part: "drawers", feature }));
+    const headline = (...excusable: string[]) =>
+      wordsOf(
+        ["arcs", "pins", "flats"].flatMap((subject) =>
+          late(subject).slice(0, excusable.includes(subject) ? 2 : 1),
+        ),
+        { observations: seen },
+      ).headline;
+    expect(headline("arcs")).toContain("One of the three reasons would fall to an exception");
+    expect(headline("arcs", "pins")).toContain("Of the three reasons, two would fall to exceptions");
+    expect(headline("arcs", "pins", "flats")).toContain("All three reasons would fall to exceptions");
+  });
+
   it("[W6] says of a sign what sets it aside, and of an absence that it was looked for", () => {
     const sign: ClaimSketch = {
       id: "sign",
