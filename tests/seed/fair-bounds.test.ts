@@ -103,6 +103,8 @@ describe("what honest pieces show is never called impossible", () => {
 
   it("what copies a plate can be as old as the plate, which is older than its book", async () => {
     expect(await firstPossible("copied-plate-1788", "england")).toBe(1787);
+    expect(await firstPossible("copied-plate-1808", "england")).toBe(1804);
+    expect(await firstPossible("copied-plate-1868", "england")).toBe(1864);
   });
 });
 
