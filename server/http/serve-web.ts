@@ -23,6 +23,8 @@ export function serveWeb(folder: string): Handler {
   const serve = (single: boolean) =>
     sirv(folder, {
       etag: true,
+      // The build leaves each text file compressed beside itself; who does not take it gets the file.
+      gzip: true,
       single,
       ignores: false,
       setHeaders: (response, path) => response.setHeader("Cache-Control", cacheControl(path)),

@@ -111,6 +111,21 @@ describe("the server", () => {
     expect(again.status).toBe(304);
   });
 
+  it("[A19] sends what the build compressed to who takes it, and the file to who does not", async () => {
+    const address = `${server.url}assets/main-abc123.js`;
+    const zipped = await send(address, { headers: { "Accept-Encoding": "gzip, br" } });
+    expect(zipped.headers).toMatchObject({
+      "content-encoding": "gzip",
+      "content-type": expect.stringContaining("javascript"),
+      "cache-control": "public, max-age=31536000, immutable",
+      vary: "Accept-Encoding",
+    });
+    expect(zipped.text).not.toContain("export");
+    const plain = await send(address);
+    expect(plain.headers).not.toHaveProperty("content-encoding");
+    expect(plain.text).toBe("export {};");
+  });
+
   it.each(["assets/main-old.js", "..%2f..%2fpackage.json", "../package.json", ".env", "%E0%A4%A"])(
     "[A19] gives nothing outside the client for /%s",
     async (path) => {

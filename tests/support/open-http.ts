@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { type Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import type { Config } from "#server/config.ts";
 import type { Change } from "#server/domain/change.ts";
 import { startServer } from "#server/main.ts";
@@ -15,6 +16,7 @@ function builtClient(): string {
   mkdirSync(join(folder, "assets"));
   writeFileSync(join(folder, "index.html"), "<!doctype html><title>Scribeline</title>");
   writeFileSync(join(folder, "assets/main-abc123.js"), "export {};");
+  writeFileSync(join(folder, "assets/main-abc123.js.gz"), gzipSync("export {};"));
   return folder;
 }
 
