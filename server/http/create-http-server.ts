@@ -33,7 +33,7 @@ export function createHttpServer(handlers: Handlers, log: Log, deadline: number)
       log({
         level: "error",
         event: "request failed",
-        path,
+        route: `/${(path ?? "").split("/", 2)[1] ?? ""}`,
         error: String(error instanceof Error ? error.stack : error),
       });
       if (response.headersSent) response.destroy();

@@ -3,7 +3,7 @@ import type { ServerResponse } from "node:http";
 const HEADERS: Readonly<Record<string, string>> = {
   "Content-Security-Policy": [
     "default-src 'self'",
-    "img-src 'self' blob: data:",
+    "img-src 'self'",
     "style-src 'self'",
     "object-src 'none'",
     "base-uri 'none'",

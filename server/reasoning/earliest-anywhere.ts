@@ -1,6 +1,6 @@
 import type { Dated } from "../domain/claim.ts";
 import { compareText } from "../domain/compare.ts";
-import type { TermId } from "../domain/ids.ts";
+import type { ClaimId, TermId } from "../domain/ids.ts";
 import { applies } from "../domain/scope.ts";
 import { introducedAt } from "./arrival.ts";
 import { held, heldClaims, holdingOf } from "./atoms.ts";
@@ -20,14 +20,15 @@ const earliestAnywhere = (term: TermId): string => `earliestAnywhere(${term})`;
  * The fall-back (E11), an assumption and marked as one: where nothing physical covers the place and the term has a physical
  * `introduced` somewhere, it was made nowhere before the earliest existence claimed anywhere. It rests on the assumption and the
  * claim that attains that year: a physical introduction before others, then the first by id. What went out of use somewhere before that
- * year shows that the assumption is false, so there is no bound.
+ * year shows that the assumption is false, so there is no bound; nor is there one by a claim that an exception voids here.
  */
 export function earliestAnywhereBound(term: TermId, context: Context, graph: KnownGraph): Bound | undefined {
   const claimsOf = (relations: readonly string[]): readonly Dated[] =>
     graph.claimsOf(term).filter((claim): claim is Dated => relations.includes(claim.relation));
   const dated = claimsOf(ASSERT_EXISTENCE);
+  const isVoid = (claim: ClaimId): boolean => context.exceptions.defeatsOf(claim).length > 0;
   const isFloor = (claim: Dated): boolean =>
-    claim.relation === "introduced" && hardnessOf(claim) === "physical";
+    claim.relation === "introduced" && hardnessOf(claim) === "physical" && !isVoid(claim.id);
   if (!dated.some(isFloor) || isCovered(term, context, graph)) return undefined;
 
   const begins = dated.map((claim) => ({ claim, ...graph.yearsOf(claim).existsFrom }));
@@ -37,7 +38,7 @@ export function earliestAnywhereBound(term: TermId, context: Context, graph: Kno
     .filter((begin) => begin.outer === outer)
     .map(({ claim }) => claim)
     .sort((a, b) => Number(isFloor(b)) - Number(isFloor(a)) || compareText(a.id, b.id))[0]?.id;
-  if (attaining === undefined || outer === Number.NEGATIVE_INFINITY) return undefined;
+  if (attaining === undefined || isVoid(attaining) || outer === Number.NEGATIVE_INFINITY) return undefined;
   if (claimsOf(ASSERT_AN_END).some((claim) => graph.yearsOf(claim).existsFrom.outer < outer))
     return undefined;
   const assumption = earliestAnywhere(term);

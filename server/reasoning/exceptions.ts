@@ -36,11 +36,14 @@ export function readExceptions(
   const near = part === undefined ? undefined : parts.near(part);
   const observations = [...piece.observations].sort(compareIds);
 
+  /** Seen, a narrower thing meets a condition; looked for and absent, a broader one settles it. */
   const concerned = (exception: VoidWhen): readonly Observation[] =>
     observations.filter(
-      (observation) =>
-        isWithin(observation.feature, exception.condition, graph.broader) &&
-        (near === undefined || exception.anywhere || near.has(observation.part)),
+      ({ feature, seen, part: on }) =>
+        (seen === "present"
+          ? isWithin(feature, exception.condition, graph.broader)
+          : isWithin(exception.condition, feature, graph.broader)) &&
+        (near === undefined || exception.anywhere || near.has(on)),
     );
 
   const excusing = (claim: ClaimId, seen: Seen): readonly VoidWhen[] =>

@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { countSigns } from "#server/domain/count-signs.ts";
 import type { Report, Sign } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
@@ -39,7 +40,8 @@ export function Signs({ report, words, glossary }: Props) {
           Signs of alteration{" "}
           {ofChange.length > 0 ? (
             <span>
-              · {standing.length} {standing.length === 1 ? "stands" : "stand"}, {aside.length} set aside
+              · {countSigns(standing)} {countSigns(standing) === 1 ? "stands" : "stand"}, {countSigns(aside)}{" "}
+              set aside
             </span>
           ) : null}
         </h2>

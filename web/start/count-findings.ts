@@ -1,3 +1,4 @@
+import { countSigns } from "#server/domain/count-signs.ts";
 import type { Report } from "#server/domain/report.ts";
 import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 
@@ -23,6 +24,6 @@ export function countFindings({ findings, signs }: Pick<Report, "findings" | "si
     unusual: contradictory.length - cannot,
     agree: seen.filter((finding) => finding.label === "consistent").length,
     silent: seen.filter((finding) => finding.label === "silent").length,
-    signs: signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)).length,
+    signs: countSigns(signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign))),
   };
 }

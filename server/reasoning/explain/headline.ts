@@ -1,3 +1,4 @@
+import { countSigns } from "../../domain/count-signs.ts";
 import type { Finding, RuleOut } from "../../domain/report.ts";
 import { speaksOfChange } from "../../domain/speaks-of-change.ts";
 
@@ -68,7 +69,9 @@ export function headline(reader: ReportReader): string {
   const hard = against(reader, "physical");
   const soft = against(reader, "practice");
   const assumed = hard.some((ruleOut) => ruleOut.atoms.some((atom) => atom.kind === "assumption"));
-  const standing = report.signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)).length;
+  const standing = countSigns(
+    report.signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)),
+  );
   const signs =
     standing === 0
       ? ""

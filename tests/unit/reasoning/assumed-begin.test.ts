@@ -41,6 +41,13 @@ describe("the fall-back", () => {
     },
   );
 
+  it("[E11][E13] does not bring back a claim that an exception voids", () => {
+    const unless = { id: "unless", relation: "void when", of: "north", condition: "mended" } as const;
+    const observations = [{ id: "seen", part: "top", feature: "mended" }];
+    expect(findSketch([north, unless], { region: "south" }).label).toBe("contradictory");
+    expect(findSketch([north, unless], { region: "south", observations }).label).toBe("silent");
+  });
+
   it("[E11] stands in the rule-out as something to give up", () => {
     const { ruleOuts } = examineSketch([north], {
       region: "south",

@@ -133,4 +133,12 @@ describe("an exception", () => {
     expect(voidIf("on-upper")).toMatchObject([{ exception: "unless", standing: "not-looked-for" }]);
     expect(voidIf("on-lower")).toEqual([]);
   });
+
+  it("[E13] is still to be looked for where only something narrower was looked for", () => {
+    const tree = [aTerm("gilded"), aTerm("water-gilded", "feature", "gilded"), aTerm("coated"), aTerm("F")];
+    const absent = (feature: string) =>
+      findSketch(claims, { observations: [{ id: "n", part: "top", feature, seen: "absent" }] }, tree).voidIf;
+    expect(absent("water-gilded")).toMatchObject([{ standing: "not-looked-for" }]);
+    expect(absent("gilded")).toEqual([]);
+  });
 });

@@ -43,7 +43,7 @@ describe("a report in words", () => {
   it("[W1] says cannot be of what did not exist", () => {
     const words = wordsOf([needsSaw, sawInColony]);
     expect(words.headline).toBe(
-      "The drawers cannot be of 1765 to 1775. Either they are not of the first making, or the piece is not of those years.",
+      "The drawers cannot be of 1765 to 1775. Either that part is not of the first making, or the piece is not of those years.",
     );
     expect(saysOf(words)).toBe(
       "Arcs on the drawers cannot be of 1765 to 1775: possible 1815 or later, 40 years too late.",

@@ -38,7 +38,9 @@ describe("[P9] what is counted below the strips of a piece", () => {
   });
 
   it("counts the signs of alteration that stand, not those of age", () => {
-    const signs = [sign("stands"), sign("set-aside"), sign("stands"), sign("stands", ["original"])];
+    const signs = [sign("stands"), sign("set-aside"), sign("stands"), sign("stands", ["original"])].map(
+      (each, at) => ({ ...each, observation: `o${at}` }) as Sign,
+    );
     expect(countFindings({ findings: [], signs }).signs).toBe(2);
   });
 });

@@ -9,7 +9,7 @@ interface Props {
 
 /** A link in running text. An address elsewhere opens as it is; one of ours changes the page in place. */
 export const TextLink = ({ to, children, className }: Props) =>
-  /^[a-z]+:/i.test(to) ? (
+  /^https?:/i.test(to) ? (
     <a href={to} className={className} rel="noreferrer">
       {children}
     </a>
