@@ -5,6 +5,8 @@ import { DatabaseSync } from "node:sqlite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import { storeFile } from "#server/open-data.ts";
+import { readSeed } from "#server/seed/read-seed.ts";
+import { seedStore } from "#server/seed/seed-store.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
@@ -46,6 +48,18 @@ describe("[S18] the commands of the store", () => {
     expect(verified).toMatchObject({ exit: 0, err: "" });
     expect(verified.out).toMatch(/^1 revisions check.* [0-9a-f]{64}\n$/);
   });
+
+  it("restore the dump of the seed, with every field that a term or claim of it has", async () => {
+    const seeded = fresh();
+    const store = answered(await openSqliteStore(storeFile(seeded)));
+    answered(await seedStore(store, answered(await readSeed("seed-data"))));
+    await store.close();
+    const file = join(seeded, "dump.jsonl");
+    expect(await command("dump", seeded, [file])).toMatchObject({ exit: 0 });
+    const data = join(fresh(), "made");
+    expect(await command("restore", data, [file])).toMatchObject({ exit: 0 });
+    expect((await command("dump", data)).out === readFileSync(file, "utf8")).toBe(true);
+  }, 60_000);
 
   it("dump and verify beside a running server, which keeps others from writing", async () => {
     const data = fresh();
