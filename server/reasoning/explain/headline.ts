@@ -47,6 +47,14 @@ function apart(reader: ReportReader): string {
   return ` The ${listInWords(clash.parts.map(reader.partOf))} cannot be of one making.`;
 }
 
+/** What then follows of the parts, or of the claim alone. */
+function eitherOr(ruleOuts: readonly RuleOut[]): string {
+  const parts = new Set(ruleOuts.flatMap((ruleOut) => ruleOut.parts)).size;
+  if (parts === 0) return "Either the date claimed is wrong, or something else that is claimed.";
+  const later = parts === 1 ? "that part is" : "those parts are";
+  return `Either ${later} not of the first making, or the piece is not of those years.`;
+}
+
 /** How many of the reasons an exception that nobody has made sure of would take away. */
 function excusable(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   const open = ruleOuts.filter(({ findings }) =>
@@ -78,7 +86,7 @@ export function headline(reader: ReportReader): string {
       : ` ${standing === 1 ? "One sign of alteration stands" : `${capitalise(numberInWords(standing))} signs of alteration stand`}.`;
   if (hard.length > 0) {
     const known = assumed ? ", as far as this graph knows" : "";
-    return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. Either they are not of the first making, or the piece is not of those years.${excusable(hard, reader)}`;
+    return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. ${eitherOr(hard)}${excusable(hard, reader)}`;
   }
   if (soft.length > 0)
     return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${apart(reader)}${signs}`;

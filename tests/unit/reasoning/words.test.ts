@@ -128,6 +128,14 @@ describe("a report in words", () => {
     expect(open.headline).toContain("An exception that was not looked for would excuse it.");
   });
 
+  it("[W1] says of several parts that they may be later, of one that it may", () => {
+    const arcs = (part: string) => ({ id: part, part, feature: "arcs" });
+    const headline = (...parts: string[]) =>
+      wordsOf([needsSaw, sawInColony], { parts, observations: parts.map(arcs) }).headline;
+    expect(headline("drawers")).toContain("Either that part is not of the first making");
+    expect(headline("drawers", "top")).toContain("Either those parts are not of the first making");
+  });
+
   it("[W6] says of several reasons how many an exception would excuse", () => {
     const late = (subject: string): readonly ClaimSketch[] => [
       { id: `late ${subject}`, relation: "introduced", subject, when: "1846" },
