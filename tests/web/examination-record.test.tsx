@@ -15,6 +15,7 @@ import {
   joinParts,
   partParts,
   removePart,
+  renamePiece,
 } from "#web/examination/edit-piece.ts";
 import { canUndo, openState, withEdit, withReply } from "#web/examination/examination-state.ts";
 import { inTreeOrder } from "#web/examination/in-tree-order.ts";
@@ -126,12 +127,13 @@ describe("the tree of parts", () => {
 const stored = (piece: Piece, version = 1, canBeUndone = true): StoredExamination =>
   ({ id: "examination.x", version, canUndo: canBeUndone, piece }) as unknown as StoredExamination;
 const renamed = { ...chest, title: "Renamed" };
+const rename = renamePiece("Renamed");
 
 describe("what is shown and what is stored", () => {
   it("[X3] shows a change at once and takes the stored piece from the reply", () => {
-    const edited = withEdit(openState(stored(chest)), renamed);
+    const edited = withEdit(openState(stored(chest)), rename);
     expect([edited.piece.title, edited.standing.kind]).toEqual(["Renamed", "saving"]);
-    const { state, isMore } = withReply(edited, renamed, {
+    const { state, isMore } = withReply(edited, 1, {
       kind: "changed",
       examination: stored(renamed, 2),
     });
@@ -139,9 +141,8 @@ describe("what is shown and what is stored", () => {
   });
 
   it("[X3] keeps what was changed while a reply was on its way, and says that it has to be sent", () => {
-    const first = withEdit(openState(stored(chest)), renamed);
-    const later = { ...renamed, title: "Renamed again" };
-    const reply = withReply(withEdit(first, later), renamed, {
+    const first = withEdit(openState(stored(chest)), rename);
+    const reply = withReply(withEdit(first, renamePiece("Renamed again")), 1, {
       kind: "changed",
       examination: stored(renamed, 2),
     });
@@ -153,7 +154,7 @@ describe("what is shown and what is stored", () => {
   });
 
   it("[X6] keeps what was refused on the page, and undo takes it back", () => {
-    const refused = withReply(withEdit(openState(stored(chest, 1, false)), renamed), renamed, {
+    const refused = withReply(withEdit(openState(stored(chest, 1, false)), rename), 1, {
       kind: "refused",
       problems: [],
       current: null,
@@ -165,9 +166,31 @@ describe("what is shown and what is stored", () => {
     ]);
   });
 
+  it("[X4] does an edit made during an undo again on what the undo brought back", () => {
+    const undoing = { ...openState(stored(renamed, 2)), standing: { kind: "saving" } as const };
+    const edited = withEdit(undoing, addPart("back", undefined));
+    const { state, isMore } = withReply(edited, 0, { kind: "changed", examination: stored(chest, 3) });
+    expect([state.piece.title, state.piece.parts.at(-1)?.label, isMore]).toEqual([chest.title, "back", true]);
+  });
+
+  it("[X6] sends a mend that was made while the refusal was on its way", () => {
+    const mended = withEdit(withEdit(openState(stored(chest)), rename), renamePiece("Mended"));
+    const { state, isMore } = withReply(mended, 1, { kind: "refused", problems: [], current: null });
+    expect([state.piece.title, state.standing.kind, isMore]).toEqual(["Mended", "saving", true]);
+    const settled = withReply(state, 2, {
+      kind: "changed",
+      examination: stored({ ...chest, title: "Mended" }, 2),
+    });
+    expect([settled.state.piece.title, settled.state.pending.length, settled.isMore]).toEqual([
+      "Mended",
+      0,
+      false,
+    ]);
+  });
+
   it("[X5] tells a change made elsewhere from a refusal", () => {
     const theirs = stored({ ...chest, title: "Theirs" }, 7);
-    const { state } = withReply(withEdit(openState(stored(chest)), renamed), renamed, {
+    const { state } = withReply(withEdit(openState(stored(chest)), rename), 1, {
       kind: "refused",
       problems: [],
       current: theirs,

@@ -1,6 +1,7 @@
 import type { Piece } from "#server/domain/examination.ts";
 import { keepSame } from "#web/strips/keep-same.ts";
 import type { ProblemFieldsFragment } from "./Examination.graphql.ts";
+import type { Edit } from "./edit-piece.ts";
 import type { StoredExamination } from "./read-answer.ts";
 
 /** How what is shown stands to what is stored. */
@@ -18,6 +19,8 @@ export interface ExaminationState {
   readonly stored: StoredExamination;
   /** What the page shows: at once what the person did, whether stored or not. */
   readonly piece: Piece;
+  /** What the person did since the stored piece, oldest first: it can be done again on another piece. */
+  readonly pending: readonly Edit[];
   readonly standing: Standing;
 }
 
@@ -33,44 +36,57 @@ export type Reply =
 export const openState = (stored: StoredExamination): ExaminationState => ({
   stored,
   piece: stored.piece,
+  pending: [],
   standing: { kind: "saved" },
 });
 
 /** The person changed something: it is shown at once and on its way. */
-export const withEdit = (state: ExaminationState, piece: Piece): ExaminationState => ({
+export const withEdit = (state: ExaminationState, edit: Edit): ExaminationState => ({
   ...state,
-  piece,
+  piece: edit(state.piece),
+  pending: [...state.pending, edit],
   standing: { kind: "saving" },
 });
 
 /**
- * A reply to what was `sent` came. What the person did since then stays on the screen; `isMore` tells that it has still
- * to be sent.
+ * A reply came to a request that took along the first `sent` of the pending edits. What the person did since then stays on the
+ * screen, done again on what is stored now; `isMore` tells that it has still to be sent.
  */
 export function withReply(
   state: ExaminationState,
-  sent: Piece,
+  sent: number,
   reply: Reply,
 ): { readonly state: ExaminationState; readonly isMore: boolean } {
-  const isMore = state.piece !== sent;
+  const since = state.pending.slice(sent);
+  const isMore = since.length > 0;
   switch (reply.kind) {
-    case "changed":
+    case "changed": {
+      const { piece } = reply.examination;
       return {
         isMore,
         state: {
           stored: withSameAnswer(state.stored, reply.examination),
-          piece: isMore ? state.piece : keepSame(state.piece, reply.examination.piece),
+          piece: keepSame(
+            state.piece,
+            since.reduce((edited, edit) => edit(edited), piece),
+          ),
+          pending: since,
           standing: { kind: isMore ? "saving" : "saved" },
         },
       };
+    }
     case "refused":
+      if (reply.current)
+        return {
+          isMore: false,
+          state: { ...state, standing: { kind: "changed-meanwhile", theirs: reply.current } },
+        };
+      // What was done since may have mended it.
       return {
-        isMore: false,
+        isMore,
         state: {
           ...state,
-          standing: reply.current
-            ? { kind: "changed-meanwhile", theirs: reply.current }
-            : { kind: "refused", problems: reply.problems },
+          standing: isMore ? { kind: "saving" } : { kind: "refused", problems: reply.problems },
         },
       };
     case "unreachable":

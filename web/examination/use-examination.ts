@@ -89,13 +89,13 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
       if (isUnderWay.current) return;
       isUnderWay.current = true;
       for (let ask: Ask | undefined = first; ask; ) {
-        const { stored, piece } = latest.current;
+        const { stored, piece, pending } = latest.current;
         const reply = await ask(stored, piece)
           .then((result) =>
             result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty.")),
           )
           .catch(replyFromFailure);
-        const next = withReply(latest.current, piece, reply);
+        const next = withReply(latest.current, pending.length, reply);
         show(next.state);
         ask = next.isMore ? store : undefined;
       }
@@ -106,7 +106,7 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
 
   const edit = useCallback(
     (how: Edit) => {
-      show(withEdit(latest.current, how(latest.current.piece)));
+      show(withEdit(latest.current, how));
       void send(store);
     },
     [show, send, store],
@@ -134,14 +134,14 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
         show(openState(standing.theirs));
         return;
       }
-      show(withEdit(openState(standing.theirs), piece));
+      show(withEdit(openState(standing.theirs), () => piece));
       void send(store);
     },
     [show, send, store],
   );
 
   const retry = useCallback(() => {
-    show(withEdit(latest.current, latest.current.piece));
+    show({ ...latest.current, standing: { kind: "saving" } });
     void send(store);
   }, [show, send, store]);
 
