@@ -12,7 +12,7 @@ describe("a chest of drawers whose attribution fails", () => {
     await page.waitForURL(/\/pieces\/examination\.millrace-chest$/);
     const conclusion = page.getByRole("region", { name: "Conclusion", exact: true });
     await expect.poll(() => textOf(conclusion)).toMatch(/cannot be of 1760 to 1780/);
-    expect(await textOf(conclusion)).toMatch(/top screws.*feet.*lowest drawer/);
+    expect(await textOf(conclusion)).toMatch(/top screws.*feet.*two lower drawers/);
     expect(await textOf(conclusion)).toMatch(/not a certificate or a valuation/);
     expect(await conclusion.getByRole("link", { name: "revision 1" }).isVisible()).toBe(true);
     expect(await page.getByText("invented for demonstration").isVisible()).toBe(true);
