@@ -3,7 +3,7 @@ import type { ReportWords } from "../../domain/report-words.ts";
 import { findingSays } from "./finding-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { placeInWords, type ReportReader, subjectInWords } from "./report-reader.ts";
-import { stepsInWords } from "./steps-in-words.ts";
+import { ruleOutSteps } from "./rule-out-steps.ts";
 import { yearsInWords } from "./years-in-words.ts";
 
 function where(ruleOut: RuleOut, reader: ReportReader): string {
@@ -40,13 +40,13 @@ function sentence(ruleOut: RuleOut, reader: ReportReader): string {
   }
 }
 
-/** A rule-out as a sentence, and the steps of every finding it rests on. */
+/** A rule-out as a sentence, and the steps it rests on. */
 export function ruleOutInWords(ruleOut: RuleOut, reader: ReportReader): ReportWords["ruleOuts"][number] {
   const said = sentence(ruleOut, reader);
   const condition = where(ruleOut, reader);
   return {
     id: ruleOut.id,
     says: condition === "" ? said : condition + said.charAt(0).toLowerCase() + said.slice(1),
-    steps: ruleOut.findings.flatMap((finding) => stepsInWords(reader.findingOf(finding)?.derivation, reader)),
+    steps: ruleOutSteps(ruleOut, reader),
   };
 }

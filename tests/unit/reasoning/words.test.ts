@@ -202,3 +202,33 @@ describe("a report in words", () => {
     ]);
   });
 });
+
+describe("[W4] the steps of a rule-out", () => {
+  const fromHabit: ClaimSketch = { ...fashion, id: "habit", when: "1830/1850" };
+
+  it("are those of the way it rests on, where the finding's own chain tells another", () => {
+    const { ruleOuts } = wordsOf([needsSaw, sawInColony, fromHabit]);
+    const claimsOf = ruleOuts.map(({ steps }) => steps.map(({ claim }) => claim).sort());
+    expect(claimsOf).toEqual([["needs", "saw"], ["habit"]]);
+    expect(ruleOuts[1]?.steps[0]?.says).toMatch(/1830 to 1850/);
+  });
+
+  it("name every claim and assumption among its atoms, whatever the piece", () => {
+    const looked: PieceSketch = {
+      observations: [
+        { id: "o", part: "drawers", feature: "arcs" },
+        { id: "p", part: "top", feature: "old hole" },
+      ],
+    };
+    const old: ClaimSketch = { id: "old", relation: "current", subject: "old hole", when: "1700/1770" };
+    const elsewhere: ClaimSketch = { ...sawInColony, id: "home", region: "Home", when: "1810" };
+    const { ruleOuts } = wordsOf([needsSaw, elsewhere, fromHabit, old], looked);
+    expect(ruleOuts.length).toBeGreaterThan(2);
+    const told = ruleOuts.map(({ steps }) =>
+      steps.map(({ claim, assumed }) => (assumed ? "assumed" : claim)).sort(),
+    );
+    expect(told).toContainEqual(["assumed", "home", "needs"]);
+    expect(told).toContainEqual(["habit", "old"]);
+    expect(told).toContainEqual(["assumed", "home", "needs", "old"]);
+  });
+});
