@@ -25,8 +25,11 @@ function sentence(ruleOut: RuleOut, reader: ReportReader): string {
   const never = ruleOut.hardness === "physical" ? "cannot be" : "would not usually be";
   switch (ruleOut.against) {
     case "attribution": {
-      if (first === undefined || findings.length > 1 || first.label !== "contradictory")
+      if (first === undefined || findings.length > 1)
         return `${capitalise(listInWords(windows))} ${never} together of ${reader.claimed}.`;
+      // At some places only: what is left over all of them is not what is meant.
+      if (first.label !== "contradictory")
+        return `${capitalise(subjectInWords(first, reader))} ${never} of ${reader.claimed}.`;
       if (ruleOut.hardness === first.hardness) return findingSays(first, reader);
       const usual = yearsInWords(first.usual.outer);
       return `${capitalise(subjectInWords(first, reader))} would be out of its time by habit too: usual ${usual}.`;

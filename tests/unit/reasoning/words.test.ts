@@ -232,3 +232,14 @@ describe("[W4] the steps of a rule-out", () => {
     expect(told).toContainEqual(["assumed", "home", "needs", "old"]);
   });
 });
+
+describe("a rule-out at some places only", () => {
+  it("names them, and not the years that are left over all places", () => {
+    const inColony: ClaimSketch = { ...fashion, id: "habit", region: "Colony", when: "1830/1850" };
+    const inHome: ClaimSketch = { ...fashion, id: "old habit", region: "Home", when: "1700/1780" };
+    const { ruleOuts } = wordsOf([inColony, inHome], { region: "World" });
+    expect(ruleOuts.map(({ says }) => says)).toEqual([
+      "If made in Colony: arcs on the drawers would not usually be of 1765 to 1775.",
+    ]);
+  });
+});
