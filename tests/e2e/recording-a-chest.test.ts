@@ -118,6 +118,14 @@ describe("recording a chest of drawers", () => {
     await expect.poll(() => page.getByRole("button", { name: /^fastener/ }).count()).toBe(0);
   });
 
+  it("[X7] offers the thing named before those that contain its name", async () => {
+    const page = await open("/");
+    await begin(page, "Chest to be searched", "1770");
+    await addPart(page, "drawer");
+    await page.getByRole("combobox", { name: "Add to drawer" }).fill("circular saw");
+    await expect.poll(() => page.getByRole("option").first().textContent()).toMatch(/^circular-saw mark/i);
+  });
+
   it("[P10] deletes a piece from the start page and brings it back", async () => {
     const page = await open("/");
     await begin(page, "Chest to be deleted", "1770");

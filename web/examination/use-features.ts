@@ -16,7 +16,7 @@ const firstSentence = (note: string | null): string | undefined => note?.split(/
 
 /**
  * Features to choose from for a part of the given kind: those looked for on that kind first. Without words, these
- * alone; with words, what the words find.
+ * alone, the nearest first; with words, what the words find, in the order of the search.
  */
 export function useFeatures(words: string, kind: string | undefined): readonly FeatureChoice[] {
   const { areKin } = useKindsOfPart();
@@ -37,7 +37,10 @@ export function useFeatures(words: string, kind: string | undefined): readonly F
     };
     const candidates =
       words.trim() === "" ? all.filter((each) => kind === undefined || nearness(each) > 0) : found;
-    const sorted = candidates.toSorted((a, b) => nearness(b) - nearness(a));
+    // What the words find keeps its order within the kin of the part: the thing named stands before those that contain it.
+    const order =
+      words.trim() === "" ? nearness : (each: (typeof candidates)[number]) => Number(nearness(each) > 0);
+    const sorted = candidates.toSorted((a, b) => order(b) - order(a));
     return sorted.slice(0, MOST).map((feature) => {
       const beside = firstSentence(feature.note);
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };
