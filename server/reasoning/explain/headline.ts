@@ -5,7 +5,7 @@ import { speaksOfChange } from "../../domain/speaks-of-change.ts";
 import { findingInShort } from "./finding-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { numberInWords } from "./number-in-words.ts";
-import { type ReportReader, subjectInWords } from "./report-reader.ts";
+import { placeInWords, type ReportReader, subjectInWords } from "./report-reader.ts";
 
 const NAMED = 4;
 
@@ -17,10 +17,44 @@ function partsOf(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   return listInWords(more > 0 ? [...named, `${numberInWords(more)} other parts`] : named);
 }
 
-const against = (reader: ReportReader, hardness: RuleOut["hardness"]): readonly RuleOut[] =>
+/** Whether it holds wherever the piece can be from: as it stands, or with others that contradict the same finding elsewhere. */
+function holdsEverywhere({ places, findings, hardness }: RuleOut, reader: ReportReader): boolean {
+  if (places.length === 0 || places.length >= reader.report.attribution.places.length) return true;
+  const [finding, another] = findings.map(reader.findingOf);
+  if (another !== undefined || finding?.label !== "contradictory") return false;
+  return hardness === "practice" || finding.hardness === "physical";
+}
+
+const against = (
+  reader: ReportReader,
+  hardness: RuleOut["hardness"],
+  everywhere = true,
+): readonly RuleOut[] =>
   reader.report.ruleOuts.filter(
-    (ruleOut) => ruleOut.hardness === hardness && ruleOut.against === "attribution",
+    (ruleOut) =>
+      ruleOut.hardness === hardness &&
+      ruleOut.against === "attribution" &&
+      holdsEverywhere(ruleOut, reader) === everywhere,
   );
+
+/** What would be ruled out, else unusual, at some of the places that the claim leaves open, and is not at others. */
+function atSomePlaces(reader: ReportReader): string {
+  const hard = against(reader, "physical", false);
+  const either = hard.length > 0 ? hard : against(reader, "practice", false);
+  const ofParts = either.filter(({ parts }) => parts.length > 0);
+  const told = ofParts.length > 0 ? ofParts : either;
+  if (told.length === 0) return "";
+  const places = [
+    ...new Set(told.flatMap((ruleOut) => ruleOut.places.map((place) => placeInWords(place, reader)))),
+  ];
+  const isOneThing = new Set(told.map(({ parts }) => parts.join(" "))).size === 1;
+  const where =
+    isOneThing && places.length <= NAMED
+      ? `if it was made in ${listInWords(places, "or")}`
+      : "at some of the places it can be from";
+  const what = hard.length > 0 ? "cannot be of those years" : "would be unusual for those years";
+  return ` But ${where}, ${partsOf(told, reader)} ${what}.`;
+}
 
 function agreement(reader: ReportReader): string {
   const seen = reader.report.findings.filter(
@@ -76,6 +110,7 @@ export function headline(reader: ReportReader): string {
     return "Nothing is recorded yet. Begin with one part and what you see on it.";
   const hard = against(reader, "physical");
   const soft = against(reader, "practice");
+  const only = atSomePlaces(reader);
   const assumed = hard.some((ruleOut) => ruleOut.atoms.some((atom) => atom.kind === "assumption"));
   const standing = countSigns(
     report.signs.filter((sign) => sign.standing === "stands" && speaksOfChange(sign)),
@@ -89,10 +124,10 @@ export function headline(reader: ReportReader): string {
     return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. ${eitherOr(hard)}${excusable(hard, reader)}`;
   }
   if (soft.length > 0)
-    return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${apart(reader)}${signs}`;
+    return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${only}${apart(reader)}${signs}`;
   if (report.findings.every((finding) => finding.label === "silent"))
-    return `The evidence does not discriminate: nothing recorded so far says anything of ${claimed}.${apart(reader)}${signs}`;
-  return `Nothing recorded rules ${claimed} out: ${agreement(reader)}.${apart(reader)}${signs}`;
+    return `The evidence does not discriminate: nothing recorded so far says anything of ${claimed}.${only}${apart(reader)}${signs}`;
+  return `Nothing recorded rules ${claimed} out: ${agreement(reader)}.${only}${apart(reader)}${signs}`;
 }
 
 const reason = (finding: Finding, reader: ReportReader): string =>

@@ -233,13 +233,34 @@ describe("[W4] the steps of a rule-out", () => {
   });
 });
 
-describe("a rule-out at some places only", () => {
+describe("[W8] a rule-out at some places only", () => {
+  const soft: readonly ClaimSketch[] = [
+    { ...fashion, id: "habit", region: "Colony", when: "1830/1850" },
+    { ...fashion, id: "old habit", region: "Home", when: "1700/1780" },
+  ];
+  const hard: readonly ClaimSketch[] = [
+    { ...sawInColony, id: "late", subject: "arcs" },
+    { ...sawInColony, id: "early", subject: "arcs", region: "Home", when: "1700" },
+  ];
+
   it("names them, and not the years that are left over all places", () => {
-    const inColony: ClaimSketch = { ...fashion, id: "habit", region: "Colony", when: "1830/1850" };
-    const inHome: ClaimSketch = { ...fashion, id: "old habit", region: "Home", when: "1700/1780" };
-    const { ruleOuts } = wordsOf([inColony, inHome], { region: "World" });
-    expect(ruleOuts.map(({ says }) => says)).toEqual([
+    expect(wordsOf(soft, { region: "World" }).ruleOuts.map(({ says }) => says)).toEqual([
       "If made in Colony: arcs on the drawers would not usually be of 1765 to 1775.",
     ]);
+  });
+
+  it("does not condemn the piece in the headline, which says where it would be so", () => {
+    expect(wordsOf(hard, { region: "World" }).headline).toBe(
+      "Nothing recorded rules 1765 to 1775 out: the one thing seen can be of those years. But if it was made in Colony, the drawers cannot be of those years.",
+    );
+    expect(wordsOf(soft, { region: "World" }).headline).toMatch(
+      /^The evidence does not discriminate: .* But if it was made in Colony, the drawers would be unusual for those years\.$/,
+    );
+  });
+
+  it("condemns it where each place has a reason of its own", () => {
+    const late = hard.map((claim) => ({ ...claim, when: claim.id === "late" ? "1815" : "1800" }));
+    expect(wordsOf(late, { region: "World" }).headline).toMatch(/^The drawers cannot be of 1765 to 1775/);
+    expect(wordsOf(hard, { region: "Port" }).headline).toMatch(/^The drawers cannot be of 1765 to 1775/);
   });
 });
