@@ -106,6 +106,18 @@ describe("what honest pieces show is never called impossible", () => {
     expect(await firstPossible("copied-plate-1808", "england")).toBe(1804);
     expect(await firstPossible("copied-plate-1868", "england")).toBe(1864);
   });
+
+  it("a piece from which a plate was drawn can be older than the plate", async () => {
+    for (const plate of [
+      "copied-plate-1754",
+      "copied-plate-1807",
+      "copied-plate-1808",
+      "copied-plate-empire",
+    ])
+      expect((await find([plate, "piece-the-plate-was-drawn-from"], "england")).possible.outer).toEqual([
+        [null, null],
+      ]);
+  });
 });
 
 describe("what could not yet be made is called impossible", () => {
