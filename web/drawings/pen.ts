@@ -1,6 +1,6 @@
 /** Path data for the things drawings are made of. Coordinates in drawing units, rounded to a tenth. */
-const n = (value: number): string => String(Math.round(value * 10) / 10);
-type Point = readonly [x: number, y: number];
+export const n = (value: number): string => String(Math.round(value * 10) / 10);
+export type Point = readonly [x: number, y: number];
 
 /** A closed rectangle. */
 export const box = (x: number, y: number, width: number, height: number): string =>

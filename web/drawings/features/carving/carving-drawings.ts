@@ -1,0 +1,23 @@
+import type { Drawing } from "../mark.ts";
+import {
+  carvingBelowSurface,
+  carvingProud,
+  carvingWithoutReserve,
+  cutterRidges,
+  gougeCuts,
+  pressedPattern,
+  punchedGround,
+  throughOldHoles,
+} from "./carving.ts";
+
+/** Drawings of carving, by key. */
+export const CARVING_DRAWINGS = {
+  "carving-proud": carvingProud,
+  "carving-below-surface": carvingBelowSurface,
+  "carving-without-reserve": carvingWithoutReserve,
+  "gouge-cuts": gougeCuts,
+  "cutter-ridges": cutterRidges,
+  "through-old-holes": throughOldHoles,
+  "pressed-pattern": pressedPattern,
+  "punched-ground": punchedGround,
+} as const satisfies Readonly<Record<string, Drawing>>;
