@@ -5,6 +5,7 @@ import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import type { Store } from "./ports/store.ts";
 import { readSeed } from "./seed/read-seed.ts";
 import { seedStore } from "./seed/seed-store.ts";
+import { updateSeed } from "./seed/update-seed.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
 
 const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
@@ -21,16 +22,21 @@ export const openStore = (
 export interface OpenedData {
   readonly store: Store;
   readonly seeded: boolean;
+  /** Edits by which a newer seed changed a graph that knew only an older one. */
+  readonly updated: number;
 }
 
-/** Opens the store of a data folder, which nobody else of this machine may read; a new or empty one is seeded first. */
+/**
+ * Opens the store of a data folder, which nobody else of this machine may read; a new or empty one is seeded first, one that
+ * knows only an older seed is brought up to this one.
+ */
 export async function openData(folder: string): Promise<OpenedData | Problem> {
   const refusal = makeFolder(folder);
   if (refusal !== undefined) return refusal;
   const store = await openStore(folder, { readOnly: false });
   if (isProblem(store)) return store;
   const seeded = await seed(store);
-  if (!isProblem(seeded)) return { store, seeded };
+  if (!isProblem(seeded)) return { store, ...seeded };
   await store.close();
   return seeded;
 }
@@ -40,7 +46,7 @@ export async function openDataToRead(folder: string): Promise<OpenedData | Probl
   if (existsSync(storeFile(folder))) {
     const store = await openStore(folder, { readOnly: true });
     if (isProblem(store)) return store;
-    if (await store.newestRevision()) return { store, seeded: false };
+    if (await store.newestRevision()) return { store, seeded: false, updated: 0 };
     await store.close();
   }
   return openData(folder);
@@ -59,8 +65,11 @@ function makeFolder(folder: string): Problem | undefined {
   }
 }
 
-async function seed(store: Store): Promise<boolean | Problem> {
-  if (await store.newestRevision()) return false;
+async function seed(store: Store): Promise<Omit<OpenedData, "store"> | Problem> {
   const content = await readSeed(SEED_FOLDER);
-  return isProblem(content) ? content : seedStore(store, content);
+  if (isProblem(content)) return content;
+  const seeded = await seedStore(store, content);
+  if (isProblem(seeded)) return seeded;
+  const updated = seeded ? 0 : await updateSeed(store, content);
+  return isProblem(updated) ? updated : { seeded, updated };
 }

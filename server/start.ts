@@ -20,6 +20,8 @@ async function start(): Promise<void> {
   }
   const data = await openData(config.dataFolder);
   if (isProblem(data)) return fail(data.message);
+  if (data.updated > 0)
+    console.log(`Brought the graph up to this seed, in ${data.updated} edits as a revision of its own`);
   if (data.seeded) console.log(`Seeded a new graph in ${config.dataFolder}`);
   const server = await startServer({ config, store: data.store, log: logToStderr }).catch(portTaken);
   if (server === undefined)

@@ -1,0 +1,64 @@
+import { canonicalJson } from "../domain/canonical-json.ts";
+import type { Change, Edit } from "../domain/change.ts";
+import { idOfEdit } from "../domain/graph-view.ts";
+import { isProblem, type Problem } from "../domain/problem.ts";
+import type { Page, PageAsk, Store } from "../ports/store.ts";
+import type { Seed } from "./read-seed.ts";
+
+/** Rows a page of a list has at most. */
+const MOST_ROWS = 200;
+
+/**
+ * Brings a store that knows nothing but a seed up to a newer one, as one more revision, so that answers given before can
+ * still be had. Says how many edits that took: none where the seed is the same, or where anybody else has changed the
+ * graph. Pieces of the seed that are not there yet are added; those that are there are the user's own.
+ */
+export async function updateSeed(store: Store, seed: Seed): Promise<number | Problem> {
+  const newest = await store.newestRevision();
+  if (newest === undefined) return 0;
+  const revisions = await readAll((page) => store.revisions(page));
+  if (revisions.some(({ by }) => by !== seed.by)) return 0;
+  for (const { id, piece } of seed.pieces) {
+    if ((await store.examination(id)) !== undefined) continue;
+    const created = await store.createExamination(id, piece, seed.at);
+    if (isProblem(created)) return created;
+  }
+  const change = changeTo(seed.change, await readStanding(store));
+  if (change.length === 0) return 0;
+  const { at, by, message } = seed;
+  const revision = await store.commit({ change, at, by, message, expected: newest.number });
+  return isProblem(revision) ? revision : change.length;
+}
+
+async function readStanding(store: Store): Promise<ReadonlyMap<string, Edit>> {
+  const terms = await readAll((page) => store.listTerms({}, page));
+  const claims = await readAll((page) => store.listClaims({}, page));
+  const sources = await readAll((page) => store.listSources(page));
+  const standing: readonly Edit[] = [
+    ...terms.map((before): Edit => ({ kind: "term", before })),
+    ...claims.map((before): Edit => ({ kind: "claim", before })),
+    ...sources.map((before): Edit => ({ kind: "source", before })),
+  ];
+  return new Map(standing.map((edit) => [keyOf(edit), edit]));
+}
+
+const keyOf = (edit: Edit): string => `${edit.kind} ${idOfEdit(edit)}`;
+
+/** What turns the things that stand into those of the seed: first what is new or other, then what is withdrawn. */
+function changeTo(seed: Change, standing: ReadonlyMap<string, Edit>): Change {
+  const wanted = new Set(seed.map(keyOf));
+  const other = seed
+    .map((edit) => ({ ...standing.get(keyOf(edit)), ...edit }) as Edit)
+    .filter(({ before, after }) => canonicalJson(before) !== canonicalJson(after));
+  return [...other, ...[...standing].flatMap(([key, edit]) => (wanted.has(key) ? [] : [edit]))];
+}
+
+async function readAll<Row>(list: (page: PageAsk) => Promise<Page<Row>>): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (let after: string | undefined; ; ) {
+    const page = await list({ first: MOST_ROWS, ...(after === undefined ? {} : { after }) });
+    rows.push(...page.rows);
+    after = page.cursors.at(-1);
+    if (!page.hasMore || after === undefined) return rows;
+  }
+}
