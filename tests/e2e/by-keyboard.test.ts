@@ -125,7 +125,7 @@ describe("the examination page by keyboard alone", () => {
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
     const conclusion = page.getByRole("region", { name: "Conclusion", exact: true });
-    await expect.poll(() => textOf(conclusion)).toMatch(/cannot be of 1770/);
+    await expect.poll(() => textOf(conclusion)).toMatch(/the fastener cannot be of/);
 
     await pressUntil(page, "Shift+Tab", /^gimlet-pointed screw seen/i);
     await page.keyboard.press("Enter");

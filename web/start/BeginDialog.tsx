@@ -25,6 +25,7 @@ export function BeginDialog({ isOpen, onOpenChange }: Props) {
   const [, navigate] = useLocation();
   const thisYear = new Date().getFullYear();
   const dating = date === "" ? undefined : readDating(date, "event");
+  const offered = isProblem(dating) ? dating.instead : undefined;
 
   const begin = async () => {
     setRefusal(undefined);
@@ -81,6 +82,11 @@ export function BeginDialog({ isOpen, onOpenChange }: Props) {
             autoComplete="off"
             spellCheck="false"
           />
+          {offered ? (
+            <div>
+              <Button onPress={() => setDate(offered)}>Take {offered}</Button>
+            </div>
+          ) : null}
           <p className={styles["next"]}>
             Region, form, style and maker come next, on the piece’s own page; each can be changed at any time.
           </p>
