@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { citationsAsText } from "./citations-as-text.ts";
 import { readConfig } from "./config.ts";
 import { canonicalJson } from "./domain/canonical-json.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
@@ -84,8 +85,9 @@ async function answer(wanted: Wanted): Promise<string | readonly Problem[]> {
   try {
     const examined = await examinePiece({ store }, piece, wanted.revision);
     if (isRefusal(examined)) return examined.refused;
-    const { report, words } = examined;
-    return wanted.words ? wordsAsText(report, words, piece) : reportAsText(report);
+    const { report, words, claims } = examined;
+    if (!wanted.words) return reportAsText(report);
+    return wordsAsText(report, words, piece, await citationsAsText(store, claims, report.revision));
   } finally {
     await store.close();
   }

@@ -22,7 +22,12 @@ function section(title: string, lines: readonly string[]): readonly string[] {
  * A report in words as plain text for a terminal, in the order of the screen; steps are indented below what they support,
  * each with the claim to look up or as assumed. A finding that is told as a reason is not told again.
  */
-export function wordsAsText(report: Report, words: ReportWords, { title, invented, parts }: Piece): string {
+export function wordsAsText(
+  report: Report,
+  words: ReportWords,
+  { title, invented, parts }: Piece,
+  citations: readonly string[] = [],
+): string {
   const labels = new Map(parts.map((part) => [part.id, part.label]));
   const ruleOutWords = new Map(words.ruleOuts.map((said) => [said.id, said]));
   const ruleOuts = (hardness: Hardness) => {
@@ -77,5 +82,8 @@ export function wordsAsText(report: Report, words: ReportWords, { title, invente
     "",
     "A finding is evidence to weigh, not a certificate or a valuation.",
   ];
-  return `${lines.join("\n")}\n`;
+  // Only what is named above is cited below.
+  const above = lines.join("\n");
+  const named = citations.filter((line) => above.includes(`[${line.split(":", 1)[0]}]`));
+  return `${[...lines, ...section("Sources of the claims named above", named)].join("\n")}\n`;
 }

@@ -31,7 +31,7 @@ export function readChain(view: View, { steps, terms, end }: Chain, claimed: Spa
     bound?.hardness === "practice" || lists.some(({ list }) => list.hardness === "practice")
       ? "practice"
       : "physical";
-  const years = bound?.outer ?? ALL_YEARS;
+  const years = bound === undefined ? ALL_YEARS : yearsBy(bound, end);
   if (bound === undefined || isAllYears(years)) reason ??= whySilent(last, end);
 
   const possible = standingOf(view, lists, claimed, "physical");
@@ -56,6 +56,11 @@ function boundAt({ boundBy, bounds }: Resolved, end: Chain["end"]): Bound | unde
   if (end.kind === "claim") return boundBy.get(end.claim);
   return end.kind === "assumed" ? bounds.find(({ by }) => by === end.by) : undefined;
 }
+
+/** Of rivals, what the one that the chain ends in says by itself. */
+const yearsBy = ({ outer, alternatives }: Bound, end: Chain["end"]): Years =>
+  (end.kind === "claim" ? alternatives.find(({ claims }) => claims.includes(end.claim)) : undefined)?.outer ??
+  outer;
 
 const isSetAside = ({ setAside }: Resolved, end: Chain["end"]): boolean =>
   end.kind === "claim" && setAside.has(end.claim);

@@ -124,4 +124,18 @@ describe("a report in words on a terminal", () => {
     expect(text).toContain("\nSigns that a part is original\n  Dark inside. [claim.s]\n");
     expect(text).toContain("  top: not looked at\n");
   });
+
+  it("cites the source of each claim it names, and of no other", () => {
+    const findings = [
+      { id: "o1", says: "Too late.", short: "", steps: [step(0, "Needs a saw.", "claim.a")], paths: [] },
+    ];
+    const text = wordsAsText(report(), { ...nothing, findings }, piece, [
+      "claim.a: A. Writer, Saws, p. 3 (published)",
+      "claim.ab: common practice",
+    ]);
+    expect(text).toContain(
+      "\nSources of the claims named above\n  claim.a: A. Writer, Saws, p. 3 (published)\n",
+    );
+    expect(text).not.toContain("claim.ab");
+  });
 });

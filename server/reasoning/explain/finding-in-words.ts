@@ -92,8 +92,7 @@ export function findingSays(finding: Finding, reader: ReportReader): string {
     case "silent": {
       if (finding.reason === "looked-for-absent") return `${subject}: looked for and not there.`;
       if (finding.reason === "could-not-be-seen") return `${subject}: could not be seen.`;
-      const reasons = finding.reasons.map((reason) => SILENCE_IN_WORDS[reason]);
-      return `${subject} says nothing of the date: ${listInWords(reasons.length > 0 ? reasons : [SILENCE_IN_WORDS.undated])}.${excused(finding, reader)}`;
+      return `${subject} says nothing of the date: ${SILENCE_IN_WORDS[finding.reason ?? "undated"]}.${excused(finding, reader)}`;
     }
   }
 }
