@@ -40,7 +40,7 @@ describe("disagreements", () => {
         node: {
           id: "rivals:claim.saw:claim.saw-about:claim.saw-late",
           rule: "rivals",
-          says: "Circular saw: three claims of when it was introduced in England disagree, by up to 15 years.",
+          says: "Circular saw: three claims of when it was introduced in England disagree, by 15 years or more.",
           ...{ years: 15, claimCount: 3, source: null },
           ...{ term: { id: "tool.circular-saw" }, region: { id: "region.england" } },
           claims: [{ id: "claim.saw" }, { id: "claim.saw-about" }, { id: "claim.saw-late" }],

@@ -3,11 +3,13 @@ import { useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { DisagreementRulePageDocument } from "./DisagreementRulePage.graphql.ts";
 import styles from "./FoundDisagreement.module.css";
 import { FoundDisagreement } from "./FoundDisagreement.tsx";
 import { Kicker } from "./Kicker.tsx";
 import reading from "./reading.module.css";
+import { signsIn } from "./signs-in.ts";
 
 const FOUND_AT_ONCE = 20;
 
@@ -41,6 +43,7 @@ export function DisagreementRulePage({ id }: { id: string }) {
           ? "Nothing of the kind stands in the evidence at this revision."
           : `${totalCount} found.`}
       </p>
+      {edges.length > 0 ? <YearsLegend only={signsIn(edges.flatMap(({ node }) => node.claims))} /> : null}
       <div className={styles["findings"]}>
         {edges.map(({ node }) => (
           <FoundDisagreement key={node.id} found={node} />

@@ -64,8 +64,11 @@ export function disagreementInWords(found: Disagreement, labelOf: LabelOf): stri
       return `${what}: in use${where} ${apart} before the earliest year given for its introduction.`;
     case "narrower-before-wider":
       return `${what}: introduced${where} ${apart} before the wider claim has it at all.`;
-    case "rivals":
-      return `${what}: ${numberInWords(found.claims.length)} claims of ${QUESTIONS[found.relation ?? "current"]}${where} disagree${found.years === undefined ? "" : `, by up to ${yearsInWords(found.years)}`}.`;
+    case "rivals": {
+      const many = numberInWords(found.claims.length);
+      const by = found.years === undefined ? "" : `, by ${apart} or more`;
+      return `${what}: ${many} claims of ${QUESTIONS[found.relation ?? "current"]}${where} disagree${by}.`;
+    }
     case "spread-in-a-circle":
       return `${what}: its spread leads back to ${labelOf(found.region ?? found.term)}, at least ${apart} after it set out.`;
     case "one-source":

@@ -30,7 +30,7 @@ describe("[Q8] a finding as a sentence", () => {
     [
       "of rivals, by what they disagree on",
       { ...inSouth, rule: "rivals", relation: "discontinued", years: 4 },
-      "Round saw marks: two claims of when it was last made in the South disagree, by up to four years.",
+      "Round saw marks: two claims of when it was last made in the South disagree, by four years or more.",
     ],
     [
       "of a circle, from where it set out",
