@@ -15,6 +15,9 @@ const StartPage = lazy(async () => ({ default: (await import("./start/StartPage.
 const EvidencePage = lazy(async () => ({
   default: (await import("./evidence/EvidencePage.tsx")).EvidencePage,
 }));
+const DisagreementsPage = lazy(async () => ({
+  default: (await import("./evidence/DisagreementsPage.tsx")).DisagreementsPage,
+}));
 const RevisionsPage = lazy(async () => ({
   default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
 }));
@@ -27,6 +30,9 @@ const idPages: Readonly<Record<string, IdPage>> = {
   })),
   "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
   "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
+  "/evidence/disagreements/:id": lazy(async () => ({
+    default: (await import("./evidence/DisagreementRulePage.tsx")).DisagreementRulePage,
+  })),
   "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
 };
 
@@ -46,6 +52,7 @@ export const App = () => (
             </Route>
           ))}
           <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+          <Route path="/evidence/disagreements">{onPage(<DisagreementsPage />, "disagreements")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>

@@ -9,6 +9,7 @@ import type { Source } from "../domain/source.ts";
 import type { AatMatch, Term } from "../domain/term.ts";
 import { LARGEST_PAGE, type SearchHit } from "../ports/store.ts";
 import type { Examined } from "../use-cases/ask/examine-piece.ts";
+import type { FoundDisagreement, RuleFound } from "../use-cases/ask/find-disagreements.ts";
 import type { ExaminationChanged } from "../use-cases/examination-changed.ts";
 import type { Refusal } from "../use-cases/refusal.ts";
 import type { AsOf } from "./as-of.ts";
@@ -29,6 +30,8 @@ interface Objects {
   Source: AsOf<Source>;
   Revision: Revision;
   SearchHit: SearchHit;
+  DisagreementRule: RuleFound;
+  Disagreement: AsOf<FoundDisagreement>;
   Attribution: Attribution;
   Part: Part;
   Observation: Observation;
@@ -67,6 +70,7 @@ export function createBuilder() {
     sources: addConnection<AsOf<Source>>(b, "Source"),
     revisions: addConnection<Revision>(b, "Revision"),
     examinations: addConnection<Examination>(b, "Examination"),
+    disagreements: addConnection<AsOf<FoundDisagreement>>(b, "Disagreement"),
   };
   const results = {
     examine: b.unionType("ExamineResult", {

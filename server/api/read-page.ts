@@ -9,7 +9,8 @@ export interface PageArgs {
   readonly after?: string | null | undefined;
 }
 
-const pageAsk = ({ first, after }: PageArgs): PageAsk => ({
+/** The arguments as the use cases take them. */
+export const pageAsk = ({ first, after }: PageArgs): PageAsk => ({
   first,
   ...(typeof after === "string" ? { after } : {}),
 });

@@ -1,6 +1,7 @@
 import type { GraphQLSchema } from "graphql";
 import { createBuilder } from "./builder.ts";
 import { addClaim } from "./types/claim.ts";
+import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
 import { addMutation } from "./types/mutation.ts";
@@ -22,6 +23,7 @@ export function buildSchema(): GraphQLSchema {
   addClaim(b);
   addSource(b);
   addRevision(b);
+  addDisagreement(b);
   addPiece(b);
   addExamination(b);
   addExamined(b);

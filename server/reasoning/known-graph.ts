@@ -22,7 +22,10 @@ export interface KnownGraph {
 }
 
 /** Indexes a neighbourhood. Claims that are not accepted are left out. */
-export function knowGraph(neighbourhood: Neighbourhood, assumptions: Assumptions): KnownGraph {
+export function knowGraph(
+  neighbourhood: Pick<Neighbourhood, "terms" | "claims" | "cutAt">,
+  assumptions: Assumptions,
+): KnownGraph {
   const claims = neighbourhood.claims.filter(({ status }) => status === "accepted").sort(compareIds);
   const byId = new Map(claims.map((claim) => [claim.id, claim]));
   const bySubject = new Map<TermId, Claim[]>();

@@ -36,7 +36,8 @@ export function Contents() {
       </ul>
       <p className={styles["claims"]}>
         {data.claims.totalCount} claims in all.{" "}
-        <TextLink to="/revisions">How they came to be as they are</TextLink>
+        <TextLink to="/revisions">How they came to be as they are</TextLink> ·{" "}
+        <TextLink to="/evidence/disagreements">Where they disagree</TextLink>
       </p>
     </>
   );

@@ -1,5 +1,6 @@
 import { id } from "../../domain/ids.ts";
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
+import { findDisagreements, listDisagreementRules } from "../../use-cases/ask/find-disagreements.ts";
 import { findExamination } from "../../use-cases/ask/find-examination.ts";
 import { findNewestRevision } from "../../use-cases/ask/find-newest-revision.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
@@ -8,12 +9,14 @@ import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
 import { listSources } from "../../use-cases/ask/list-sources.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
 import { searchTerms } from "../../use-cases/ask/search-terms.ts";
+import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
+import { connectionFrom } from "../connection.ts";
 import { findNode } from "../find-node.ts";
-import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
+import { DISAGREEMENTS_WEIGHT, EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 import { withPiece } from "../piece-from-input.ts";
 import { readOn } from "../read-on.ts";
-import { readPage, readPageOn } from "../read-page.ts";
+import { pageAsk, readPage, readPageOn } from "../read-page.ts";
 import { termOrItsId } from "../term-or-its-id.ts";
 import type { PieceInputRef } from "./piece-input.ts";
 
@@ -122,6 +125,22 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
           first: t.arg.int({ required: true, defaultValue: 12, description: "1 to 200." }),
         },
         resolve: (_, args, context) => searchTerms(context, args.words, args.kinds ?? undefined, args.first),
+      }),
+      disagreementRules: t.field({
+        description: "What is looked for in the newest revision, in the order it is read.",
+        extensions: { weight: DISAGREEMENTS_WEIGHT },
+        type: ["DisagreementRule"],
+        resolve: (_, __, context) => listDisagreementRules(context),
+      }),
+      disagreements: t.field({
+        description: "What one rule finds in the newest revision, or all of them; the farthest apart first.",
+        extensions: { weight: DISAGREEMENTS_WEIGHT },
+        type: b.connections.disagreements,
+        args: { rule: t.arg.id({ description: "Id of a rule; none is all." }), ...b.pageOf(20) },
+        resolve: async (_, args, context) => {
+          const { page, at } = await findDisagreements(context, args.rule ?? undefined, pageAsk(args));
+          return connectionFrom(page, args.after, (found) => asOf(found, at));
+        },
       }),
       examination: t.field({
         description: "A deleted one is found too, so that it can be brought back.",

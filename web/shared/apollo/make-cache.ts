@@ -16,6 +16,7 @@ export const makeCache = (): InMemoryCache =>
           terms: relayStylePagination(["kinds", "broader"]),
           claims: relayStylePagination(["relations"]),
           sources: relayStylePagination(),
+          disagreements: relayStylePagination(["rule"]),
           examinations: relayStylePagination(),
         },
       },

@@ -122,6 +122,58 @@ export type DatedYears = {
   readonly padEnd: Scalars['Int']['output'];
 };
 
+/** What a rule found. */
+export type Disagreement = {
+  readonly __typename?: 'Disagreement';
+  readonly claimCount: Scalars['Int']['output'];
+  /** The first of the claims, in the order in which the argument runs. */
+  readonly claims: ReadonlyArray<Claim>;
+  readonly id: Scalars['ID']['output'];
+  readonly region?: Maybe<Term>;
+  /** Id of the rule. */
+  readonly rule: Scalars['ID']['output'];
+  /** The finding as a sentence. */
+  readonly says: Scalars['String']['output'];
+  /** The one source of a region. */
+  readonly source?: Maybe<Source>;
+  /** What the claims are about: their subject, or a region. */
+  readonly term?: Maybe<Term>;
+  /** How far apart the claims are at the least; null where an end is open or no years are meant. */
+  readonly years?: Maybe<Scalars['Int']['output']>;
+};
+
+
+/** What a rule found. */
+export type DisagreementClaimsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+export type DisagreementConnection = {
+  readonly __typename?: 'DisagreementConnection';
+  readonly edges: ReadonlyArray<DisagreementEdge>;
+  readonly pageInfo: PageInfo;
+  readonly totalCount: Scalars['Int']['output'];
+};
+
+export type DisagreementEdge = {
+  readonly __typename?: 'DisagreementEdge';
+  readonly cursor: Scalars['String']['output'];
+  readonly node: Disagreement;
+};
+
+/** One kind of disagreement that is looked for. */
+export type DisagreementRule = {
+  readonly __typename?: 'DisagreementRule';
+  /** How much it finds on the newest revision. */
+  readonly count: Scalars['Int']['output'];
+  readonly id: Scalars['ID']['output'];
+  /** What it means that something was found. */
+  readonly means: Scalars['String']['output'];
+  /** What to do about it. */
+  readonly remedy: Scalars['String']['output'];
+  readonly title: Scalars['String']['output'];
+};
+
 export type Examination = Node & {
   readonly __typename?: 'Examination';
   readonly canUndo: Scalars['Boolean']['output'];
@@ -366,6 +418,10 @@ export type Query = {
   /** Null if there is no such claim on that revision. */
   readonly claim?: Maybe<Claim>;
   readonly claims: ClaimConnection;
+  /** What is looked for in the newest revision, in the order it is read. */
+  readonly disagreementRules: ReadonlyArray<DisagreementRule>;
+  /** What one rule finds in the newest revision, or all of them; the farthest apart first. */
+  readonly disagreements: DisagreementConnection;
   /** A deleted one is found too, so that it can be brought back. */
   readonly examination?: Maybe<Examination>;
   /** Not the deleted ones; the one changed last first. */
@@ -399,6 +455,13 @@ export type QueryClaimsArgs = {
   first?: Scalars['Int']['input'];
   relations?: InputMaybe<ReadonlyArray<Relation>>;
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryDisagreementsArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+  rule?: InputMaybe<Scalars['ID']['input']>;
 };
 
 

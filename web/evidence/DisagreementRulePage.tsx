@@ -1,0 +1,69 @@
+import { useSuspenseQuery } from "@apollo/client/react";
+import { useTransition } from "react";
+import { Button } from "../shared/ui/Button.tsx";
+import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
+import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { YearsLegend } from "../shared/years/YearsLegend.tsx";
+import { DisagreementRulePageDocument } from "./DisagreementRulePage.graphql.ts";
+import styles from "./FoundDisagreement.module.css";
+import { FoundDisagreement } from "./FoundDisagreement.tsx";
+import { Kicker } from "./Kicker.tsx";
+import reading from "./reading.module.css";
+import { signsIn } from "./signs-in.ts";
+
+const FOUND_AT_ONCE = 20;
+
+/** One kind of disagreement: what it means, what to do about it, and all that was found. */
+export function DisagreementRulePage({ id }: { id: string }) {
+  const { data, fetchMore } = useSuspenseQuery(DisagreementRulePageDocument, {
+    variables: { rule: id, first: FOUND_AT_ONCE },
+    fetchPolicy: "cache-and-network",
+  });
+  const [isLoading, startLoading] = useTransition();
+  const rule = data.disagreementRules.find((each) => each.id === id);
+  if (!rule) return <NotFoundPage what="kind of disagreement" id={id} />;
+  const { edges, pageInfo, totalCount } = data.disagreements;
+  return (
+    <article>
+      <header className={reading["head"]}>
+        <Kicker
+          steps={[
+            { to: "/evidence", name: "evidence" },
+            { to: "/evidence/disagreements", name: "disagreements" },
+          ]}
+        />
+        <PageHeading title={rule.title}>{rule.title}</PageHeading>
+        <p className={reading["note"]}>{rule.means}</p>
+        <p className={reading["note"]}>
+          <strong>What to do.</strong> {rule.remedy}
+        </p>
+      </header>
+      <p className={styles["found"]}>
+        {totalCount === 0
+          ? "Nothing of the kind stands in the evidence at this revision."
+          : `${totalCount} found.`}
+      </p>
+      {edges.length > 0 ? <YearsLegend only={signsIn(edges.flatMap(({ node }) => node.claims))} /> : null}
+      <div className={styles["findings"]}>
+        {edges.map(({ node }) => (
+          <FoundDisagreement key={node.id} found={node} />
+        ))}
+      </div>
+      {pageInfo.hasNextPage ? (
+        <p className={reading["more"]}>
+          <Button
+            isDisabled={isLoading}
+            onPress={() =>
+              startLoading(async () => {
+                await fetchMore({ variables: { after: pageInfo.endCursor } });
+              })
+            }
+          >
+            Show more
+          </Button>{" "}
+          {edges.length} of {totalCount} shown
+        </p>
+      ) : null}
+    </article>
+  );
+}

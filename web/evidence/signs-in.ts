@@ -1,0 +1,21 @@
+import { claimSpans } from "../shared/years/claim-spans.ts";
+import type { YearsSign } from "../shared/years/YearsLegend.tsx";
+import type { YearsByRegionFragment } from "./YearsByRegion.graphql.ts";
+
+/** The marks that a drawing of these claims has. */
+export function signsIn(
+  claims: readonly Pick<YearsByRegionFragment, "relation" | "years" | "hardness">[],
+): ReadonlySet<YearsSign> {
+  const signs = new Set<YearsSign>();
+  for (const { relation, years, hardness } of claims) {
+    const spans = claimSpans(relation, years);
+    if (spans?.kind === "record") signs.add("recorded once");
+    if (spans?.kind === "exclude") signs.add("not found");
+    if (spans?.kind !== "hold") continue;
+    signs.add("every reading of the date");
+    if (spans.pale[0] !== spans.solid?.[0] || spans.pale[1] !== spans.solid?.[1]) signs.add("some reading");
+    if (spans.pale.includes(null)) signs.add("goes on");
+    if (hardness === "PRACTICE") signs.add("habit or fashion");
+  }
+  return signs;
+}
