@@ -11,7 +11,7 @@ const MARGIN = 10;
 
 /** The first view of a form that pieces are drawn by, fitted into the square. */
 const fitted = ({ label, views: [view] }: DrawnForm, tells: string): Drawing => ({
-  title: label,
+  title: label.charAt(0).toUpperCase() + label.slice(1),
   tells,
   draw: (level) => {
     const scale = (SIDE - 2 * MARGIN) / Math.max(view.width, view.height);

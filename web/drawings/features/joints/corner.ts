@@ -85,7 +85,7 @@ export function corner(joint: Corner, level: Detail = "full"): readonly Mark[] {
     body(frontFace()),
     ...cut(pins(joint), "edge"),
     edge(flanks(joint)),
-    ...(joint.lap === 0 ? cut(tailEnds(joint.tails), "edge") : []),
+    ...(joint.lap === 0 && joint.tails.length > 0 ? cut(tailEnds(joint.tails), "edge") : []),
     ...(level === "full" ? [detail(sideGrain())] : []),
   ];
 }

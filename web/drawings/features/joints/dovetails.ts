@@ -1,6 +1,6 @@
 import { line } from "../../pen.ts";
 import { type Drawing, detail, edge, knife, says, span, tell } from "../mark.ts";
-import { CORNER, corner, cornerTails, ends, gaugeLine, onFront, overcuts } from "./corner.ts";
+import { CORNER, corner, cornerTails, ends, gaugeLine, HEIGHT, onFront, overcuts } from "./corner.ts";
 import type { Layout } from "./tails.ts";
 
 const LAP = 15;
@@ -96,8 +96,20 @@ export const fineNarrowPins: Drawing = {
   },
 };
 
-/** Pins and tails alike: the same width at the end of the tails. */
-export const EQUAL: Layout = { tails: 5, pin: 11.8, slope: 0.13, halfPin: 11.8 / 2 };
+const EQUAL_TAILS = 5;
+const EQUAL_SLOPE = 0.13;
+/** As wide at its narrow end as a tail is at its own. */
+const EQUAL_PIN = HEIGHT / EQUAL_TAILS / 2 - EQUAL_SLOPE * (ends(LAP).base - ends(LAP).end);
+
+/** Pins and tails alike, turned about. */
+export const EQUAL: Layout = {
+  tails: EQUAL_TAILS,
+  pin: EQUAL_PIN,
+  slope: EQUAL_SLOPE,
+  halfPin: EQUAL_PIN / 2,
+};
+/** Length of the tails behind the lap. */
+export const LAPPED_LENGTH = ends(LAP).base - ends(LAP).end;
 
 export const equalDovetails: Drawing = {
   title: "Machine-cut equal dovetails",

@@ -36,9 +36,9 @@ export const nailKinds: Drawing = {
       const name = ["wrought", "cut", "wire"][i] as string;
       const view = drawing.draw("small").filter((mark) => mark.kind === "body" && isLeftOf(mark.d, 96));
       return [
-        { kind: "inset", x: -26 + 80 * i, y: 4, scale: 0.88, marks: view },
-        tell([50 + 80 * i, 150], [36 + 80 * i, 120]),
-        says(30 + 80 * i, 226, name),
+        { kind: "inset", x: -14 + 80 * i, y: 4, scale: 0.88, marks: view },
+        tell([66 + 80 * i, 150], [50 + 80 * i, 120]),
+        says(41 + 80 * i, 226, name),
       ];
     }),
 };
