@@ -34,16 +34,14 @@ export const ends = (lap: number): { end: number; base: number } => ({ end: x + 
 export const cornerTails = (layout: Layout, lap: number): readonly Tail[] =>
   setOut(layout, HEIGHT, FRONT_THICK - lap);
 
+/** Both flanks of every tail; at its base a tail runs on into the side without a line. */
 const flanks = ({ lap, tails }: Corner): string => {
   const { end, base } = ends(lap);
   return tails
-    .map((tail) =>
-      line(
-        [end, top + tail.end[0]],
-        [base, top + tail.base[0]],
-        [base, top + tail.base[1]],
-        [end, top + tail.end[1]],
-      ),
+    .map(
+      (tail) =>
+        line([base, top + tail.base[0]], [end, top + tail.end[0]], [end, top + tail.end[1]]) +
+        line([end, top + tail.end[1]], [base, top + tail.base[1]]),
     )
     .join("");
 };

@@ -3,7 +3,7 @@ import { row } from "../curves.ts";
 import { body, type Drawing, detail, edge, knife, outline, tell } from "../mark.ts";
 import { headMarks, roseHead } from "../nails/nail-views.ts";
 import { CORNER, corner, cornerTails, HEIGHT, onFront } from "./corner.ts";
-import type { Layout } from "./tails.ts";
+import { type Layout, setOut } from "./tails.ts";
 
 const HAND: Layout = { tails: 3, pin: 10, slope: 0.18, halfPin: 11, unevenness: 1.5 };
 const tails = cornerTails(HAND, 0);
@@ -141,14 +141,18 @@ export const wedgedDovetails: Drawing = {
   },
 };
 
+/** By how much the drawer with a sawn joint was lowered. */
+const LOWERED = 31;
+
 export const sawnThroughJoint: Drawing = {
   title: "Joint sawn through",
   tells: "The edge cuts through a tail: half of it is gone, where a whole layout would end with a half pin.",
   draw: (level) => {
-    // Set out for a taller drawer and cut along its new top edge.
-    const cutOff = tails.map(({ end, base }) => ({
-      end: [Math.max(0, end[0] - 26), end[1] - 26] as const,
-      base: [Math.max(0, base[0] - 26), base[1] - 26] as const,
+    // Set out for a taller drawer and cut along its new top edge, through the middle of a tail.
+    const taller = setOut(HAND, HEIGHT + LOWERED, 46);
+    const cutOff = taller.map(({ end, base }) => ({
+      end: [Math.max(0, end[0] - LOWERED), end[1] - LOWERED] as const,
+      base: [Math.max(0, base[0] - LOWERED), base[1] - LOWERED] as const,
     }));
     const above = polygon([x, top - 26], [x + 46, top - 26], [230, top - 26], [230, top], [x, top]);
     return [
