@@ -20,6 +20,14 @@ const RevisionsPage = lazy(async () => ({
 }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
+const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
+const RegionsPage = lazy(async () => ({
+  default: (await import("./regional-forms/RegionsPage.tsx")).RegionsPage,
+}));
+const ComparePage = lazy(async () => ({
+  default: (await import("./regional-forms/ComparePage.tsx")).ComparePage,
+}));
+
 /** Pages that read one thing by its id. */
 const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
@@ -27,6 +35,9 @@ const idPages: Readonly<Record<string, IdPage>> = {
   })),
   "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
   "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
+  "/regions/:id": lazy(async () => ({
+    default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
+  })),
   "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
 };
 
@@ -40,12 +51,15 @@ export const App = () => (
       <Suspense fallback={<Waiting what="the page" />}>
         <Switch>
           <Route path="/">{onPage(<StartPage />, "start")}</Route>
+          <Route path="/regions/compare">{onPage(<ComparePage />, "compare")}</Route>
           {Object.entries(idPages).map(([path, Page]) => (
             <Route key={path} path={path}>
               {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
             </Route>
           ))}
           <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+          <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
+          <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>

@@ -3,8 +3,9 @@ import { relationWords } from "../shared/words/relation-words.ts";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
 import { sayYearsBriefly } from "../shared/years/say-claim-years.ts";
+import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsGround } from "../shared/years/YearsGround.tsx";
-import { YearsLegend, type YearsSign } from "../shared/years/YearsLegend.tsx";
+import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { YearTicks } from "../shared/years/YearTicks.tsx";
 import { axisAround } from "../shared/years/year-axis.ts";
 import { groupByRegion } from "./group-by-region.ts";
@@ -18,22 +19,6 @@ interface Props {
 
 const labelOf = ({ relation, years }: YearsByRegionFragment) =>
   `${relation === "NOT_FOUND_IN" ? "not found" : relationWords[relation]} ${sayYearsBriefly(relation, years)}`;
-
-/** The marks that a drawing of these claims has. */
-function signsIn(claims: readonly YearsByRegionFragment[]): ReadonlySet<YearsSign> {
-  const signs = new Set<YearsSign>();
-  for (const { relation, years, hardness } of claims) {
-    const spans = claimSpans(relation, years);
-    if (spans?.kind === "record") signs.add("recorded once");
-    if (spans?.kind === "exclude") signs.add("not found");
-    if (spans?.kind !== "hold") continue;
-    signs.add("every reading of the date");
-    if (spans.pale[0] !== spans.solid?.[0] || spans.pale[1] !== spans.solid?.[1]) signs.add("some reading");
-    if (spans.pale.includes(null)) signs.add("goes on");
-    if (hardness === "PRACTICE") signs.add("habit or fashion");
-  }
-  return signs;
-}
 
 /** The dated claims about a term on one axis, region by region from the widest to the narrowest. */
 export function YearsByRegion({ claims }: Props) {
