@@ -1,4 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { FeaturesOnPartDocument } from "./PartsPage.graphql.ts";
 import styles from "./PartsPage.module.css";
@@ -26,8 +27,11 @@ export function FeaturesOnPart({ id }: { id: string }) {
       ) : null}
       {term.featuresOnPart.map(({ part, features }) =>
         features.length === 0 ? null : (
-          <div key={part?.id}>
-            {part?.id === term.id ? null : <h3>On: {part?.label}</h3>}
+          <Disclosure
+            key={part?.id}
+            isOpenAtFirst={part?.id === term.id}
+            summary={`${part?.id === term.id ? "On it" : `On: ${part?.label}`} · ${features.length}`}
+          >
             <ul>
               {features.map(({ id, label, note }) => (
                 <li key={id}>
@@ -36,7 +40,7 @@ export function FeaturesOnPart({ id }: { id: string }) {
                 </li>
               ))}
             </ul>
-          </div>
+          </Disclosure>
         ),
       )}
     </section>

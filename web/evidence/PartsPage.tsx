@@ -1,4 +1,3 @@
-import { useTransition } from "react";
 import { useSearchParams } from "wouter";
 import { DRAWN_FORMS, findDrawing } from "#web/drawings/part-shapes.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
@@ -16,17 +15,14 @@ const forms = DRAWN_FORMS.map(({ form, label }) => ({ id: form, label }));
 /** The evidence by part of a piece: point at a part in the drawing or the tree, and read what is looked for on it. */
 export function PartsPage() {
   const [params, setParams] = useSearchParams();
-  const [isReading, startReading] = useTransition();
   const drawing = findDrawing([params.get("form") ?? FIRST_FORM, FIRST_FORM]);
   const part = params.get("part");
   const look = (name: string, value: string) =>
-    startReading(() =>
-      setParams((before) => {
-        const next = new URLSearchParams(before);
-        next.set(name, value);
-        return next;
-      }),
-    );
+    setParams((before) => {
+      const next = new URLSearchParams(before);
+      next.set(name, value);
+      return next;
+    });
   return (
     <>
       <header className={reading["head"]}>
@@ -49,7 +45,7 @@ export function PartsPage() {
             <DrawnParts drawing={drawing} part={part} onChoose={(kind) => look("part", kind)} />
           ) : null}
         </div>
-        <div className={styles["features"]} aria-busy={isReading}>
+        <div className={styles["features"]}>
           {part === null ? (
             <p className={reading["empty"]}>No part is chosen yet. Point at one in the drawing.</p>
           ) : (

@@ -1,3 +1,5 @@
+import { useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
@@ -7,16 +9,21 @@ import { axisAround, type YearAxis } from "../shared/years/year-axis.ts";
 import type { PlacedClaimFragment } from "./PlacedClaim.graphql.ts";
 import type { DatesBesideFragment } from "./RegionPage.graphql.ts";
 import regional from "./regional.module.css";
-import { sayLag } from "./say-lag.ts";
+import { isToldLag, sayLag } from "./say-lag.ts";
 import { sayBasis, sayBriefly } from "./say-placed.ts";
 import styles from "./YearRows.module.css";
 import { YearRow, YearRows } from "./YearRows.tsx";
 
 interface Props {
   title: string;
+  /** What the dates are those of. */
+  what: string;
   dates: readonly DatesBesideFragment[];
   none: string;
 }
+
+/** Rows shown before the rest is asked for. */
+const AT_FIRST = 12;
 
 /** The middle of what the begin of a claim can be. */
 const beginOf = ({ years }: PlacedClaimFragment): number | undefined => {
@@ -39,8 +46,10 @@ const LagLine = ({ axis, dates }: { axis: YearAxis; dates: DatesBesideFragment }
 };
 
 /** Dates of the region beside those of another on the same things: both drawn, the lag in words and as a line. */
-export function LagSection({ title, dates, none }: Props) {
-  const claims = dates.flatMap(({ here, there }) => [here, there]);
+export function LagSection({ title, what, dates, none }: Props) {
+  const [isWhole, setIsWhole] = useState(false);
+  const shown = isWhole ? dates : dates.slice(0, AT_FIRST);
+  const claims = shown.flatMap(({ here, there }) => [here, there]);
   const axis = axisAround(claims.flatMap(({ relation, years }) => yearsDrawn(claimSpans(relation, years))));
   return (
     <section className={regional["section"]}>
@@ -51,8 +60,9 @@ export function LagSection({ title, dates, none }: Props) {
         <p className={regional["empty"]}>{none}</p>
       ) : (
         <>
+          <p className={regional["empty"]}>{what}</p>
           <YearRows axis={axis}>
-            {dates.map((each) => (
+            {shown.map((each) => (
               <div key={`${each.here.id} ${each.there.id}`} className={styles["thing"]}>
                 <h3 className={styles["name"]}>
                   {each.subject ? (
@@ -79,17 +89,25 @@ export function LagSection({ title, dates, none }: Props) {
                       />
                     </YearRow>
                   ))}
-                  <li className={styles["row"]} aria-hidden="true">
-                    <span />
-                    <div className={styles["bar"]}>
-                      <LagLine axis={axis} dates={each} />
-                    </div>
-                  </li>
+                  {isToldLag(each.lag) ? (
+                    <li className={styles["row"]} aria-hidden="true">
+                      <span />
+                      <div className={styles["bar"]}>
+                        <LagLine axis={axis} dates={each} />
+                      </div>
+                    </li>
+                  ) : null}
                 </ul>
               </div>
             ))}
           </YearRows>
           <YearsLegend only={signsIn(claims)} />
+          {shown.length < dates.length ? (
+            <p className={regional["more"]}>
+              <Button onPress={() => setIsWhole(true)}>Show all {dates.length}</Button> {shown.length} shown,
+              the longest lag first
+            </p>
+          ) : null}
         </>
       )}
     </section>

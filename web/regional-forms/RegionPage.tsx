@@ -61,6 +61,23 @@ export function RegionPage({ id }: { id: string }) {
           </li>
         </ul>
       </header>
+      {profile.narrower.length > 0 ? (
+        <section className={styles["section"]}>
+          <h2>
+            Regions within it <span>· {profile.narrower.length}</span>
+          </h2>
+          <ul className={styles["columns"]}>
+            {profile.narrower.map(({ region: inner, within }) =>
+              inner ? (
+                <li key={inner.id}>
+                  <TextLink to={`/regions/${inner.id}`}>{inner.label}</TextLink>{" "}
+                  <span className={styles["beside"]}>{within === 0 ? "no claims" : claimsIn(within)}</span>
+                </li>
+              ) : null,
+            )}
+          </ul>
+        </section>
+      ) : null}
       <FoundSection
         title="Practices and features"
         found={of("PRACTICE")}
@@ -89,6 +106,7 @@ export function RegionPage({ id }: { id: string }) {
       {centre ? (
         <LagSection
           title={`Beside ${centre.label}`}
+          what={`First and last dates here beside those of ${centre.label}, or of the country around it where the town has none.`}
           dates={profile.besideCentre}
           none={`Nothing is dated both here and in ${centre.label} or the country around it, so no lag can be told.`}
         />
@@ -96,6 +114,7 @@ export function RegionPage({ id }: { id: string }) {
       {region.broaderTerms.length > 0 ? (
         <LagSection
           title="Beside its wider region"
+          what="First and last dates here beside those of the nearest region around it that has one."
           dates={profile.besideWider}
           none="Nothing is dated both here and in a wider region, so no lag can be told."
         />

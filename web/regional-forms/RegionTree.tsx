@@ -8,7 +8,7 @@ const byLabel = (a: Counted, b: Counted) =>
   (a.region?.label ?? "").localeCompare(b.region?.label ?? "", "en");
 const sayCount = ({ own, within }: Counted): string => {
   if (within === 0) return "no claims";
-  return within === own ? `${own}` : `${own}, with those within it ${within}`;
+  return within === own ? `${own}` : `${own}, in all ${within}`;
 };
 
 /** Regions within regions, each with its claims counted. One whose wider region is not among them stands at the top. */

@@ -14,7 +14,8 @@ export function RegionsPage() {
         <PageHeading title="Regions">Regions</PageHeading>
         <p className={styles["note"]}>
           How furniture was made in one place: what was usual there and what was not, in which woods, by which
-          shops, and how far behind its capital. The number beside a region counts the claims that name it.
+          shops, and how far behind its capital. The number beside a region counts the claims that name it,
+          and in all those on regions within it.
         </p>
         <p>
           <TextLink to="/regions/compare">Lay two or three side by side</TextLink>
