@@ -1,5 +1,6 @@
 import { useSearchParams } from "wouter";
 import { DRAWN_FORMS, findDrawing } from "#web/drawings/part-shapes.ts";
+import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Select } from "../shared/ui/Select.tsx";
 import { DrawnParts } from "./DrawnParts.tsx";
@@ -29,8 +30,8 @@ export function PartsPage() {
         <Kicker steps={[{ to: "/evidence", name: "evidence" }]} />
         <PageHeading title="By part of a piece">By part of a piece</PageHeading>
         <p className={reading["note"]}>
-          Choose a form and point at a part, or take a kind of part from the list below: beside it stands what
-          is looked for there.
+          Choose a form and point at a part, or take a kind of part from the list: beside it stands what is
+          looked for there.
         </p>
       </header>
       <div className={styles["page"]}>
@@ -44,6 +45,9 @@ export function PartsPage() {
           {drawing ? (
             <DrawnParts drawing={drawing} part={part} onChoose={(kind) => look("part", kind)} />
           ) : null}
+          <Disclosure level={2} summary="All kinds of part">
+            <PartTree form={drawing?.form ?? FIRST_FORM} part={part} />
+          </Disclosure>
         </div>
         <div className={styles["features"]}>
           {part === null ? (
@@ -53,10 +57,6 @@ export function PartsPage() {
           )}
         </div>
       </div>
-      <section className={reading["section"]}>
-        <h2>All kinds of part</h2>
-        <PartTree form={drawing?.form ?? FIRST_FORM} part={part} />
-      </section>
     </>
   );
 }

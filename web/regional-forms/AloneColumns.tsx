@@ -1,6 +1,9 @@
+import { useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import type { CompareRegionsQuery } from "./ComparePage.graphql.ts";
 import styles from "./ComparePage.module.css";
+import { byFirstYear } from "./group-found.ts";
 import { groupNames } from "./group-names.ts";
 import regional from "./regional.module.css";
 import { sayBasis, sayBriefly } from "./say-placed.ts";
@@ -13,6 +16,9 @@ interface Props {
   /** For each region what no other of them has. */
   alone: readonly (readonly Found[])[];
 }
+
+/** Things of a group shown before the rest is asked for. */
+const AT_FIRST = 15;
 
 /** What each region has that the others have not, in columns, by group. */
 export const AloneColumns = ({ profiles, alone }: Props) => (
@@ -33,15 +39,19 @@ export const AloneColumns = ({ profiles, alone }: Props) => (
   </section>
 );
 
-const Group = ({ name, found }: { name: string; found: readonly Found[] }) =>
-  found.length === 0 ? null : (
+/** Things of one group, the first of them until the rest is asked for. */
+function Group({ name, found }: { name: string; found: readonly Found[] }) {
+  const [isWhole, setIsWhole] = useState(false);
+  if (found.length === 0) return null;
+  const shown = isWhole ? found : found.slice(0, AT_FIRST);
+  return (
     <>
       <h4>{name}</h4>
       <ul>
-        {found.map(({ subject, claims }) => (
+        {shown.map(({ subject, claims }) => (
           <li key={subject?.id}>
             {subject ? <TextLink to={`/terms/${subject.id}`}>{subject.label}</TextLink> : null}{" "}
-            {claims.map((claim) => (
+            {byFirstYear(claims).map((claim) => (
               <span key={claim.id} className={regional["beside"]}>
                 {"· "}
                 <TextLink to={`/claims/${claim.id}`}>{sayBriefly(claim)}</TextLink> {sayBasis(claim)}{" "}
@@ -50,5 +60,11 @@ const Group = ({ name, found }: { name: string; found: readonly Found[] }) =>
           </li>
         ))}
       </ul>
+      {shown.length < found.length ? (
+        <p className={regional["more"]}>
+          <Button onPress={() => setIsWhole(true)}>Show all {found.length}</Button> {shown.length} shown
+        </p>
+      ) : null}
     </>
   );
+}

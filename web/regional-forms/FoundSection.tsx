@@ -6,7 +6,7 @@ import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
 import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { axisAround } from "../shared/years/year-axis.ts";
-import { splitByDate } from "./group-found.ts";
+import { byFirstYear, splitByDate } from "./group-found.ts";
 import type { PlacedClaimFragment } from "./PlacedClaim.graphql.ts";
 import type { RegionPageQuery } from "./RegionPage.graphql.ts";
 import regional from "./regional.module.css";
@@ -62,7 +62,7 @@ export function FoundSection({ title, found, region, none }: Props) {
                   {subject ? <TextLink to={`/terms/${subject.id}`}>{subject.label}</TextLink> : null}
                 </h3>
                 <ul>
-                  {claims.map((claim) => (
+                  {byFirstYear(claims).map((claim) => (
                     <YearRow key={claim.id} label={<BriefClaim claim={claim} region={region} />}>
                       <ClaimBar
                         axis={axis}

@@ -1,3 +1,5 @@
+import { useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
@@ -5,6 +7,7 @@ import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { axisAround } from "../shared/years/year-axis.ts";
 import type { CompareRegionsQuery } from "./ComparePage.graphql.ts";
+import { byFirstYear } from "./group-found.ts";
 import regional from "./regional.module.css";
 import { sayBasis, sayBriefly } from "./say-placed.ts";
 import type { SharedSubject } from "./split-shared.ts";
@@ -18,9 +21,14 @@ interface Props {
   shared: readonly SharedSubject<Profiles[number]["found"][number]>[];
 }
 
+/** Things shown before the rest is asked for. */
+const AT_FIRST = 24;
+
 /** What at least two of the regions have, on one axis, a row for each claim with its region. */
 export function SharedRows({ profiles, shared }: Props) {
-  const claims = shared.flatMap(({ at }) => at.flatMap((found) => found?.claims ?? []));
+  const [isWhole, setIsWhole] = useState(false);
+  const shown = isWhole ? shared : shared.slice(0, AT_FIRST);
+  const claims = shown.flatMap(({ at }) => at.flatMap((found) => found?.claims ?? []));
   const axis = axisAround(claims.flatMap(({ relation, years }) => yearsDrawn(claimSpans(relation, years))));
   return (
     <section className={regional["section"]}>
@@ -34,14 +42,14 @@ export function SharedRows({ profiles, shared }: Props) {
       ) : (
         <>
           <YearRows axis={axis}>
-            {shared.map(({ id, at }) => (
+            {shown.map(({ id, at }) => (
               <div key={id} className={styles["thing"]}>
                 <h3 className={styles["name"]}>
                   <TextLink to={`/terms/${id}`}>{at.find(Boolean)?.subject?.label}</TextLink>
                 </h3>
                 <ul>
                   {at.flatMap((found, i) =>
-                    (found?.claims ?? []).map((claim) => (
+                    byFirstYear(found?.claims ?? []).map((claim) => (
                       <YearRow
                         key={`${profiles[i]?.region?.id} ${claim.id}`}
                         label={
@@ -65,6 +73,11 @@ export function SharedRows({ profiles, shared }: Props) {
             ))}
           </YearRows>
           <YearsLegend only={signsIn(claims)} />
+          {shown.length < shared.length ? (
+            <p className={regional["more"]}>
+              <Button onPress={() => setIsWhole(true)}>Show all {shared.length}</Button> {shown.length} shown
+            </p>
+          ) : null}
         </>
       )}
     </section>

@@ -6,12 +6,16 @@ interface Found {
   readonly claims: readonly { readonly relation: Relation; readonly years: ClaimYears | null }[];
 }
 
+type Claimed = Found["claims"][number];
+
+const yearOf = ({ years }: Claimed): number => years?.begin[0] ?? years?.end[1] ?? Number.POSITIVE_INFINITY;
+
+/** Claims in the order of the first years that their dates can mean, those without one last. */
+export const byFirstYear = <Claim extends Claimed>(claims: readonly Claim[]): readonly Claim[] =>
+  claims.toSorted((a, b) => (yearOf(a) < yearOf(b) ? -1 : yearOf(a) > yearOf(b) ? 1 : 0));
+
 /** The first year that a date can mean; beyond all years where none is stated. */
-const firstYear = ({ claims }: Found): number =>
-  Math.min(
-    ...claims.map(({ years }) => years?.begin[0] ?? years?.end[1] ?? Number.POSITIVE_INFINITY),
-    Number.POSITIVE_INFINITY,
-  );
+const firstYear = ({ claims }: Found): number => Math.min(...claims.map(yearOf), Number.POSITIVE_INFINITY);
 
 /** Things with a date to draw, the earliest first, and those without one, by name. */
 export function splitByDate<Thing extends Found>(found: readonly Thing[]) {
