@@ -23,6 +23,14 @@ const RevisionsPage = lazy(async () => ({
 }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
+const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
+const RegionsPage = lazy(async () => ({
+  default: (await import("./regional-forms/RegionsPage.tsx")).RegionsPage,
+}));
+const ComparePage = lazy(async () => ({
+  default: (await import("./regional-forms/ComparePage.tsx")).ComparePage,
+}));
+
 /** Pages that read one thing by its id. */
 const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
@@ -32,6 +40,9 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
   "/evidence/disagreements/:id": lazy(async () => ({
     default: (await import("./evidence/DisagreementRulePage.tsx")).DisagreementRulePage,
+  })),
+  "/regions/:id": lazy(async () => ({
+    default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
   })),
   "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
 };
@@ -46,6 +57,7 @@ export const App = () => (
       <Suspense fallback={<Waiting what="the page" />}>
         <Switch>
           <Route path="/">{onPage(<StartPage />, "start")}</Route>
+          <Route path="/regions/compare">{onPage(<ComparePage />, "compare")}</Route>
           {Object.entries(idPages).map(([path, Page]) => (
             <Route key={path} path={path}>
               {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
@@ -53,6 +65,8 @@ export const App = () => (
           ))}
           <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
           <Route path="/evidence/disagreements">{onPage(<DisagreementsPage />, "disagreements")}</Route>
+          <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
+          <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>

@@ -10,6 +10,7 @@ import { addPiece } from "./types/piece.ts";
 import { addPieceInput } from "./types/piece-input.ts";
 import { addQuery } from "./types/query.ts";
 import { addRefused } from "./types/refused.ts";
+import { addRegion } from "./types/region.ts";
 import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
 import { addSource } from "./types/source.ts";
@@ -30,7 +31,8 @@ export function buildSchema(): GraphQLSchema {
   addReportWords(b);
   addRefused(b);
   const pieceInput = addPieceInput(b);
-  addQuery(b, pieceInput);
+  const regionTypes = addRegion(b);
+  addQuery(b, pieceInput, regionTypes);
   addMutation(b, pieceInput);
   return b.toSchema();
 }

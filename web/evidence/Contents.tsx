@@ -35,6 +35,9 @@ export function Contents() {
         </li>
       </ul>
       <p className={styles["claims"]}>
+        <TextLink to="/evidence/parts">Browse by part of a piece</TextLink>
+      </p>
+      <p className={styles["claims"]}>
         {data.claims.totalCount} claims in all.{" "}
         <TextLink to="/revisions">How they came to be as they are</TextLink> ·{" "}
         <TextLink to="/evidence/disagreements">Where they disagree</TextLink>

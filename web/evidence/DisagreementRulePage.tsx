@@ -3,13 +3,13 @@ import { useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { DisagreementRulePageDocument } from "./DisagreementRulePage.graphql.ts";
 import styles from "./FoundDisagreement.module.css";
 import { FoundDisagreement } from "./FoundDisagreement.tsx";
 import { Kicker } from "./Kicker.tsx";
 import reading from "./reading.module.css";
-import { signsIn } from "./signs-in.ts";
 
 const FOUND_AT_ONCE = 20;
 

@@ -3,13 +3,13 @@ import { relationWords } from "../shared/words/relation-words.ts";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
 import { sayYearsBriefly } from "../shared/years/say-claim-years.ts";
+import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsGround } from "../shared/years/YearsGround.tsx";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { YearTicks } from "../shared/years/YearTicks.tsx";
 import { axisAround } from "../shared/years/year-axis.ts";
 import { groupByRegion } from "./group-by-region.ts";
 import reading from "./reading.module.css";
-import { signsIn } from "./signs-in.ts";
 import type { YearsByRegionFragment } from "./YearsByRegion.graphql.ts";
 import styles from "./YearsByRegion.module.css";
 

@@ -24,6 +24,12 @@ export const EXAMINE_WEIGHT = 100;
 /** Cost of looking for disagreements: the whole graph is read once a revision. */
 export const DISAGREEMENTS_WEIGHT = 100;
 
+/** Cost of reading all that names a region, beside what is read of the answer. */
+export const REGION_WEIGHT = 100;
+
+/** Cost of reading every feature for those on one kind of part. */
+export const FEATURES_WEIGHT = 20;
+
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {
   /** Cost of the field itself: 1 for an object, 0 for a value, unless said. */

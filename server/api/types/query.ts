@@ -1,4 +1,6 @@
+import { GraphQLError } from "graphql";
 import { id } from "../../domain/ids.ts";
+import { LARGEST_PAGE } from "../../ports/store.ts";
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
 import { findDisagreements, listDisagreementRules } from "../../use-cases/ask/find-disagreements.ts";
 import { findExamination } from "../../use-cases/ask/find-examination.ts";
@@ -13,17 +15,21 @@ import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
 import { connectionFrom } from "../connection.ts";
 import { findNode } from "../find-node.ts";
-import { DISAGREEMENTS_WEIGHT, EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
+import { DISAGREEMENTS_WEIGHT, EXAMINE_WEIGHT, REGION_WEIGHT } from "../limits/operation-cost.ts";
 import { withPiece } from "../piece-from-input.ts";
 import { readOn } from "../read-on.ts";
 import { pageAsk, readPage, readPageOn } from "../read-page.ts";
 import { termOrItsId } from "../term-or-its-id.ts";
 import type { PieceInputRef } from "./piece-input.ts";
+import { type RegionTypes, readCounts, readProfiles } from "./region.ts";
+
+/** Regions that can be laid side by side. */
+const MOST_COMPARED = 3;
 
 const AS_OF = "Number of a revision; none is the newest.";
 
 /** Everything that can be asked. */
-export function addQuery(b: Builder, pieceInput: PieceInputRef) {
+export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: RegionTypes) {
   b.objectType("SearchHit", {
     fields: (t) => ({
       term: t.field({ type: "Term", resolve: (hit, _, context) => termOrItsId(context, hit.term) }),
@@ -78,6 +84,39 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
               at,
             ),
           ),
+      }),
+      regions: t.field({
+        description: "Every region with how many accepted claims there are on it, by id.",
+        extensions: { weight: REGION_WEIGHT, entries: LARGEST_PAGE },
+        type: [regionTypes.count],
+        args: { revision: t.arg.int({ description: AS_OF }) },
+        resolve: async (_, args, context) => readCounts(context, await readOn(context, args.revision)),
+      }),
+      regionProfile: t.field({
+        description: "What the graph says of a region; null if there is no such region on that revision.",
+        extensions: { weight: REGION_WEIGHT },
+        type: regionTypes.profile,
+        nullable: true,
+        args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
+        resolve: async (_, args, context) =>
+          (await readProfiles(context, [args.id], await readOn(context, args.revision)))[0],
+      }),
+      regionProfiles: t.field({
+        description:
+          "Two or three regions to lay side by side, read at once; one that there is not is left out.",
+        extensions: { weight: REGION_WEIGHT, entries: MOST_COMPARED },
+        type: [regionTypes.profile],
+        args: {
+          of: t.arg.idList({ required: true, description: `At most ${MOST_COMPARED}.` }),
+          revision: t.arg.int({ description: AS_OF }),
+        },
+        resolve: async (_, args, context) => {
+          if (args.of.length > MOST_COMPARED)
+            throw new GraphQLError(`At most ${MOST_COMPARED} regions are compared at once.`, {
+              extensions: { code: "BAD_USER_INPUT" },
+            });
+          return readProfiles(context, args.of, await readOn(context, args.revision));
+        },
       }),
       claim: t.field({
         description: "Null if there is no such claim on that revision.",

@@ -1,7 +1,10 @@
 import { ancestorsOf } from "../../use-cases/ask/ancestors-of.ts";
+import { type FeaturesOnPart, featuresOnPart } from "../../use-cases/ask/features-on-part.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
+import { type AsOf, asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
+import { FEATURES_WEIGHT } from "../limits/operation-cost.ts";
 import { readPageOn } from "../read-page.ts";
 
 /** A node of the graph with what leads to and from it. */
@@ -14,6 +17,20 @@ export function addTerm(b: Builder) {
       checked: t.boolean({
         description: "A person has looked it up.",
         resolve: (match) => match.checked !== false,
+      }),
+    }),
+  });
+  const onPart = b.objectRef<AsOf<FeaturesOnPart>>("FeaturesOnPart").implement({
+    fields: (t) => ({
+      part: t.field({
+        type: "Term",
+        nullable: true,
+        resolve: ({ part, at }, _, { load }) => load.terms.one(part, at),
+      }),
+      features: t.field({
+        extensions: { entries: 40 },
+        type: ["Term"],
+        resolve: ({ features, at }) => features.map((feature) => asOf(feature, at)),
       }),
     }),
   });
@@ -47,6 +64,16 @@ export function addTerm(b: Builder) {
           "Of a feature: the kinds of part it is looked for on. Of a form: the parts it is expected to have.",
         type: ["Term"],
         resolve: (term, _, { load }) => load.terms.many(term.parts ?? [], term.at),
+      }),
+      featuresOnPart: t.field({
+        description:
+          "Of a kind of part: what is looked for on it, on kinds within it and on those around it; else none.",
+        extensions: { weight: FEATURES_WEIGHT, entries: 10 },
+        type: [onPart],
+        resolve: async (term, _, context) =>
+          (term.kind === "part" ? await featuresOnPart(context, term.id, term.at) : []).map((each) =>
+            asOf(each, term.at),
+          ),
       }),
       aat: t.field({ type: "AatMatch", nullable: true, resolve: (term) => term.aat }),
       claims: t.field({

@@ -122,6 +122,16 @@ export type DatedYears = {
   readonly padEnd: Scalars['Int']['output'];
 };
 
+/** A dated claim of a region beside one on the same subject elsewhere. */
+export type DatesBeside = {
+  readonly __typename?: 'DatesBeside';
+  readonly here: Claim;
+  /** Fewest and most years that it is later here; null where nothing bounds it. */
+  readonly lag: ReadonlyArray<Maybe<Scalars['Int']['output']>>;
+  readonly subject?: Maybe<Term>;
+  readonly there: Claim;
+};
+
 /** What a rule found. */
 export type Disagreement = {
   readonly __typename?: 'Disagreement';
@@ -223,6 +233,12 @@ export type Examined = {
   readonly words: ReportWords;
 };
 
+export type FeaturesOnPart = {
+  readonly __typename?: 'FeaturesOnPart';
+  readonly features: ReadonlyArray<Term>;
+  readonly part?: Maybe<Term>;
+};
+
 export type FindingInWords = {
   readonly __typename?: 'FindingInWords';
   readonly id: Scalars['ID']['output'];
@@ -231,6 +247,20 @@ export type FindingInWords = {
   /** A few words for the end of a strip. */
   readonly short: Scalars['String']['output'];
   readonly steps: ReadonlyArray<StepInWords>;
+};
+
+export type FoundGroup =
+  | 'FORM'
+  | 'PRACTICE'
+  | 'SHOP'
+  | 'WOOD';
+
+/** Something that claims say was there. */
+export type FoundThere = {
+  readonly __typename?: 'FoundThere';
+  readonly claims: ReadonlyArray<Claim>;
+  readonly group: FoundGroup;
+  readonly subject?: Maybe<Term>;
 };
 
 export type Hardness =
@@ -429,6 +459,12 @@ export type Query = {
   /** Examines a piece without keeping it. */
   readonly examine: ExamineResult;
   readonly node?: Maybe<Node>;
+  /** What the graph says of a region; null if there is no such region on that revision. */
+  readonly regionProfile?: Maybe<RegionProfile>;
+  /** Two or three regions to lay side by side, read at once; one that there is not is left out. */
+  readonly regionProfiles: ReadonlyArray<RegionProfile>;
+  /** Every region with how many accepted claims there are on it, by id. */
+  readonly regions: ReadonlyArray<RegionCount>;
   /** The newest revision; null while the graph is empty. */
   readonly revision?: Maybe<Revision>;
   /** Newest first. */
@@ -487,6 +523,23 @@ export type QueryNodeArgs = {
 };
 
 
+export type QueryRegionProfileArgs = {
+  id: Scalars['ID']['input'];
+  revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryRegionProfilesArgs = {
+  of: ReadonlyArray<Scalars['ID']['input']>;
+  revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryRegionsArgs = {
+  revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
 export type QueryRevisionsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
@@ -533,6 +586,40 @@ export type Refused = {
   /** Where somebody else changed the examination meanwhile: how it stands now. */
   readonly current?: Maybe<Examination>;
   readonly problems: ReadonlyArray<Problem>;
+};
+
+export type RegionCount = {
+  readonly __typename?: 'RegionCount';
+  /** Claims that name it. */
+  readonly own: Scalars['Int']['output'];
+  readonly region?: Maybe<Term>;
+  /** Claims that name it or a region within it, each once. */
+  readonly within: Scalars['Int']['output'];
+};
+
+/** What accepted claims say of a region and the regions within it. */
+export type RegionProfile = {
+  readonly __typename?: 'RegionProfile';
+  /** Its dates beside that town or the region around it. */
+  readonly besideCentre: ReadonlyArray<DatesBeside>;
+  /** Its dates beside the nearest wider region that has one for the same; longest lag first. */
+  readonly besideWider: ReadonlyArray<DatesBeside>;
+  /** The town whose fashion its shops followed, if one is set down. */
+  readonly centre?: Maybe<Term>;
+  readonly found: ReadonlyArray<FoundThere>;
+  /** Kinds of subject that the wider region has claims on, and this one none. */
+  readonly missingKinds: ReadonlyArray<TermKind>;
+  readonly narrower: ReadonlyArray<RegionCount>;
+  /** Claims that keep something out of it, or confine it to other regions. */
+  readonly notFound: ReadonlyArray<Claim>;
+  readonly own: Scalars['Int']['output'];
+  readonly region?: Maybe<Term>;
+  readonly sources: ReadonlyArray<SourceCount>;
+  /** Claims that cite no published source. */
+  readonly unsourced: Scalars['Int']['output'];
+  /** The nearest wider region that has claims beyond its own. */
+  readonly wider?: Maybe<Term>;
+  readonly within: Scalars['Int']['output'];
 };
 
 export type Relation =
@@ -650,6 +737,12 @@ export type SourceConnection = {
   readonly totalCount: Scalars['Int']['output'];
 };
 
+export type SourceCount = {
+  readonly __typename?: 'SourceCount';
+  readonly claims: Scalars['Int']['output'];
+  readonly source?: Maybe<Source>;
+};
+
 export type SourceEdge = {
   readonly __typename?: 'SourceEdge';
   readonly cursor: Scalars['String']['output'];
@@ -687,6 +780,8 @@ export type Term = Node & {
   readonly broaderTerms: ReadonlyArray<Term>;
   /** Claims about this term. */
   readonly claims: ClaimConnection;
+  /** Of a kind of part: what is looked for on it, on kinds within it and on those around it; else none. */
+  readonly featuresOnPart: ReadonlyArray<FeaturesOnPart>;
   readonly id: Scalars['ID']['output'];
   readonly kind: TermKind;
   readonly label: Scalars['String']['output'];

@@ -9,6 +9,7 @@ import styles from "./Frame.module.css";
 const places = [
   { to: "/", name: "Pieces", holds: /^\/(pieces\/|$)/ },
   { to: "/evidence", name: "Evidence", holds: /^\/(evidence|terms|claims|sources|revisions)/ },
+  { to: "/regions", name: "Regions", holds: /^\/regions/ },
   { to: "/method", name: "Method", holds: /^\/method/ },
 ];
 

@@ -1,11 +1,15 @@
-import { claimSpans } from "../shared/years/claim-spans.ts";
-import type { YearsSign } from "../shared/years/YearsLegend.tsx";
-import type { YearsByRegionFragment } from "./YearsByRegion.graphql.ts";
+import type { Hardness, Relation } from "../apollo/schema-types.graphql.ts";
+import { type ClaimYears, claimSpans } from "./claim-spans.ts";
+import type { YearsSign } from "./YearsLegend.tsx";
+
+interface Drawn {
+  readonly relation: Relation;
+  readonly hardness: Hardness | null;
+  readonly years: ClaimYears | null;
+}
 
 /** The marks that a drawing of these claims has. */
-export function signsIn(
-  claims: readonly Pick<YearsByRegionFragment, "relation" | "years" | "hardness">[],
-): ReadonlySet<YearsSign> {
+export function signsIn(claims: readonly Drawn[]): ReadonlySet<YearsSign> {
   const signs = new Set<YearsSign>();
   for (const { relation, years, hardness } of claims) {
     const spans = claimSpans(relation, years);

@@ -1,0 +1,37 @@
+import type { TermId } from "../../domain/ids.ts";
+import { ancestors, broaderTerms, isWithin } from "../../domain/region.ts";
+import type { RevisionNumber } from "../../domain/revision.ts";
+import type { Term } from "../../domain/term.ts";
+import type { Store } from "../../ports/store.ts";
+import { readAll } from "./read-all.ts";
+
+/** Features looked for on one kind of part. */
+export interface FeaturesOnPart {
+  readonly part: TermId;
+  readonly features: readonly Term[];
+}
+
+/**
+ * What is looked for on a kind of part: first on the kind itself, then on kinds within it, then on those around it, the
+ * nearest first. A feature stands at the first of them that names it. Kinds without a feature are left out, save the one
+ * asked for; nothing where there is no such kind of part.
+ */
+export async function featuresOnPart(
+  { store }: { readonly store: Store },
+  part: TermId,
+  at?: RevisionNumber,
+): Promise<readonly FeaturesOnPart[]> {
+  const parts = await readAll((page) => store.listTerms({ kinds: ["part"] }, page, at));
+  if (!parts.some(({ id }) => id === part)) return [];
+  const features = await readAll((page) => store.listTerms({ kinds: ["feature"] }, page, at));
+  const broader = broaderTerms(parts);
+  const inside = parts.map(({ id }) => id).filter((id) => id !== part && isWithin(id, part, broader));
+  const taken = new Set<TermId>();
+  return [part, ...inside, ...ancestors(part, broader).slice(1)]
+    .map((kind) => {
+      const here = features.filter((feature) => !taken.has(feature.id) && feature.parts?.includes(kind));
+      for (const feature of here) taken.add(feature.id);
+      return { part: kind, features: here };
+    })
+    .filter((group) => group.part === part || group.features.length > 0);
+}

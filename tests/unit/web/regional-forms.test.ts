@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { splitByDate } from "#web/regional-forms/group-found.ts";
+import { isToldLag, sayLag } from "#web/regional-forms/say-lag.ts";
+import { splitShared } from "#web/regional-forms/split-shared.ts";
+
+describe("a lag in words", () => {
+  it.each([
+    [[18, 38], "18–38 years later"],
+    [[1, 1], "1 year later"],
+    [[-16, -12], "12–16 years earlier"],
+    [[0, 0], "in the same year"],
+    [[-10, 10], "no lag the dates can tell"],
+    [[0, 8], "no lag the dates can tell"],
+    [[5, null], "at least 5 years later"],
+    [[null, -5], "at least 5 years earlier"],
+    [[null, 5], "no lag the dates can tell"],
+    [[-3, null], "no lag the dates can tell"],
+    [[null, null], "no lag the dates can tell"],
+  ] as const)("[R6] %j is %s", (lag, words) => {
+    expect(sayLag(lag)).toBe(words);
+    expect(isToldLag(lag)).toBe(/later|earlier/.test(words));
+  });
+});
+
+describe("what two or three regions have", () => {
+  const found = (...ids: readonly string[]) => ({ found: ids.map((id) => ({ subject: { id } })) });
+  it("[R9] is shared where two have it, that of most regions first, and alone where one has it", () => {
+    const { shared, alone } = splitShared([found("a", "b", "c"), found("b", "c", "d"), found("c")]);
+    expect(shared.map(({ id, at }) => [id, at.map((each) => each?.subject.id)])).toEqual([
+      ["c", ["c", "c", "c"]],
+      ["b", ["b", "b", undefined]],
+    ]);
+    expect(alone.map((each) => each.map(({ subject }) => subject.id))).toEqual([["a"], ["d"], []]);
+  });
+});
+
+describe("things of a region", () => {
+  const years = (first: number) => ({
+    ...{ begin: [first, first], end: [first, first] },
+    ...{ padBegin: 0, padEnd: 0, doubtful: false },
+  });
+  const thing = (label: string, first?: number) => ({
+    subject: { label },
+    claims: [
+      first === undefined
+        ? { relation: "TYPICAL_OF" as const, years: null }
+        : { relation: "ATTESTED" as const, years: years(first) },
+    ],
+  });
+  it("[R9] stand in the order of their first years, then without a date by name", () => {
+    const { dated, undated } = splitByDate([
+      thing("z"),
+      thing("late", 1800),
+      thing("a"),
+      thing("early", 1700),
+    ]);
+    expect(dated.map(({ subject }) => subject.label)).toEqual(["early", "late"]);
+    expect(undated.map(({ subject }) => subject.label)).toEqual(["a", "z"]);
+  });
+});

@@ -1,0 +1,37 @@
+import { useSuspenseQuery } from "@apollo/client/react";
+import { Link } from "wouter";
+import { buildTree, type TreeNode } from "./build-tree.ts";
+import { PartKindsDocument } from "./PartsPage.graphql.ts";
+import styles from "./TermTree.module.css";
+
+interface Props {
+  /** The form in the address, kept. */
+  form: string;
+  part: string | null;
+}
+
+/** All kinds of part, narrower ones under their broader one; a kind chosen is read on the same page. */
+export function PartTree({ form, part }: Props) {
+  const { data } = useSuspenseQuery(PartKindsDocument);
+  return (
+    <div className={styles["tree"]}>
+      <Branch nodes={buildTree(data.terms.edges.map((edge) => edge.node))} form={form} part={part} />
+    </div>
+  );
+}
+
+const Branch = ({ nodes, form, part }: Props & { nodes: readonly TreeNode[] }) => (
+  <ul>
+    {nodes.map(({ term, narrower }) => (
+      <li key={term.id}>
+        <Link
+          href={`/evidence/parts?form=${form}&part=${term.id}`}
+          aria-current={term.id === part ? "true" : undefined}
+        >
+          {term.label}
+        </Link>
+        {narrower.length > 0 ? <Branch nodes={narrower} form={form} part={part} /> : null}
+      </li>
+    ))}
+  </ul>
+);

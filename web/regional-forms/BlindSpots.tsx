@@ -1,0 +1,42 @@
+import { termKindWords } from "../shared/words/term-words.ts";
+import { listInWords } from "./list-in-words.ts";
+import type { RegionPageQuery } from "./RegionPage.graphql.ts";
+import styles from "./regional.module.css";
+
+type Profile = NonNullable<RegionPageQuery["regionProfile"]>;
+
+/** What the graph does not know of a region, in sentences. */
+export function blindSpotsOf({ missingKinds, wider, sources, within, found }: Profile): readonly string[] {
+  const spots: string[] = [];
+  if (within === 0) return ["Nothing at all is known of it here."];
+  if (missingKinds.length > 0 && wider)
+    spots.push(
+      `No claim on ${listInWords(missingKinds.map((kind) => termKindWords[kind].many))}, which ${wider.label} has.`,
+    );
+  if (sources.length === 0) spots.push("Known from no published source.");
+  if (sources.length === 1) spots.push("Known from one published source only: no other confirms it.");
+  if (!found.some(({ claims }) => claims.some(({ years }) => years !== null)))
+    spots.push("Nothing is dated: the region says where, never when.");
+  return spots;
+}
+
+/** The list of what is not known, so that silence is not taken for absence. */
+export function BlindSpots({ profile }: { profile: Profile }) {
+  const spots = blindSpotsOf(profile);
+  return (
+    <section className={styles["section"]}>
+      <h2>Blind spots</h2>
+      {spots.length === 0 ? (
+        <p className={styles["empty"]}>
+          Every kind of subject that its wider region has is spoken of here, from more than one source.
+        </p>
+      ) : (
+        <ul className={styles["lines"]}>
+          {spots.map((spot) => (
+            <li key={spot}>{spot}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+import { useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
+import type { RegionPageQuery } from "./RegionPage.graphql.ts";
+import styles from "./regional.module.css";
+
+interface Props {
+  sources: NonNullable<RegionPageQuery["regionProfile"]>["sources"];
+  unsourced: number;
+}
+
+const AT_FIRST = 12;
+
+/** Where the claims on a region come from, the source of most claims first. */
+export function RegionSources({ sources, unsourced }: Props) {
+  const [isWhole, setIsWhole] = useState(false);
+  const shown = isWhole ? sources : sources.slice(0, AT_FIRST);
+  return (
+    <section className={styles["section"]}>
+      <h2>
+        Sources it is known from <span>· {sources.length}</span>
+      </h2>
+      {sources.length === 0 ? (
+        <p className={styles["empty"]}>No published source is cited for this region.</p>
+      ) : (
+        <ul className={styles["lines"]}>
+          {shown.map(({ source, claims }) =>
+            source ? (
+              <li key={source.id}>
+                <TextLink to={`/sources/${source.id}`}>{source.text}</TextLink>{" "}
+                <span className={styles["beside"]}>{claims === 1 ? "1 claim" : `${claims} claims`}</span>
+              </li>
+            ) : null,
+          )}
+        </ul>
+      )}
+      {shown.length < sources.length ? (
+        <p className={styles["more"]}>
+          <Button onPress={() => setIsWhole(true)}>Show all {sources.length} sources</Button> {shown.length}{" "}
+          shown
+        </p>
+      ) : null}
+      {unsourced > 0 ? (
+        <p className={styles["sum"]}>
+          {unsourced === 1 ? "1 claim rests" : `${unsourced} claims rest`} on common practice or memory alone.
+        </p>
+      ) : null}
+    </section>
+  );
+}
