@@ -8,6 +8,7 @@ import { addNode } from "./types/node.ts";
 import { addPiece } from "./types/piece.ts";
 import { addPieceInput } from "./types/piece-input.ts";
 import { addQuery } from "./types/query.ts";
+import { addReferenceRow } from "./types/reference-row.ts";
 import { addRefused } from "./types/refused.ts";
 import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
@@ -21,6 +22,7 @@ export function buildSchema(): GraphQLSchema {
   addTerm(b);
   addClaim(b);
   addSource(b);
+  addReferenceRow(b);
   addRevision(b);
   addPiece(b);
   addExamination(b);
