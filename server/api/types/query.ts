@@ -1,4 +1,6 @@
 import { id } from "../../domain/ids.ts";
+import type { TermKind } from "../../domain/term.ts";
+import type { SearchFilter } from "../../ports/store.ts";
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
 import { findExamination } from "../../use-cases/ask/find-examination.ts";
 import { findNewestRevision } from "../../use-cases/ask/find-newest-revision.ts";
@@ -18,6 +20,23 @@ import { termOrItsId } from "../term-or-its-id.ts";
 import type { PieceInputRef } from "./piece-input.ts";
 
 const AS_OF = "Number of a revision; none is the newest.";
+
+interface SearchArgs {
+  readonly kinds?: readonly TermKind[] | null | undefined;
+  readonly part?: string | null | undefined;
+  readonly region?: string | null | undefined;
+  readonly from?: number | null | undefined;
+  readonly to?: number | null | undefined;
+}
+
+const filterOf = ({ kinds, part, region, from, to }: SearchArgs): SearchFilter => ({
+  ...(kinds ? { kinds } : {}),
+  ...(part ? { part: id(part) } : {}),
+  ...(region ? { region: id(region) } : {}),
+  ...(typeof (from ?? to) === "number"
+    ? { years: [from ?? Number.NEGATIVE_INFINITY, to ?? Number.POSITIVE_INFINITY] }
+    : {}),
+});
 
 /** Everything that can be asked. */
 export function addQuery(b: Builder, pieceInput: PieceInputRef) {
@@ -114,14 +133,25 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef) {
       }),
       search: t.field({
         description:
-          "Terms that have the words, or their beginnings, in label, other labels or note; best first.",
+          "Terms that have the words, or their beginnings, in label, other labels or note; best first. Without words, all that part, region and years admit, by label.",
         type: ["SearchHit"],
         args: {
           words: t.arg.string({ required: true }),
           kinds: t.arg({ type: [b.enums.termKind] }),
+          part: t.arg.id({
+            description: "Terms looked for on this kind of part, on one above it or on one below it.",
+          }),
+          region: t.arg.id({
+            description: "Terms with a claim scoped to this region, to one above it or to one below it.",
+          }),
+          from: t.arg.int({
+            description:
+              "Terms with a dated claim that can mean a year from here on; with region, the same claim.",
+          }),
+          to: t.arg.int({ description: "The last of the years; none is no end." }),
           first: t.arg.int({ required: true, defaultValue: 12, description: "1 to 200." }),
         },
-        resolve: (_, args, context) => searchTerms(context, args.words, args.kinds ?? undefined, args.first),
+        resolve: (_, args, context) => searchTerms(context, args.words, filterOf(args), args.first),
       }),
       examination: t.field({
         description: "A deleted one is found too, so that it can be brought back.",

@@ -377,7 +377,7 @@ export type Query = {
   readonly revision?: Maybe<Revision>;
   /** Newest first. */
   readonly revisions: RevisionConnection;
-  /** Terms that have the words, or their beginnings, in label, other labels or note; best first. */
+  /** Terms that have the words, or their beginnings, in label, other labels or note; best first. Without words, all that part, region and years admit, by label. */
   readonly search: ReadonlyArray<SearchHit>;
   /** Null if there is no such source on that revision. */
   readonly source?: Maybe<Source>;
@@ -432,7 +432,11 @@ export type QueryRevisionsArgs = {
 
 export type QuerySearchArgs = {
   first?: Scalars['Int']['input'];
+  from?: InputMaybe<Scalars['Int']['input']>;
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
+  part?: InputMaybe<Scalars['ID']['input']>;
+  region?: InputMaybe<Scalars['ID']['input']>;
+  to?: InputMaybe<Scalars['Int']['input']>;
   words: Scalars['String']['input'];
 };
 
