@@ -15,6 +15,7 @@ const StartPage = lazy(async () => ({ default: (await import("./start/StartPage.
 const EvidencePage = lazy(async () => ({
   default: (await import("./evidence/EvidencePage.tsx")).EvidencePage,
 }));
+const ImportPage = lazy(async () => ({ default: (await import("./evidence/ImportPage.tsx")).ImportPage }));
 const RevisionsPage = lazy(async () => ({
   default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
 }));
@@ -46,6 +47,7 @@ export const App = () => (
             </Route>
           ))}
           <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+          <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>

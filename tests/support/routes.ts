@@ -7,6 +7,7 @@ export const ROUTES: readonly string[] = [
   "/evidence?part=part.drawer-bottom&region=region.new-england&from=1760&to=1800",
   "/evidence?kind=TOOL",
   "/evidence?kind=SOURCE",
+  "/evidence/sources/import",
   "/terms/tool.circular-saw",
   "/terms/material.mahogany",
   "/terms/region.new-england",

@@ -19,9 +19,7 @@ export function ReferenceTables({ rows }: { rows: readonly ReferenceTablesFragme
       <h2>
         Measured and counted <span>· {rows.length}</span>
       </h2>
-      <p className={styles["what"]}>
-        Values to compare with. They bound no year, so nothing is ruled out by them.
-      </p>
+      <p className={styles["what"]}>Values to compare with. An examination draws nothing from them.</p>
       {groupRows(rows).map((group) =>
         group.quantities.length > MOST_AT_ONCE ? (
           <Disclosure key={group.name} summary={`${group.name}, ${group.quantities.length} rows`}>
