@@ -9,6 +9,7 @@ import { listen } from "./http/listen.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveWeb } from "./http/serve-web.ts";
 import type { Log } from "./ports/log.ts";
+import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
 
 export interface RunningServer {
@@ -30,10 +31,12 @@ const newSuffix = (): string =>
 export async function startServer({
   config,
   store,
+  tables,
   log,
 }: {
   readonly config: Config;
   readonly store: Store;
+  readonly tables: ReferenceTables;
   readonly log: Log;
 }): Promise<RunningServer> {
   const apollo = createApollo({ highestCost: config.highestCost, log, newSuffix });
@@ -42,6 +45,7 @@ export async function startServer({
   const contextOfRequest = () =>
     createContext({
       store: withinDeadline(store, config.deadline, () => performance.now()),
+      tables,
       now: () => new Date().toISOString(),
       newSuffix,
     });

@@ -2,8 +2,10 @@ import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import { type ReferenceTables, tablesOf } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
 import { readSeed } from "./seed/read-seed.ts";
+import { readTables } from "./seed/read-tables.ts";
 import { seedStore } from "./seed/seed-store.ts";
 import { updateSeed } from "./seed/update-seed.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
@@ -50,6 +52,12 @@ export async function openDataToRead(folder: string): Promise<OpenedData | Probl
     await store.close();
   }
   return openData(folder);
+}
+
+/** The reference tables as they come with the program, whatever the store holds. */
+export async function openTables(): Promise<ReferenceTables | Problem> {
+  const rows = await readTables(SEED_FOLDER);
+  return isProblem(rows) ? rows : tablesOf(rows);
 }
 
 function makeFolder(folder: string): Problem | undefined {

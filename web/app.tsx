@@ -18,6 +18,7 @@ const EvidencePage = lazy(async () => ({
 const DisagreementsPage = lazy(async () => ({
   default: (await import("./evidence/DisagreementsPage.tsx")).DisagreementsPage,
 }));
+const ImportPage = lazy(async () => ({ default: (await import("./evidence/ImportPage.tsx")).ImportPage }));
 const RevisionsPage = lazy(async () => ({
   default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
 }));
@@ -67,6 +68,7 @@ export const App = () => (
           <Route path="/evidence/disagreements">{onPage(<DisagreementsPage />, "disagreements")}</Route>
           <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
           <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
+          <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>

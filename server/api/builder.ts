@@ -2,6 +2,7 @@ import SchemaBuilder from "@pothos/core";
 import type { Citation, Claim } from "../domain/claim.ts";
 import type { Attribution, Examination, Observation, Part, Piece } from "../domain/examination.ts";
 import type { Problem } from "../domain/problem.ts";
+import type { ReferenceRow } from "../domain/reference-row.ts";
 import type { Report } from "../domain/report.ts";
 import type { ReportWords, StepInWords } from "../domain/report-words.ts";
 import type { Revision } from "../domain/revision.ts";
@@ -23,6 +24,7 @@ interface Objects {
   PageInfo: PageInfo;
   Term: AsOf<Term>;
   AatMatch: AatMatch;
+  ReferenceRow: AsOf<ReferenceRow>;
   Claim: AsOf<Claim>;
   Way: { readonly terms: readonly AsOf<Term>[] };
   DatedYears: DatedYears;

@@ -1,11 +1,13 @@
 import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
+import type { ReferenceTables } from "../ports/reference-tables.ts";
 import type { Store } from "../ports/store.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
 
 /** What the use cases stand on. */
 export interface Ports {
   readonly store: Store;
+  readonly tables: ReferenceTables;
   readonly now: Clock;
   readonly newSuffix: NewSuffix;
 }

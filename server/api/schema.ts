@@ -9,6 +9,7 @@ import { addNode } from "./types/node.ts";
 import { addPiece } from "./types/piece.ts";
 import { addPieceInput } from "./types/piece-input.ts";
 import { addQuery } from "./types/query.ts";
+import { addReferenceRow } from "./types/reference-row.ts";
 import { addRefused } from "./types/refused.ts";
 import { addRegion } from "./types/region.ts";
 import { addReportWords } from "./types/report-words.ts";
@@ -23,6 +24,7 @@ export function buildSchema(): GraphQLSchema {
   addTerm(b);
   addClaim(b);
   addSource(b);
+  addReferenceRow(b);
   addRevision(b);
   addDisagreement(b);
   addPiece(b);

@@ -8,6 +8,7 @@ import type { Problem } from "../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
+import type { Span } from "../domain/years.ts";
 
 /** Rows a page may hold at most. */
 export const LARGEST_PAGE = 200;
@@ -35,6 +36,15 @@ export interface TermFilter {
   readonly kinds?: readonly TermKind[];
   /** Terms directly below this one. */
   readonly broader?: TermId;
+}
+/** What a search is narrowed to; all that are named must hold. Only accepted claims count. */
+export interface SearchFilter extends TermFilter {
+  /** Terms looked for on this kind of part, on one above it or on one below it. */
+  readonly part?: TermId;
+  /** Terms with a claim about them that is scoped to this region, to one above it or to one below it. */
+  readonly region?: TermId;
+  /** Terms with a dated claim that can mean one of these years; with `region`, one claim for both. */
+  readonly years?: Span;
 }
 /** All that are named must hold; an empty list admits nothing. Claims of every status are found. */
 export interface ClaimFilter {
@@ -112,9 +122,10 @@ export interface Store {
   /**
    * Terms of the newest revision by words of label, other labels and note, at most `first` (1 to `LARGEST_PAGE`).
    * Accents, case, beginnings of words and small typing errors are forgiven. Best first, ties by id; a term labelled
-   * exactly as asked comes before all others. No words, no hits.
+   * exactly as asked comes before all others. No words, no hits, unless `part`, `region` or `years` narrow the search:
+   * then all that they admit, by label, with a score of 0.
    */
-  search(words: string, filter: TermFilter, first: number): Promise<readonly SearchHit[]>;
+  search(words: string, filter: SearchFilter, first: number): Promise<readonly SearchHit[]>;
 
   /** Refuses an id that was ever used with `DUPLICATE_ID`. */
   createExamination(id: ExaminationId, piece: Piece, at: string): Promise<Examination | Problem>;

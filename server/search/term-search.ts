@@ -1,14 +1,13 @@
 import MiniSearch from "minisearch";
+import type { Claim } from "../domain/claim.ts";
+import { compareIds, compareText, firstDifference } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
 import type { Term } from "../domain/term.ts";
-import { LARGEST_PAGE, type SearchHit } from "../ports/store.ts";
+import { LARGEST_PAGE, type SearchFilter, type SearchHit } from "../ports/store.ts";
+import { admitTerms } from "./admit-terms.ts";
 
-/** Finds terms by words. Call it with a test that tells which terms are wanted, and how many hits at most. */
-export type TermSearch = (
-  words: string,
-  isWanted: (term: Term) => boolean,
-  first: number,
-) => readonly SearchHit[];
+/** Finds terms by words and filter, at most `first` of them. */
+export type TermSearch = (words: string, filter: SearchFilter, first: number) => readonly SearchHit[];
 
 /** Lower case without accents, so that "Écritoire" is found by "ecritoire". */
 const fold = (text: string): string => text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
@@ -19,10 +18,11 @@ const round = (score: number): number => Math.round(score * 1000) / 1000;
 /**
  * Indexes terms by the words of label, other labels and note. Beginnings of words are enough, and a word that no term
  * holds stands for those it resembles. Wanted terms that hold all words stand alone where there are any. Equal terms give
- * equal scores whatever their order.
+ * equal scores whatever their order. Claims of the same revision are read when a filter first needs them.
  */
-export function indexTerms(terms: Iterable<Term>): TermSearch {
-  const byId = new Map([...terms].sort((a, b) => (a.id < b.id ? -1 : 1)).map((term) => [term.id, term]));
+export function indexTerms(terms: Iterable<Term>, readClaims: () => Iterable<Claim>): TermSearch {
+  const byId = new Map([...terms].sort(compareIds).map((term) => [term.id, term]));
+  const admit = admitTerms(byId, readClaims);
   const known = new Set<string>();
   const index = new MiniSearch<Term>({
     fields: ["label", "otherLabels", "note"],
@@ -41,14 +41,25 @@ export function indexTerms(terms: Iterable<Term>): TermSearch {
   for (const { label, otherLabels = [], note = "" } of byId.values())
     for (const word of words([label, ...otherLabels, note].join(" "))) known.add(word);
 
-  return (asked, isWanted, first) => {
+  /** All that are admitted, by label: where no words are asked for but the search is narrowed. */
+  const browse = (filter: SearchFilter, first: number): readonly SearchHit[] =>
+    [...byId.values()]
+      .filter(admit(filter))
+      .sort((a, b) => firstDifference(compareText(fold(a.label), fold(b.label)), compareIds(a, b)))
+      .slice(0, first)
+      .map(({ id }) => ({ term: id, score: 0 }));
+
+  return (asked, filter, first) => {
     if (!(Number.isInteger(first) && first >= 1 && first <= LARGEST_PAGE))
       throw new RangeError(`A search gives 1 to ${LARGEST_PAGE} hits, not ${first}`);
-    const filter = ({ id }: { id: TermId }): boolean => isWanted(byId.get(id) as Term);
-    const all = index.search(asked, { combineWith: "AND", filter });
-    const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR", filter });
-    const best = found[0]?.score ?? 0;
     const askedWords = words(asked);
+    if (askedWords.length === 0)
+      return asked.trim() === "" && isNarrowed(filter) ? browse(filter, first) : [];
+    const isAdmitted = admit(filter);
+    const isWanted = ({ id }: { id: TermId }): boolean => isAdmitted(byId.get(id) as Term);
+    const all = index.search(asked, { combineWith: "AND", filter: isWanted });
+    const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR", filter: isWanted });
+    const best = found[0]?.score ?? 0;
     const certain = askedWords.filter((word) => known.has(word));
     return found
       .map(({ id, score, terms: matched }) => ({ term: byId.get(id as TermId) as Term, score, matched }))
@@ -60,6 +71,9 @@ export function indexTerms(terms: Iterable<Term>): TermSearch {
       .slice(0, first);
   };
 }
+
+const isNarrowed = ({ part, region, years }: SearchFilter): boolean =>
+  part !== undefined || region !== undefined || years !== undefined;
 
 /** Letters that may be wrong, missing or too many in a word. */
 const errorsForgiven = (word: string): number => (word.length < 4 ? 0 : word.length < 8 ? 1 : 2);

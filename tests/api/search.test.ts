@@ -32,3 +32,25 @@ describe("search", () => {
     expect(calls).toEqual(["search", "terms"]);
   });
 });
+
+const NARROWED = `query ($words: String! = "", $part: ID, $region: ID, $from: Int, $to: Int) {
+  search(words: $words, part: $part, region: $region, from: $from, to: $to, first: 20) { term { id } }
+}`;
+
+describe("a search that is narrowed", () => {
+  it.each([
+    [{ part: "part.drawer" }, ["feature.round-saw-marks"]],
+    [{ words: "rough", part: "part.drawer" }, []],
+    [{ region: "region.london", from: 1780, to: 1800 }, ["tool.circular-saw"]],
+    [{ words: "saw", from: 1780, to: 1789 }, []],
+    [{ words: "saw", to: 1790 }, ["tool.circular-saw"]],
+    [{ words: "saw", from: 1791 }, []],
+    [{ region: "region.not-there" }, []],
+    [{ from: 1800, to: 1700 }, []],
+  ])("[A41] by part, region and years, with words or without: %o", async (asked, wanted) => {
+    const { ask } = await openApi([sawGraph]);
+    const { data, errors } = await ask(NARROWED, asked);
+    expect(errors).toEqual([]);
+    expect(found(data)).toEqual(wanted);
+  });
+});

@@ -3,7 +3,9 @@ import { createApollo } from "#server/api/create-apollo.ts";
 import { watchStore } from "#server/api/limits/watch-store.ts";
 import type { Change } from "#server/domain/change.ts";
 import { isProblem } from "#server/domain/problem.ts";
+import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import type { Log } from "#server/ports/log.ts";
+import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 
@@ -23,6 +25,7 @@ export async function openApi(
   changes: readonly Change[],
   base: Store = openMemoryStore(),
   highestCost = 10_000,
+  rows: readonly ReferenceRow[] = [],
 ) {
   for (const change of changes) {
     const revision = await base.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" });
@@ -36,7 +39,12 @@ export async function openApi(
   const ask = async (query: string, variables: Record<string, unknown> = {}): Promise<Answer> => {
     const calls: string[] = [];
     const store = watchStore(base, (call) => calls.push(call));
-    const contextValue = createContext({ store, now: () => "2026-02-02T00:00:00Z", newSuffix });
+    const contextValue = createContext({
+      store,
+      tables: tablesOf(rows),
+      now: () => "2026-02-02T00:00:00Z",
+      newSuffix,
+    });
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");
     // Read back from text, as a client does.

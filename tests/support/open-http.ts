@@ -7,6 +7,7 @@ import type { Config } from "#server/config.ts";
 import type { Change } from "#server/domain/change.ts";
 import { startServer } from "#server/main.ts";
 import type { Log } from "#server/ports/log.ts";
+import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 
@@ -34,7 +35,12 @@ export async function openHttp(
     ...{ port: 0, dataFolder: "", webFolder, largestBody: 256_000, deadline: 10_000, highestCost: 10_000 },
     ...settings,
   };
-  const server = await startServer({ config, store, log: (line) => logged.push(line) });
+  const server = await startServer({
+    config,
+    store,
+    tables: tablesOf([]),
+    log: (line) => logged.push(line),
+  });
   return {
     url: server.url,
     logged,

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { readConfig } from "#server/config.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { type RunningServer, startServer } from "#server/main.ts";
-import { openData } from "#server/open-data.ts";
+import { openData, openTables } from "#server/open-data.ts";
 
 export interface Scribeline extends RunningServer {
   /** Its data folder; gone after `stop`. */
@@ -22,10 +22,13 @@ export async function openScribeline(): Promise<Scribeline> {
     throw new Error("web/dist is missing: run npm run build first");
   const data = await openData(folder);
   if (isProblem(data)) throw new Error(data.message);
+  const tables = await openTables();
+  if (isProblem(tables)) throw new Error(tables.message);
   const logged: string[] = [];
   const server = await startServer({
     config,
     store: data.store,
+    tables,
     log: (line) => logged.push(JSON.stringify(line)),
   });
   return {

@@ -66,3 +66,65 @@ describe("the evidence page", () => {
     });
   });
 });
+
+describe("a search that is narrowed", () => {
+  const found = async () =>
+    within(await screen.findByRole("region", { name: "Found" }))
+      .queryAllByRole("link")
+      .map((link) => link.textContent);
+
+  it("[P41] opens on the filters of its address, without words too", async () => {
+    await renderPage("/evidence?region=region.london&from=1780&to=1800", ask);
+    expect(await found()).toEqual(["circular saw"]);
+    expect(screen.getByText("1 term, narrowed")).toBeTruthy();
+    await waitFor(() =>
+      expect((screen.getByRole("combobox", { name: "Claimed for region" }) as HTMLInputElement).value).toBe(
+        "London",
+      ),
+    );
+    expect((screen.getByRole("textbox", { name: "Dated from" }) as HTMLInputElement).value).toBe("1780");
+  });
+
+  it("[P41] keeps what it is narrowed to in the address, and takes it away at once", async () => {
+    await renderPage("/evidence", ask);
+    fireEvent.click(await screen.findByRole("button", { name: "Narrow by part, region or years" }));
+    await act(
+      async () =>
+        void fireEvent.change(screen.getByRole("textbox", { name: "Dated from" }), {
+          target: { value: "1790" },
+        }),
+    );
+    expect(await found()).toContain("circular saw");
+    expect(new URLSearchParams(location.search).get("from")).toBe("1790");
+    await act(
+      async () => void fireEvent.click(screen.getByRole("button", { name: "Take these filters away" })),
+    );
+    await screen.findByText(/^9 claims in all/);
+    expect(location.search).toBe("");
+  });
+
+  it("[P41] is narrowed to a part that is chosen by some letters of its name", async () => {
+    await renderPage("/evidence?words=marks", ask);
+    fireEvent.click(await screen.findByRole("button", { name: "Narrow by part, region or years" }));
+    const box = screen.getByRole("combobox", { name: "Looked for on" });
+    await act(async () => {
+      box.focus();
+      fireEvent.change(box, { target: { value: "bott" } });
+    });
+    await act(
+      async () => void fireEvent.click(await screen.findByRole("option", { name: /^drawer bottom/ })),
+    );
+    await waitFor(() => expect(new URLSearchParams(location.search).get("part")).toBe("part.drawer-bottom"));
+    expect(await found()).toEqual(["round saw marks"]);
+  });
+
+  it("[P41] says of years in the wrong order and of half a year what is wrong", async () => {
+    await renderPage("/evidence?from=1800&to=1700", ask);
+    expect(await screen.findByText(/Earlier than the year before it/)).toBeTruthy();
+    expect(screen.getByText(/^Nothing, narrowed like this\. Try/)).toBeTruthy();
+    const from = screen.getByRole("textbox", { name: "Dated from" });
+    fireEvent.change(from, { target: { value: "18" } });
+    fireEvent.blur(from);
+    expect(await screen.findByText("Write a year, such as 1760.")).toBeTruthy();
+  });
+});

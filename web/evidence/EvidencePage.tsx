@@ -9,8 +9,10 @@ import { Contents } from "./Contents.tsx";
 import styles from "./EvidencePage.module.css";
 import { Kicker } from "./Kicker.tsx";
 import reading from "./reading.module.css";
+import { SearchFilters } from "./SearchFilters.tsx";
 import { SearchHits } from "./SearchHits.tsx";
 import { SourceList } from "./SourceList.tsx";
+import { filterOfAddress, isNarrowed } from "./search-filter.ts";
 import { TermTree } from "./TermTree.tsx";
 
 /** What the list is narrowed to: a kind of term, or the sources. */
@@ -23,7 +25,6 @@ const shelves: readonly { id: Shelf | "ALL"; label: string }[] = [
     label: termKindWords[kind].many,
   })),
 ];
-const isTermKind = (shelf: string | null): shelf is TermKind => shelf !== null && shelf in termKindWords;
 
 /** The way into the evidence: search by words, or browse by kind. What is looked for stands in the address. */
 export function EvidencePage() {
@@ -34,13 +35,15 @@ export function EvidencePage() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: each new page of hits is looked at.
   useEffect(() => setTyped(wordsOfAddress()), [asked]);
   const shelf = params.get("kind");
-  const kind = isTermKind(shelf) ? shelf : undefined;
-  const look = (name: string, value: string) =>
+  const filter = filterOfAddress(params);
+  const { kind } = filter;
+  const look = (changes: Readonly<Record<string, string>>) =>
     setParams(
       (before) => {
         const next = new URLSearchParams(before);
-        if (value === "") next.delete(name);
-        else next.set(name, value);
+        for (const [name, value] of Object.entries(changes))
+          if (value === "") next.delete(name);
+          else next.set(name, value);
         return next;
       },
       { replace: true },
@@ -69,7 +72,7 @@ export function EvidencePage() {
             value={typed}
             onChange={(value) => {
               setTyped(value);
-              look("words", value);
+              look({ words: value });
             }}
             autoComplete="off"
           />
@@ -77,12 +80,15 @@ export function EvidencePage() {
             label="Kind"
             choices={shelves}
             value={kind ?? "ALL"}
-            onChange={(value) => look("kind", value === "ALL" ? "" : value)}
+            onChange={(value) => look({ kind: value === "ALL" ? "" : value })}
           />
+          <div className={styles["narrow"]}>
+            <SearchFilters filter={filter} onChange={look} />
+          </div>
         </search>
       )}
-      {asked !== "" && shelf !== "SOURCE" ? (
-        <SearchHits words={asked} kind={kind} />
+      {(asked !== "" || isNarrowed(filter)) && shelf !== "SOURCE" ? (
+        <SearchHits words={asked} filter={filter} />
       ) : kind ? (
         <TermTree kind={kind} />
       ) : shelf === "SOURCE" ? (

@@ -1,28 +1,30 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { EvidenceSearchDocument } from "./EvidencePage.graphql.ts";
 import reading from "./reading.module.css";
 import styles from "./SearchHits.module.css";
+import { isNarrowed, type SearchFilter } from "./search-filter.ts";
 
 interface Props {
   words: string;
-  kind: TermKind | undefined;
+  filter: SearchFilter;
 }
 
-/** The terms that fit some words, best first. */
-export function SearchHits({ words, kind }: Props) {
+/** The terms that fit some words, best first; without words all that a filter admits, by name. */
+export function SearchHits({ words, filter }: Props) {
+  const { kind, ...rest } = filter;
+  const first = words === "" ? MOST_BY_NAME : MOST_HITS;
   const { data } = useSuspenseQuery(EvidenceSearchDocument, {
-    variables: { words, kinds: kind ? [kind] : null, first: MOST_HITS },
+    variables: { words, kinds: kind ? [kind] : null, ...rest, first },
   });
   const hits = data.search;
   return (
     <section aria-label="Found">
       <p role="status" className={styles["count"]}>
         {hits.length === 0
-          ? `Nothing is called “${words}”${kind ? ` among the ${termKindWords[kind].many}` : ""}. Try fewer letters, another word for it, or every kind.`
-          : `${sayCount(hits.length)} for “${words}”`}
+          ? sayNothing(words, filter)
+          : `${sayCount(hits.length, first, words)}${isNarrowed(filter) ? ", narrowed" : ""}`}
       </p>
       <ul className={`${reading["list"]} ${styles["hits"]}`}>
         {hits.map(({ term }) => (
@@ -46,9 +48,19 @@ export function SearchHits({ words, kind }: Props) {
 
 const MOST_HITS = 40;
 
-const sayCount = (hits: number) => {
-  if (hits === 1) return "1 term";
-  return hits < MOST_HITS ? `${hits} terms` : `The best ${hits} terms`;
-};
+const MOST_BY_NAME = 200;
+
+function sayCount(hits: number, first: number, words: string): string {
+  const terms = hits === 1 ? "1 term" : `${hits} terms`;
+  const most = words === "" ? `The first ${terms} by name` : `The best ${terms}`;
+  return `${hits < first ? terms : most}${words === "" ? "" : ` for “${words}”`}`;
+}
+
+function sayNothing(words: string, filter: SearchFilter): string {
+  const among = filter.kind ? ` among the ${termKindWords[filter.kind].many}` : "";
+  const lead = words === "" ? `Nothing${among}` : `Nothing is called “${words}”${among}`;
+  if (!isNarrowed(filter)) return `${lead}. Try fewer letters, another word for it, or every kind.`;
+  return `${lead}, narrowed like this. Try a broader part or region, more years, or take a filter away.`;
+}
 
 const firstSentence = (note: string) => /^.*?[.:;](?=\s|$)/.exec(note)?.[0].replace(/[:;]$/, ".") ?? note;

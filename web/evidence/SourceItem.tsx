@@ -1,8 +1,10 @@
+import { printBibtex } from "#server/domain/print-bibtex.ts";
+import type { CslItem } from "#server/domain/source.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { Disclosure } from "../shared/ui/Disclosure.tsx";
-import { saveFile } from "../shared/ui/save-file.ts";
 import reading from "./reading.module.css";
 import styles from "./SourceItem.module.css";
+import { saveBibtex, saveCsl } from "./save-sources.ts";
 
 interface Props {
   id: string;
@@ -10,27 +12,22 @@ interface Props {
   csl: string;
 }
 
-const indented = (json: string): string => {
-  try {
-    return JSON.stringify(JSON.parse(json), null, 2);
-  } catch {
-    return json;
-  }
-};
-
 /** The source as an item for citing programs: to look at, and to keep. */
-export const SourceItem = ({ id, csl }: Props) => (
-  <section className={`${reading["section"]} ${styles["item"]}`}>
-    <h2>To cite it elsewhere</h2>
-    <Disclosure summary="The item as CSL-JSON">
-      <pre className={styles["json"]}>{indented(csl)}</pre>
-    </Disclosure>
-    <Button
-      onPress={() =>
-        saveFile(`${id}.csl.json`, `[${indented(csl)}]\n`, "application/vnd.citationstyles.csl+json")
-      }
-    >
-      Save as CSL-JSON
-    </Button>
-  </section>
-);
+export function SourceItem({ id, csl }: Props) {
+  const item: CslItem = JSON.parse(csl);
+  return (
+    <section className={`${reading["section"]} ${styles["item"]}`}>
+      <h2>To cite it elsewhere</h2>
+      <Disclosure summary="The item as CSL-JSON">
+        <pre className={styles["json"]}>{JSON.stringify(item, null, 2)}</pre>
+      </Disclosure>
+      <Disclosure summary="The item as BibTeX">
+        <pre className={styles["json"]}>{printBibtex([item])}</pre>
+      </Disclosure>
+      <p className={styles["actions"]}>
+        <Button onPress={() => saveCsl(id, [item])}>Save as CSL-JSON</Button>
+        <Button onPress={() => saveBibtex(id, [item])}>Save as BibTeX</Button>
+      </p>
+    </section>
+  );
+}

@@ -3,6 +3,7 @@ import { useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import reading from "./reading.module.css";
+import { SaveAllSources } from "./SaveAllSources.tsx";
 import { SourceListDocument } from "./SourceList.graphql.ts";
 import styles from "./SourceList.module.css";
 
@@ -17,6 +18,7 @@ export function SourceList() {
     return <p className={reading["empty"]}>No sources yet. They come with the first published claims.</p>;
   return (
     <>
+      <SaveAllSources />
       <ul className={`${reading["list"]} ${styles["sources"]}`}>
         {edges.map(({ node }) => (
           <li key={node.id} className={styles["source"]}>

@@ -8,6 +8,7 @@ import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
 import { ClaimList } from "./ClaimList.tsx";
 import { Kicker } from "./Kicker.tsx";
+import { ReferenceTables } from "./ReferenceTables.tsx";
 import styles from "./reading.module.css";
 import { TermMargin } from "./TermMargin.tsx";
 import { TermPageDocument } from "./TermPage.graphql.ts";
@@ -68,6 +69,7 @@ export function TermPage({ id }: { id: string }) {
             ) : null}
           </section>
         ) : null}
+        <ReferenceTables rows={term.referenceRows} />
         {naming.length > 0 ? (
           <section className={styles["section"]}>
             <h2>

@@ -1,6 +1,7 @@
 import { GraphQLError } from "graphql";
 import { id } from "../../domain/ids.ts";
-import { LARGEST_PAGE } from "../../ports/store.ts";
+import type { TermKind } from "../../domain/term.ts";
+import { LARGEST_PAGE, type SearchFilter } from "../../ports/store.ts";
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
 import { findDisagreements, listDisagreementRules } from "../../use-cases/ask/find-disagreements.ts";
 import { findExamination } from "../../use-cases/ask/find-examination.ts";
@@ -27,6 +28,23 @@ import { type RegionTypes, readCounts, readProfiles } from "./region.ts";
 const MOST_COMPARED = 3;
 
 const AS_OF = "Number of a revision; none is the newest.";
+
+interface SearchArgs {
+  readonly kinds?: readonly TermKind[] | null | undefined;
+  readonly part?: string | null | undefined;
+  readonly region?: string | null | undefined;
+  readonly from?: number | null | undefined;
+  readonly to?: number | null | undefined;
+}
+
+const filterOf = ({ kinds, part, region, from, to }: SearchArgs): SearchFilter => ({
+  ...(kinds ? { kinds } : {}),
+  ...(part ? { part: id(part) } : {}),
+  ...(region ? { region: id(region) } : {}),
+  ...(typeof (from ?? to) === "number"
+    ? { years: [from ?? Number.NEGATIVE_INFINITY, to ?? Number.POSITIVE_INFINITY] }
+    : {}),
+});
 
 /** Everything that can be asked. */
 export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: RegionTypes) {
@@ -156,14 +174,25 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
       }),
       search: t.field({
         description:
-          "Terms that have the words, or their beginnings, in label, other labels or note; best first.",
+          "Terms that have the words, or their beginnings, in label, other labels or note; best first. Without words, all that part, region and years admit, by label.",
         type: ["SearchHit"],
         args: {
           words: t.arg.string({ required: true }),
           kinds: t.arg({ type: [b.enums.termKind] }),
+          part: t.arg.id({
+            description: "Terms looked for on this kind of part, on one above it or on one below it.",
+          }),
+          region: t.arg.id({
+            description: "Terms with a claim scoped to this region, to one above it or to one below it.",
+          }),
+          from: t.arg.int({
+            description:
+              "Terms with a dated claim that can mean a year from here on; with region, the same claim.",
+          }),
+          to: t.arg.int({ description: "The last of the years; none is no end." }),
           first: t.arg.int({ required: true, defaultValue: 12, description: "1 to 200." }),
         },
-        resolve: (_, args, context) => searchTerms(context, args.words, args.kinds ?? undefined, args.first),
+        resolve: (_, args, context) => searchTerms(context, args.words, filterOf(args), args.first),
       }),
       disagreementRules: t.field({
         description: "What is looked for in the newest revision, in the order it is read.",

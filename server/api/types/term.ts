@@ -7,6 +7,9 @@ import type { Builder } from "../builder.ts";
 import { FEATURES_WEIGHT } from "../limits/operation-cost.ts";
 import { readPageOn } from "../read-page.ts";
 
+/** Rows that one term is counted to have; the longest table of the seed has about as many. */
+const USUAL_ROWS = 60;
+
 /** A node of the graph with what leads to and from it. */
 export function addTerm(b: Builder) {
   b.objectType("AatMatch", {
@@ -76,6 +79,12 @@ export function addTerm(b: Builder) {
           ),
       }),
       aat: t.field({ type: "AatMatch", nullable: true, resolve: (term) => term.aat }),
+      referenceRows: t.field({
+        description: "What is measured or counted of this term; rows that disagree stand side by side.",
+        extensions: { entries: USUAL_ROWS },
+        type: ["ReferenceRow"],
+        resolve: (term, _, { tables }) => tables.rowsAbout(term.id).map((row) => asOf(row, term.at)),
+      }),
       claims: t.field({
         description: "Claims about this term.",
         type: b.connections.claims,

@@ -68,8 +68,9 @@ export function openMemoryStore(): Store {
       pageOf(sorted(graphAt(history, at).claims).filter(isClaimIn(filter)), page, ({ id }) => id),
     listSources: async (page, at) => pageOf(sorted(graphAt(history, at).sources), page, ({ id }) => id),
     search: async (words, filter, first) => {
-      search ??= indexTerms(graphAt(history).terms.values());
-      return search(words, isTermIn(filter), first);
+      const { terms, claims } = graphAt(history);
+      search ??= indexTerms(terms.values(), () => claims.values());
+      return search(words, filter, first);
     },
 
     createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),

@@ -21,7 +21,7 @@ import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
 import { listRevisions, newestRevision, readChange } from "./revisions.ts";
-import { standingTerms, standingView } from "./standing-view.ts";
+import { standingThings, standingView } from "./standing-view.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
 
@@ -98,15 +98,12 @@ function storeIn(database: Database, path: string): Store {
     listClaims: (filter, page, at) =>
       read(() => listThings<Claim>(database, "claim", claimConditions(filter), page, at)),
     listSources: (page, at) => read(() => listThings<Source>(database, "source", [], page, at)),
-    search: (words, { kinds, broader }, first) =>
+    search: (words, filter, first) =>
       read(() => {
-        search ??= indexTerms(standingTerms(database));
-        return search(
-          words,
-          (term) =>
-            (kinds?.includes(term.kind) ?? true) && (broader === undefined || term.broader === broader),
-          first,
+        search ??= indexTerms(standingThings<Term>(database, "term"), () =>
+          standingThings<Claim>(database, "claim"),
         );
+        return search(words, filter, first);
       }),
 
     createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),

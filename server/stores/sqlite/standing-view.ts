@@ -37,8 +37,8 @@ export function standingView(database: Database): GraphView {
   };
 }
 
-/** All terms as they stand. */
-export const standingTerms = (database: Database): readonly Term[] =>
+/** All things of a kind as they stand. */
+export const standingThings = <Thing>(database: Database, kind: Kind): readonly Thing[] =>
   database
-    .all<{ body: string }>("SELECT body FROM term WHERE until = :stands", { stands: STILL_STANDS })
-    .map(({ body }) => parseBody<Term>(body));
+    .all<{ body: string }>(`SELECT body FROM ${kind} WHERE until = :stands`, { stands: STILL_STANDS })
+    .map(({ body }) => parseBody<Thing>(body));

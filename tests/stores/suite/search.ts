@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
 import type { Term } from "#server/domain/term.ts";
-import type { Store, TermFilter } from "#server/ports/store.ts";
+import type { SearchFilter, Store } from "#server/ports/store.ts";
 import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 
 const terms = [
@@ -15,7 +17,46 @@ const terms = [
   aTerm("tool.saw-a", { label: "Saw" }),
 ];
 
-/** Rule S13: finding terms by words. */
+const confined = aClaim({
+  ...{ id: "claim.confined", relation: "confined to", subject: "feature.lap" },
+  regions: ["region.ireland"],
+});
+/** What searches are narrowed by; made-up dates. */
+const placed = [
+  aTerm("region.world"),
+  ...["england", "france", "ireland"].map((region) => aTerm(`region.${region}`, { broader: "region.world" })),
+  aTerm("region.london", { broader: "region.england" }),
+  aTerm("part.drawer"),
+  aTerm("part.drawer-bottom", { broader: "part.drawer" }),
+  aTerm("part.drawer-side", { broader: "part.drawer" }),
+  aTerm("form.chest", { parts: ["part.drawer"] }),
+  aTerm("feature.arcs", { parts: ["part.drawer-bottom"] }),
+  aTerm("feature.tear", { parts: ["part.drawer"] }),
+  aTerm("feature.lap"),
+  aClaim({
+    ...{ id: "claim.arcs", relation: "introduced", subject: "feature.arcs" },
+    ...{ region: "region.london", when: "1790" },
+  }),
+  aClaim({
+    ...{ id: "claim.tear", relation: "current", subject: "feature.tear" },
+    ...{ region: "region.world", when: "1840/.." },
+  }),
+  aClaim({ id: "claim.lap", relation: "current", subject: "feature.lap", when: "160X/1720" }),
+  aClaim({
+    ...{ id: "claim.lap-gone", relation: "not found in", subject: "feature.lap", when: "1850/1900" },
+  }),
+  aClaim({
+    ...{ id: "claim.proposed", relation: "introduced", subject: "feature.lap", status: "proposed" },
+    ...{ region: "region.london", when: "1795" },
+  }),
+  aClaim({
+    ...{ id: "claim.spread", relation: "spread to", subject: "tool.pit-saw", years: [10, 20] },
+    ...{ from: "region.france", to: "region.france" },
+  }),
+  confined,
+];
+
+/** Rules S13 and S40: finding terms by words. */
 export function searchGroup(open: () => Promise<Store>): void {
   describe("search", () => {
     let store: Store;
@@ -23,7 +64,7 @@ export function searchGroup(open: () => Promise<Store>): void {
       store = await open();
       answered(await store.commit(aCommit(adding(...terms))));
     });
-    const found = async (words: string, filter: TermFilter = {}, first = 10) =>
+    const found = async (words: string, filter: SearchFilter = {}, first = 10) =>
       (await store.search(words, filter, first)).map(({ term }) => term as string);
 
     it("[S13] puts a term labelled exactly so first, ties by id", async () => {
@@ -91,6 +132,67 @@ export function searchGroup(open: () => Promise<Store>): void {
       expect(await found("")).toEqual([]);
       expect(await found(" -!? ")).toEqual([]);
       expect(await found("xylophone")).toEqual([]);
+    });
+
+    describe("narrowed", () => {
+      beforeEach(async () => {
+        answered(await store.commit(aCommit(adding(...placed))));
+      });
+
+      it.each<[string, SearchFilter, readonly string[]]>([
+        ["on the part itself", { part: id("part.drawer-bottom") }, ["feature.arcs", "feature.tear"]],
+        ["on a part above", { part: id("part.drawer") }, ["feature.arcs", "feature.tear"]],
+        ["on a part beside", { part: id("part.drawer-side") }, ["feature.tear"]],
+        ["on a part that is not there", { part: id("part.nowhere") }, []],
+      ])("[S40] by what is looked for %s, never by the parts of a form", async (_, filter, wanted) => {
+        expect(await found("", filter)).toEqual(wanted);
+      });
+
+      it.each<[string, SearchFilter, readonly string[]]>([
+        ["the region and one below", { region: id("region.england") }, ["feature.arcs", "feature.tear"]],
+        ["one above", { region: id("region.london") }, ["feature.arcs", "feature.tear"]],
+        ["the ends of a spread", { region: id("region.france") }, ["tool.pit-saw", "feature.tear"]],
+        ["what it is confined to", { region: id("region.ireland") }, ["feature.lap", "feature.tear"]],
+        ["no region that is not there", { region: id("region.nowhere") }, []],
+      ])("[S40] by the regions of accepted claims: %s", async (_, filter, wanted) => {
+        expect(await found("", filter)).toEqual(wanted);
+      });
+
+      it.each<[string, SearchFilter["years"], readonly string[]]>([
+        ["an event", [1790, 1790], ["feature.arcs"]],
+        ["the years before it", [1700, 1789], ["feature.lap"]],
+        ["the outer years of a span", [1590, 1600], ["feature.lap"]],
+        ["a span without end", [1850, Number.POSITIVE_INFINITY], ["feature.tear"]],
+        ["no year", [1800, 1700], []],
+      ])("[S40] by the years of dated claims: %s", async (_, years = [0, 0], wanted) => {
+        expect(await found("", { years })).toEqual(wanted);
+      });
+
+      it("[S40] takes region and years of one claim, and all else together", async () => {
+        expect(await found("", { region: id("region.ireland"), years: [1600, 1700] })).toEqual([]);
+        expect(await found("", { region: id("region.england"), years: [1790, 1800] })).toEqual([
+          "feature.arcs",
+        ]);
+        expect(await found("tear", { region: id("region.england"), part: id("part.drawer") })).toEqual([
+          "feature.tear",
+        ]);
+        expect(await found("tear", { region: id("region.england"), kinds: ["tool"] })).toEqual([]);
+      });
+
+      it("[S13] gives all by label where there are no words, as many as asked for", async () => {
+        expect(await store.search("", { part: id("part.drawer") }, 1)).toEqual([
+          { term: "feature.arcs", score: 0 },
+        ]);
+        expect(await found("  ", { part: id("part.drawer"), kinds: ["tool"] })).toEqual([]);
+        expect(await found("", { kinds: ["feature"] })).toEqual([]);
+        expect(await found("?!", { part: id("part.drawer") })).toEqual([]);
+      });
+
+      it("[S40] follows the newest revision of the claims", async () => {
+        expect(await found("", { region: id("region.ireland") })).toEqual(["feature.lap", "feature.tear"]);
+        answered(await store.commit(aCommit(withdrawing(confined))));
+        expect(await found("", { region: id("region.ireland") })).toEqual(["feature.tear"]);
+      });
     });
 
     it("[S13] follows the newest revision", async () => {

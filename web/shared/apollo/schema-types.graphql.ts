@@ -469,7 +469,7 @@ export type Query = {
   readonly revision?: Maybe<Revision>;
   /** Newest first. */
   readonly revisions: RevisionConnection;
-  /** Terms that have the words, or their beginnings, in label, other labels or note; best first. */
+  /** Terms that have the words, or their beginnings, in label, other labels or note; best first. Without words, all that part, region and years admit, by label. */
   readonly search: ReadonlyArray<SearchHit>;
   /** Null if there is no such source on that revision. */
   readonly source?: Maybe<Source>;
@@ -548,7 +548,11 @@ export type QueryRevisionsArgs = {
 
 export type QuerySearchArgs = {
   first?: Scalars['Int']['input'];
+  from?: InputMaybe<Scalars['Int']['input']>;
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
+  part?: InputMaybe<Scalars['ID']['input']>;
+  region?: InputMaybe<Scalars['ID']['input']>;
+  to?: InputMaybe<Scalars['Int']['input']>;
   words: Scalars['String']['input'];
 };
 
@@ -578,6 +582,27 @@ export type QueryTermsArgs = {
   first?: Scalars['Int']['input'];
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A measured or counted value that bounds no date. It is a number, a range with both ends, or words where it cannot be put as either. */
+export type ReferenceRow = {
+  readonly __typename?: 'ReferenceRow';
+  readonly citations: ReadonlyArray<Citation>;
+  readonly form?: Maybe<Term>;
+  readonly from?: Maybe<Scalars['Float']['output']>;
+  readonly id: Scalars['ID']['output'];
+  readonly note?: Maybe<Scalars['String']['output']>;
+  readonly number?: Maybe<Scalars['Float']['output']>;
+  readonly part?: Maybe<Term>;
+  /** What was measured, in words. */
+  readonly quantity: Scalars['String']['output'];
+  readonly region?: Maybe<Term>;
+  readonly strength: Strength;
+  readonly table: Scalars['String']['output'];
+  readonly to?: Maybe<Scalars['Float']['output']>;
+  readonly unit?: Maybe<Scalars['String']['output']>;
+  /** A formula, a month, a letter. */
+  readonly words?: Maybe<Scalars['String']['output']>;
 };
 
 /** Nothing was changed. */
@@ -792,6 +817,8 @@ export type Term = Node & {
   readonly otherLabels: ReadonlyArray<Scalars['String']['output']>;
   /** Of a feature: the kinds of part it is looked for on. Of a form: the parts it is expected to have. */
   readonly parts: ReadonlyArray<Term>;
+  /** What is measured or counted of this term; rows that disagree stand side by side. */
+  readonly referenceRows: ReadonlyArray<ReferenceRow>;
 };
 
 
