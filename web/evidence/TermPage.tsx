@@ -1,5 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { useTransition } from "react";
+import { id } from "#server/domain/ids.ts";
+import { FeatureDrawing } from "#web/drawings/FeatureDrawing.tsx";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
@@ -15,17 +17,20 @@ import { TermPageDocument } from "./TermPage.graphql.ts";
 import { YearsByRegion } from "./YearsByRegion.tsx";
 
 const CLAIMS_AT_ONCE = 50;
+/** Side of the drawing of a term, in pixels: large enough for its words and scale bar. */
+const DRAWING_SIZE = 240;
+const termId = (text: string) => id<"term">(text);
 
 /** Regions, forms and kinds of part are what claims are scoped by; they need no claims of their own. */
 const isDatedKind = (kind: TermKind) => kind !== "REGION" && kind !== "FORM" && kind !== "PART";
 
 /** One term: what it is, its years by region, every claim about it and every claim that names it. */
-export function TermPage({ id }: { id: string }) {
+export function TermPage({ id: named }: { id: string }) {
   const { data, fetchMore } = useSuspenseQuery(TermPageDocument, {
-    variables: { id, first: CLAIMS_AT_ONCE },
+    variables: { id: named, first: CLAIMS_AT_ONCE },
   });
   const [isLoading, startLoading] = useTransition();
-  if (!data.term) return <NotFoundPage what="term" id={id} />;
+  if (!data.term) return <NotFoundPage what="term" id={named} />;
   const { term } = data;
   const claims = term.claims.edges.map((edge) => edge.node);
   const naming = term.namedIn.edges.map((edge) => edge.node);
@@ -39,14 +44,23 @@ export function TermPage({ id }: { id: string }) {
         <Kicker
           steps={[
             { to: `/evidence?kind=${term.kind}`, name: termKindWords[term.kind].many },
-            ...term.broaderTerms.toReversed().map(({ id, label }) => ({ to: `/terms/${id}`, name: label })),
+            ...term.broaderTerms
+              .toReversed()
+              .map((broader) => ({ to: `/terms/${broader.id}`, name: broader.label })),
           ]}
         />
         <PageHeading title={term.label}>{term.label}</PageHeading>
         {term.otherLabels.length > 0 ? (
           <p className={styles["also"]}>also called {term.otherLabels.join(", ")}</p>
         ) : null}
-        {term.note ? <p className={styles["note"]}>{term.note}</p> : null}
+        <div className={styles["described"]}>
+          {term.note ? <p className={styles["note"]}>{term.note}</p> : null}
+          <FeatureDrawing
+            term={termId(term.id)}
+            broaderTerms={term.broaderTerms.map((broader) => termId(broader.id))}
+            size={DRAWING_SIZE}
+          />
+        </div>
       </header>
       <div className={styles["main"]}>
         <YearsByRegion claims={claims} />
