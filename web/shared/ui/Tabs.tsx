@@ -1,5 +1,4 @@
-import { type ReactNode, useState } from "react";
-import { Tabs as AriaTabs, Tab, TabList, TabPanel } from "react-aria-components/Tabs";
+import { type KeyboardEvent, type ReactNode, useId, useState } from "react";
 import styles from "./Tabs.module.css";
 
 interface Props {
@@ -8,37 +7,61 @@ interface Props {
   tabs: readonly { readonly id: string; readonly label: string; readonly content: ReactNode }[];
 }
 
-/** Several sights of one thing, one at a time on the screen; all of them in print. */
+const MOVES: Readonly<Record<string, (at: number, count: number) => number>> = {
+  ArrowRight: (at, count) => (at + 1) % count,
+  ArrowLeft: (at, count) => (at - 1 + count) % count,
+  Home: () => 0,
+  End: (_, count) => count - 1,
+};
+
+/**
+ * Several sights of one thing, one at a time on the screen; all of them in print. The arrow keys go from tab to tab.
+ * Our own, since a panel of the library searches itself for something to focus at every change, which a large drawing
+ * pays for.
+ */
 export function Tabs({ label, tabs }: Props) {
-  const [chosen, setChosen] = useState(tabs[0]?.id);
-  const current = tabs.some((tab) => tab.id === chosen) ? chosen : tabs[0]?.id;
+  const prefix = useId();
+  const [chosen, setChosen] = useState(0);
+  const current = Math.min(chosen, tabs.length - 1);
+  const move = (event: KeyboardEvent<HTMLDivElement>) => {
+    const next = MOVES[event.key]?.(current, tabs.length);
+    if (next === undefined) return;
+    event.preventDefault();
+    setChosen(next);
+    event.currentTarget.querySelectorAll<HTMLElement>("[role=tab]")[next]?.focus();
+  };
   return (
-    <AriaTabs
-      className={styles["tabs"] ?? ""}
-      {...(current === undefined ? {} : { selectedKey: current })}
-      onSelectionChange={(key) => setChosen(String(key))}
-    >
-      <TabList aria-label={label} className={styles["list"] ?? ""}>
-        {tabs.map((tab) => (
-          <Tab key={tab.id} id={tab.id} className={styles["tab"] ?? ""}>
+    <div className={styles["tabs"]}>
+      <div role="tablist" aria-label={label} className={styles["list"]} onKeyDown={move} tabIndex={-1}>
+        {tabs.map((tab, i) => (
+          <button
+            key={tab.id}
+            type="button"
+            role="tab"
+            id={`${prefix}-tab-${tab.id}`}
+            aria-selected={i === current}
+            aria-controls={`${prefix}-panel-${tab.id}`}
+            tabIndex={i === current ? 0 : -1}
+            className={styles["tab"]}
+            onClick={() => setChosen(i)}
+          >
             {tab.label}
-          </Tab>
+          </button>
         ))}
-      </TabList>
-      {tabs.map((tab) =>
-        tab.id === current ? (
-          <TabPanel key={tab.id} id={tab.id} className={styles["panel"] ?? ""}>
-            <p className={styles["printed"]}>{tab.label}</p>
-            {tab.content}
-          </TabPanel>
-        ) : (
-          // On paper only: as a panel of its own it would be searched for something to focus at every change.
-          <div key={tab.id} className={styles["printed"]}>
-            <p>{tab.label}</p>
-            {tab.content}
-          </div>
-        ),
-      )}
-    </AriaTabs>
+      </div>
+      {tabs.map((tab, i) => (
+        <div
+          key={tab.id}
+          role="tabpanel"
+          id={`${prefix}-panel-${tab.id}`}
+          aria-labelledby={`${prefix}-tab-${tab.id}`}
+          className={styles["panel"]}
+          data-current={i === current}
+        >
+          <p className={styles["printed"]}>{tab.label}</p>
+          {tab.content}
+        </div>
+      ))}
+    </div>
   );
 }
