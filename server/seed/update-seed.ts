@@ -2,11 +2,9 @@ import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change, Edit } from "../domain/change.ts";
 import { idOfEdit } from "../domain/graph-view.ts";
 import { isProblem, type Problem } from "../domain/problem.ts";
-import type { Page, PageAsk, Store } from "../ports/store.ts";
+import { readAll } from "../ports/read-all.ts";
+import type { Store } from "../ports/store.ts";
 import type { Seed } from "./read-seed.ts";
-
-/** Rows a page of a list has at most. */
-const MOST_ROWS = 200;
 
 /**
  * Brings a store that knows nothing but a seed up to a newer one, as one more revision, so that answers given before can
@@ -51,14 +49,4 @@ function changeTo(seed: Change, standing: ReadonlyMap<string, Edit>): Change {
     .map((edit) => ({ ...standing.get(keyOf(edit)), ...edit }) as Edit)
     .filter(({ before, after }) => canonicalJson(before) !== canonicalJson(after));
   return [...other, ...[...standing].flatMap(([key, edit]) => (wanted.has(key) ? [] : [edit]))];
-}
-
-async function readAll<Row>(list: (page: PageAsk) => Promise<Page<Row>>): Promise<readonly Row[]> {
-  const rows: Row[] = [];
-  for (let after: string | undefined; ; ) {
-    const page = await list({ first: MOST_ROWS, ...(after === undefined ? {} : { after }) });
-    rows.push(...page.rows);
-    after = page.cursors.at(-1);
-    if (!page.hasMore || after === undefined) return rows;
-  }
 }

@@ -2,8 +2,8 @@ import type { TermId } from "../../domain/ids.ts";
 import { ancestors, broaderTerms, isWithin } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
+import { readAll } from "../../ports/read-all.ts";
 import type { Store } from "../../ports/store.ts";
-import { readAll } from "./read-all.ts";
 
 /** Features looked for on one kind of part. */
 export interface FeaturesOnPart {

@@ -4,8 +4,8 @@ import { namedTerms } from "../../domain/named-terms.ts";
 import { ancestors, type Broader, broaderTerms } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term, TermKind } from "../../domain/term.ts";
+import { readAll } from "../../ports/read-all.ts";
 import type { Store } from "../../ports/store.ts";
-import { readAll } from "./read-all.ts";
 
 /** What the graph holds on places, as far as it counts: only accepted claims. */
 export interface RegionEvidence {

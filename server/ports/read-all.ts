@@ -1,4 +1,4 @@
-import { LARGEST_PAGE, type Page, type PageAsk } from "../../ports/store.ts";
+import { LARGEST_PAGE, type Page, type PageAsk } from "./store.ts";
 
 /** The rows of all pages of a list. */
 export async function readAll<Row>(list: (page: PageAsk) => Promise<Page<Row>>): Promise<readonly Row[]> {
