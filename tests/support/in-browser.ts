@@ -28,12 +28,12 @@ const sayMissing = (why: unknown): string =>
 
 /**
  * A server and a browser for the tests of one file, a context for each page. After each test no page may have told an
- * error, broken the content security policy or spoken to another address. Where no browser can be opened the tests are
- * skipped, and named at the end of the run.
+ * error, broken the content security policy or spoken to another address, and the server may have logged nothing. Where
+ * no browser can be opened the tests are skipped, and named at the end of the run.
  */
 export function inBrowser(): InBrowser {
   let browser: Browser | undefined;
-  let server: Scribeline;
+  let opened: Scribeline | undefined;
   let contexts: BrowserContext[] = [];
   const complaints: string[] = [];
 
@@ -42,18 +42,24 @@ export function inBrowser(): InBrowser {
       appendFileSync(MISSING_MEANS, sayMissing(error));
       return undefined;
     });
-    if (browser) server = await openScribeline();
+    if (browser) opened = await openScribeline();
   });
   beforeEach((context) => context.skip(browser === undefined, "no browser"));
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()));
     contexts = [];
     expect(complaints.splice(0), "complaints of the pages").toEqual([]);
+    expect(opened?.logged.splice(0) ?? [], "what the server logged").toEqual([]);
   });
   afterAll(async () => {
     await browser?.close();
-    await server?.stop();
+    await opened?.stop();
   });
+
+  const running = (): Scribeline => {
+    if (!opened) throw new Error("There is no server: a test without a browser has to be skipped");
+    return opened;
+  };
 
   const watch = (page: Page): void => {
     page.on("console", (message) => {
@@ -62,7 +68,7 @@ export function inBrowser(): InBrowser {
     page.on("pageerror", (error) => complaints.push(`thrown: ${error.message}`));
     page.on("request", (request) => {
       const to = new URL(request.url());
-      const isOwn = to.origin === new URL(server.url).origin;
+      const isOwn = to.origin === new URL(running().url).origin;
       if (!isOwn && !["blob:", "data:"].includes(to.protocol))
         complaints.push(`asked elsewhere: ${request.url()}`);
     });
@@ -72,8 +78,8 @@ export function inBrowser(): InBrowser {
   };
 
   return {
-    url: () => server.url,
-    folder: () => server.folder,
+    url: () => running().url,
+    folder: () => running().folder,
     takeComplaints: () => complaints.splice(0),
     open: async (path, options = DESKTOP) => {
       if (!browser) throw new Error("There is no browser");
@@ -82,7 +88,7 @@ export function inBrowser(): InBrowser {
       context.on("page", watch);
       const page = await context.newPage();
       page.setDefaultTimeout(20_000);
-      await page.goto(new URL(path, server.url).href);
+      await page.goto(new URL(path, running().url).href);
       await page.getByRole("heading", { level: 1 }).waitFor();
       return page;
     },

@@ -10,7 +10,7 @@ export interface Scribeline extends RunningServer {
   /** Its data folder; gone after `stop`. */
   readonly folder: string;
   /** What went wrong inside while it ran. */
-  readonly logged: readonly string[];
+  readonly logged: string[];
 }
 
 /** The server as `npm start` runs it, on a free port: a new folder with the seed graph and the demonstrations, the built client. */
