@@ -126,6 +126,25 @@ describe("recording a chest of drawers", () => {
     await expect.poll(() => page.getByRole("option").first().textContent()).toMatch(/^circular-saw mark/i);
   });
 
+  it("[W8] does not condemn a piece of no stated region for what holds in some regions only", async () => {
+    const page = await open("/");
+    await begin(page, "Chest from nowhere", "1770");
+    await addPart(page, "fastener");
+    await take(page, "Add to fastener", "gimlet", /^gimlet-pointed screw/i);
+    await expect
+      .poll(() => conclusion(page))
+      .toMatch(/But if it was made in the United States.*, the fastener cannot be of/);
+    expect(await conclusion(page)).not.toMatch(/^The fastener/);
+    const against = page.getByRole("region", { name: "What rules it out" });
+    const inAmerica = against.getByText(/^If made in the United States: gimlet-pointed screw/);
+    expect(await inAmerica.isVisible()).toBe(false);
+    await against.getByRole("button", { name: /only at some of the places it can be from/ }).click();
+    await inAmerica.waitFor();
+    await take(page, "Region", "massachu", /^Massachusetts/);
+    await expect.poll(() => conclusion(page)).toMatch(/^The fastener cannot be of 1770/);
+    expect(await textOf(against)).toMatch(/^What rules it out · 1 reason/);
+  });
+
   it("[P10] deletes a piece from the start page and brings it back", async () => {
     const page = await open("/");
     await begin(page, "Chest to be deleted", "1770");

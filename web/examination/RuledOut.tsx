@@ -1,5 +1,6 @@
 import { memo } from "react";
 import type { Hardness } from "#server/domain/claim.ts";
+import { holdsEverywhere } from "#server/domain/holds-everywhere.ts";
 import { pickRuleOuts } from "#server/domain/pick-rule-outs.ts";
 import type { Report, RuleOut } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
@@ -22,7 +23,11 @@ interface Props {
 
 /** Rule-outs of one hardness as sentences, each with its chain and sources. */
 export function RuledOut({ title, hardness, none, report, words, glossary }: Props) {
-  const { told, following } = pickRuleOuts(report.ruleOuts, hardness);
+  const everywhere = report.ruleOuts.filter((ruleOut) => holdsEverywhere(ruleOut, report));
+  const { told, following } = pickRuleOuts(everywhere, hardness);
+  const atSomePlaces = report.ruleOuts.filter(
+    (ruleOut) => ruleOut.hardness === hardness && !everywhere.includes(ruleOut),
+  );
   const count = told.length === 1 ? "1 reason" : `${told.length} reasons, each by itself`;
   const item = (ruleOut: RuleOut) => (
     <RuleOutItem
@@ -39,6 +44,15 @@ export function RuledOut({ title, hardness, none, report, words, glossary }: Pro
       </h2>
       {told.length + following.length === 0 ? <p className={styles["none"]}>{none}</p> : null}
       <ul>{told.map(item)}</ul>
+      {atSomePlaces.length > 0 ? (
+        <div className={styles["following"]}>
+          <Disclosure
+            summary={`${atSomePlaces.length} only at some of the places it can be from, as no region is claimed or a wide one`}
+          >
+            <ul>{atSomePlaces.map(item)}</ul>
+          </Disclosure>
+        </div>
+      ) : null}
       {following.length > 0 ? (
         <div className={styles["following"]}>
           <Disclosure

@@ -1,4 +1,5 @@
 import { countSigns } from "../../domain/count-signs.ts";
+import { holdsEverywhere } from "../../domain/holds-everywhere.ts";
 import type { Finding, RuleOut } from "../../domain/report.ts";
 import { speaksOfChange } from "../../domain/speaks-of-change.ts";
 
@@ -17,14 +18,6 @@ function partsOf(ruleOuts: readonly RuleOut[], reader: ReportReader): string {
   return listInWords(more > 0 ? [...named, `${numberInWords(more)} other parts`] : named);
 }
 
-/** Whether it holds wherever the piece can be from: as it stands, or with others that contradict the same finding elsewhere. */
-function holdsEverywhere({ places, findings, hardness }: RuleOut, reader: ReportReader): boolean {
-  if (places.length === 0 || places.length >= reader.report.attribution.places.length) return true;
-  const [finding, another] = findings.map(reader.findingOf);
-  if (another !== undefined || finding?.label !== "contradictory") return false;
-  return hardness === "practice" || finding.hardness === "physical";
-}
-
 const against = (
   reader: ReportReader,
   hardness: RuleOut["hardness"],
@@ -34,7 +27,7 @@ const against = (
     (ruleOut) =>
       ruleOut.hardness === hardness &&
       ruleOut.against === "attribution" &&
-      holdsEverywhere(ruleOut, reader) === everywhere,
+      holdsEverywhere(ruleOut, reader.report) === everywhere,
   );
 
 /** What would be ruled out, else unusual, at some of the places that the claim leaves open, and is not at others. */
