@@ -1,3 +1,4 @@
+import { checkLooking } from "./check-looking.ts";
 import { isBlank, isId, wrong } from "./draft.ts";
 import type { Problem } from "./problem.ts";
 import { TERM_KINDS, type Term } from "./term.ts";
@@ -10,5 +11,13 @@ export function checkTerm(term: Term): readonly Problem[] {
       ? []
       : [wrong("The kind of a term", `one of ${TERM_KINDS.join(", ")}`, ["kind"])]),
     ...(isBlank(term.label) ? [wrong("The label of a term", "a name that people read", ["label"])] : []),
+    ...(term.looking === undefined ? [] : checkLooking(term.looking)),
+    ...(term.looking !== undefined && term.kind !== "feature"
+      ? [
+          wrong("Looking notes", "left out but on a feature: nothing else is looked for on a piece", [
+            "looking",
+          ]),
+        ]
+      : []),
   ];
 }

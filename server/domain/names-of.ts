@@ -30,6 +30,9 @@ function namesOfTerm(term: Term): readonly Name[] {
   return [
     ...optional("the broader term", term.broader, ["broader"], [term.kind]),
     ...(term.parts ?? []).map((part, i) => name("a kind of part", part, ["parts", i], ["part"])),
+    ...(term.looking?.mistakenFor ?? []).flatMap((alike, i) =>
+      optional("what it is mistaken for", alike.term, ["looking", "mistakenFor", i, "term"], THINGS),
+    ),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { TermId } from "./ids.ts";
+import type { Looking } from "./looking.ts";
 
 /** The kinds of node in the graph. `part` is a kind of part (drawer bottom, back board), not a part of one piece. */
 export const TERM_KINDS = [
@@ -35,8 +36,10 @@ export interface Term {
   readonly otherLabels?: readonly string[];
   /** The label takes the definite article in a sentence: "in the United States". */
   readonly withArticle?: boolean;
-  /** What it is, how to see it, what it is confused with. Plain sentences. */
+  /** What it is. Plain sentences. */
   readonly note?: string;
+  /** Of a feature: how it is looked for, what it is mistaken for, what innocent causes it has. */
+  readonly looking?: Looking;
   readonly broader?: TermId;
   /** For a feature: the kinds of part it is looked for on. For a form: the parts it is expected to have. */
   readonly parts?: readonly TermId[];

@@ -10,6 +10,7 @@ import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
 import { ClaimList } from "./ClaimList.tsx";
 import { Kicker } from "./Kicker.tsx";
+import { LookingNotes } from "./LookingNotes.tsx";
 import { ReferenceTables } from "./ReferenceTables.tsx";
 import styles from "./reading.module.css";
 import { TermMargin } from "./TermMargin.tsx";
@@ -63,6 +64,7 @@ export function TermPage({ id: named }: { id: string }) {
         </div>
       </header>
       <div className={styles["main"]}>
+        {term.looking ? <LookingNotes looking={term.looking} /> : null}
         <YearsByRegion claims={claims} />
         {claims.length > 0 || isDatedKind(term.kind) ? (
           <section className={styles["section"]}>

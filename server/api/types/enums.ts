@@ -1,6 +1,7 @@
 import type { Citation, Claim, Hardness, Relation } from "../../domain/claim.ts";
 import { STRENGTHS } from "../../domain/claim.ts";
 import { SEEN, SURENESS } from "../../domain/examination.ts";
+import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
 import { TERM_KINDS } from "../../domain/term.ts";
@@ -38,6 +39,8 @@ function named<Value extends string>(values: readonly Value[]) {
 /** The closed lists of the field. */
 export const addEnums = (b: PlainBuilder) => ({
   termKind: b.enumType("TermKind", { values: named(TERM_KINDS) }),
+  move: b.enumType("Move", { values: named(MOVES) }),
+  aid: b.enumType("Aid", { values: named(AIDS) }),
   relation: b.enumType("Relation", { values: named(RELATIONS) }),
   strength: b.enumType("Strength", { values: named(STRENGTHS) }),
   hardness: b.enumType("Hardness", { values: named(HARDNESS) }),

@@ -1,3 +1,4 @@
+import type { LookAlike, Looking } from "../../domain/looking.ts";
 import { ancestorsOf } from "../../use-cases/ask/ancestors-of.ts";
 import { type FeaturesOnPart, featuresOnPart } from "../../use-cases/ask/features-on-part.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
@@ -23,6 +24,32 @@ export function addTerm(b: Builder) {
       }),
     }),
   });
+  const lookAlike = b.objectRef<AsOf<LookAlike>>("LookAlike").implement({
+    description: "Something that looks like a feature and is not.",
+    fields: (t) => ({
+      what: t.exposeString("what"),
+      term: t.field({
+        type: "Term",
+        nullable: true,
+        resolve: ({ term, at }, _, { load }) => (term ? load.terms.one(term, at) : null),
+      }),
+      apart: t.exposeString("apart", { description: "How the two are told apart." }),
+    }),
+  });
+  const looking = b.objectRef<AsOf<Looking>>("Looking").implement({
+    description: "How a feature is looked for, what it is mistaken for, what brings it about in all honesty.",
+    fields: (t) => ({
+      how: t.exposeString("how"),
+      move: t.expose("move", { type: b.enums.move }),
+      aids: t.field({ type: [b.enums.aid], resolve: ({ aids }) => aids ?? [] }),
+      mistakenFor: t.field({
+        type: [lookAlike],
+        resolve: ({ mistakenFor = [], at }) => mistakenFor.map((each) => asOf(each, at)),
+      }),
+      innocent: t.exposeString("innocent", { nullable: true }),
+      basis: t.expose("basis", { type: b.enums.basis }),
+    }),
+  });
   const onPart = b.objectRef<AsOf<FeaturesOnPart>>("FeaturesOnPart").implement({
     fields: (t) => ({
       part: t.field({
@@ -46,6 +73,11 @@ export function addTerm(b: Builder) {
       label: t.exposeString("label"),
       otherLabels: t.stringList({ resolve: (term) => term.otherLabels ?? [] }),
       note: t.exposeString("note", { nullable: true }),
+      looking: t.field({
+        type: looking,
+        nullable: true,
+        resolve: ({ looking: notes, at }) => (notes ? asOf(notes, at) : null),
+      }),
       broader: t.field({
         type: "Term",
         nullable: true,

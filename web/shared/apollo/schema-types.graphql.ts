@@ -21,6 +21,17 @@ export type AatMatch = {
   readonly label: Scalars['String']['output'];
 };
 
+export type Aid =
+  | 'FINGERTIP'
+  | 'LABORATORY'
+  | 'LENS'
+  | 'MAGNET'
+  | 'MIRROR'
+  | 'RAKING_LIGHT'
+  | 'RULE'
+  | 'SQUARE'
+  | 'ULTRAVIOLET_LAMP';
+
 /** What is claimed of the piece; what is not stated is unknown. */
 export type Attribution = {
   readonly __typename?: 'Attribution';
@@ -266,6 +277,33 @@ export type FoundThere = {
 export type Hardness =
   | 'PHYSICAL'
   | 'PRACTICE';
+
+/** Something that looks like a feature and is not. */
+export type LookAlike = {
+  readonly __typename?: 'LookAlike';
+  /** How the two are told apart. */
+  readonly apart: Scalars['String']['output'];
+  readonly term?: Maybe<Term>;
+  readonly what: Scalars['String']['output'];
+};
+
+/** How a feature is looked for, what it is mistaken for, what brings it about in all honesty. */
+export type Looking = {
+  readonly __typename?: 'Looking';
+  readonly aids: ReadonlyArray<Aid>;
+  readonly basis: Basis;
+  readonly how: Scalars['String']['output'];
+  readonly innocent?: Maybe<Scalars['String']['output']>;
+  readonly mistakenFor: ReadonlyArray<LookAlike>;
+  readonly move: Move;
+};
+
+export type Move =
+  | 'DRAWER_OUT'
+  | 'NOTHING'
+  | 'PIECE_TURNED'
+  | 'SAMPLE_TAKEN'
+  | 'SOMETHING_UNFASTENED';
 
 export type Mutation = {
   readonly __typename?: 'Mutation';
@@ -810,6 +848,7 @@ export type Term = Node & {
   readonly id: Scalars['ID']['output'];
   readonly kind: TermKind;
   readonly label: Scalars['String']['output'];
+  readonly looking?: Maybe<Looking>;
   /** Claims about other terms that name this one. */
   readonly namedIn: ClaimConnection;
   readonly narrower: TermConnection;
