@@ -53,6 +53,7 @@ export const ASSUMED_ODDS: AssumedOdds = {
   wrongFallback: 0.3,
   misread: { sure: 0.02, probable: 0.1, possible: 0.3 },
   detect: 0.8,
+  prevalence: 0.3,
   baseRate: 0.05,
   leak: 0.005,
   lateSurvival: 0.02,

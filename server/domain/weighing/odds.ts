@@ -39,6 +39,8 @@ export interface AssumedOdds {
   readonly misread: Readonly<Record<Sureness, number>>;
   /** That what is there is found when it is looked for. */
   readonly detect: number;
+  /** Share of the parts of its time, where a thing is in full use, that have it. */
+  readonly prevalence: number;
   /** That a feature is reported where it was misread. */
   readonly baseRate: number;
   /** Probability outside all known years: a claim that is wrong, a thing before its time. 0 only if asked for. */

@@ -12,7 +12,8 @@ export function madeIn({ cases, model }: Posterior, group: number): Float64Array
     const mixture = mixtures[group];
     if (mixture === undefined) throw new Error(`the model has no group ${group}`);
     const { seen, odds, original, reworked, all } = mixture;
-    const share = (t: number): number => ((all[t] as number) === 0 ? 0 : (years[t] as number) / (all[t] as number));
+    const share = (t: number): number =>
+      (all[t] as number) === 0 ? 0 : (years[t] as number) / (all[t] as number);
     let earlier = 0;
     for (let u = 0; u < length; u++) {
       add(made, u, share(u) * ((original[u] as number) + (reworked[u] as number)));

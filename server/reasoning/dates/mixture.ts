@@ -1,6 +1,6 @@
 import type { Group } from "./model.ts";
 
-/** The years of one group under each of its states, all divided by exp(`logScale`). By year of the first making. */
+/** The years of one group under each of its states, all divided by one scale. By year of the first making. */
 export interface Mixture {
   /** P(seen | the part was made in year u). */
   readonly seen: Float64Array;
@@ -10,7 +10,8 @@ export interface Mixture {
   readonly reworked: Float64Array;
   /** Sum of the four: P(seen on the group | first making in year t). */
   readonly all: Float64Array;
-  readonly logScale: number;
+  /** Natural log of `all`, the scale taken back. */
+  readonly logAll: Float64Array;
   /** What the priors and signs multiply each state by. */
   readonly odds: {
     readonly original: number;
@@ -35,8 +36,7 @@ export function mix(group: Group, years: number, laterWork: number, reuseYears: 
     for (let t = 0; t < years; t++) {
       seen[t] = (seen[t] as number) * (byYear[t] as number);
       worked[t] =
-        (worked[t] as number) *
-        ((1 - laterWork) * (byYear[t] as number) + laterWork * (after[t] as number));
+        (worked[t] as number) * ((1 - laterWork) * (byYear[t] as number) + laterWork * (after[t] as number));
       largest = Math.max(largest, seen[t] as number, worked[t] as number);
     }
     if (largest === 0) continue;
@@ -59,10 +59,10 @@ export function mix(group: Group, years: number, laterWork: number, reuseYears: 
     later[t] = odds.later * (after[t] as number);
     reused[t] = odds.reused * (before[t] as number);
     reworked[t] = odds.reworked * (worked[t] as number);
-    all[t] =
-      (original[t] as number) + (later[t] as number) + (reused[t] as number) + (reworked[t] as number);
+    all[t] = (original[t] as number) + (later[t] as number) + (reused[t] as number) + (reworked[t] as number);
   }
-  return { seen, original, later, reused, reworked, all, logScale, odds };
+  const logAll = all.map((value) => Math.log(value) + logScale);
+  return { seen, original, later, reused, reworked, all, logAll, odds };
 }
 
 /** Priors of the states, each times the probability of the signs in it. */

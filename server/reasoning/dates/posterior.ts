@@ -1,6 +1,6 @@
 import type { StateOdds } from "../../domain/weighing/odds.ts";
 import { type Mixture, mix } from "./mixture.ts";
-import type { Case, Model } from "./model.ts";
+import type { Case, Group, Model } from "./model.ts";
 
 /** One case after what was seen. */
 export interface CaseOdds {
@@ -22,17 +22,27 @@ export interface Posterior {
   readonly cases: readonly CaseOdds[];
 }
 
-/** Weighs a model. O(cases x parts x years). Throws if a prior or factor leaves nothing possible. */
-export function weighModel(model: Model): Posterior {
+/** Mixtures worked out before, by their group; only for models with one grid, `laterWork` and `reuseYears`. */
+export type KnownMixtures = Map<Group, Mixture>;
+
+/**
+ * Weighs a model. O(cases x parts x years), and a mixture for each group that is not in `known`. Throws if a prior or factor leaves
+ * nothing possible.
+ */
+export function weighModel(model: Model, known: KnownMixtures = new Map()): Posterior {
   const length = model.to - model.from + 1;
+  const mixed = (group: Group): Mixture => {
+    const found = known.get(group) ?? mix(group, length, model.laterWork, model.reuseYears);
+    known.set(group, found);
+    return found;
+  };
+  const logPrior = model.prior.map(Math.log);
   const weighed = model.cases.map((given) => {
-    const mixtures = given.groups.map((group) => mix(group, length, model.laterWork, model.reuseYears));
-    const logs = new Float64Array(length);
-    for (let t = 0; t < length; t++) {
-      let log = Math.log(given.weight) + Math.log(model.prior[t] as number);
-      for (const mixture of mixtures) log += Math.log(mixture.all[t] as number) + mixture.logScale;
-      logs[t] = log;
-    }
+    const mixtures = given.groups.map(mixed);
+    const logWeight = Math.log(given.weight);
+    const logs = logPrior.map((value) => value + logWeight);
+    for (const { logAll } of mixtures)
+      for (let t = 0; t < length; t++) logs[t] = (logs[t] as number) + (logAll[t] as number);
     return { given, mixtures, logs };
   });
   let largest = Number.NEGATIVE_INFINITY;

@@ -4,7 +4,20 @@ import { curve } from "#server/reasoning/dates/curve.ts";
 describe("the curve of a habit", () => {
   it("goes through the worked values", () => {
     const values = curve(
-      { introduced: [1700, 1710], common: [1720, 1740], declining: [1760, 1790], gone: [1790, 1840] },
+      {
+        rises: [
+          [
+            [1700, 1710],
+            [1720, 1740],
+          ],
+        ],
+        falls: [
+          [
+            [1760, 1790],
+            [1790, 1840],
+          ],
+        ],
+      },
       { from: 1690, to: 1850 },
       { leak: 0.005, survival: 0.02 },
     );

@@ -7,9 +7,14 @@ import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
 const FROM = 1700;
 const TO = 1899;
 
-const uniform = (from: number, to: number) =>
-  new Float64Array(to - from + 1).fill(1 / (to - from + 1));
-const factor = (name: string, years: readonly [number, number], inside: number, outside: number, grid = [FROM, TO]) => {
+const uniform = (from: number, to: number) => new Float64Array(to - from + 1).fill(1 / (to - from + 1));
+const factor = (
+  name: string,
+  years: readonly [number, number],
+  inside: number,
+  outside: number,
+  grid = [FROM, TO],
+) => {
   const [from, to] = grid as [number, number];
   return {
     observations: [id<"observation">(name)],
@@ -75,7 +80,8 @@ describe("the weighing of years and states", () => {
     ];
     for (const [i, values] of expected.entries()) {
       const { original, later, reused } = statesOf(posterior, i);
-      for (const [j, value] of [original, later, reused].entries()) expect(value).toBeCloseTo(values[j] as number, 6);
+      for (const [j, value] of [original, later, reused].entries())
+        expect(value).toBeCloseTo(values[j] as number, 6);
     }
   });
 });

@@ -1,0 +1,73 @@
+import type { Dates, PartDates } from "../../domain/weighing/dates.ts";
+import type { StateOdds } from "../../domain/weighing/odds.ts";
+import { significant } from "../../domain/weighing/significant.ts";
+import type { Span } from "../../domain/years.ts";
+import { yearOdds } from "./credible-years.ts";
+import { madeIn } from "./made.ts";
+import type { Model } from "./model.ts";
+import { type Posterior, statesOf, weighModel } from "./posterior.ts";
+import { workedIn } from "./worked.ts";
+
+/** What a weighed model says, as the report has it. */
+export function readDates(posterior: Posterior, claimed: Span): Dates {
+  const { model, years } = posterior;
+  const ifClaimed = asClaimed(model, claimed);
+  const groups = model.cases[0]?.groups ?? [];
+  return {
+    whole: yearOdds(years, model.from),
+    claimed: claimedOdds(posterior, claimed),
+    evidence: significant(posterior.logEvidence / Math.LN10),
+    parts: groups.map(({ parts, prior }, i): PartDates => {
+      const worked = workedIn(posterior, i);
+      return {
+        parts,
+        prior: rounded(prior),
+        odds: rounded(statesOf(posterior, i)),
+        made: yearOdds(madeIn(posterior, i), model.from),
+        ...(worked ? { worked: yearOdds(worked, model.from) } : {}),
+        ifAsClaimed: rounded(ifClaimed ? statesOf(ifClaimed, i) : prior),
+      };
+    }),
+    places: [...Map.groupBy(posterior.cases, ({ given }) => given.place)].map(([place, cases]) => ({
+      place,
+      probability: significant(cases.reduce((sum, { probability }) => sum + probability, 0)),
+    })),
+    assumedShapes: model.assumedShapes,
+    tried: model.tried,
+    takenApart: model.takenApart,
+  };
+}
+
+/** Probability of the claimed years before and after, with log10 of the Bayes factor for them. */
+export function claimedOdds({ model, years }: Posterior, claimed: Span): Dates["claimed"] {
+  const within = (odds: Float64Array): number => {
+    let sum = 0;
+    for (let t = 0; t < odds.length; t++)
+      if (model.from + t >= claimed[0] && model.from + t <= claimed[1]) sum += odds[t] as number;
+    return Math.min(1, sum);
+  };
+  const [prior, posterior] = [within(model.prior), within(years)];
+  const odds = (p: number): number => p / (1 - p);
+  const log10 = Math.log10(odds(posterior) / odds(prior));
+  return {
+    prior: significant(prior),
+    posterior: significant(posterior),
+    log10: Number.isFinite(log10) ? significant(log10) : 0,
+  };
+}
+
+/** The model with the year of making within the claimed ones; undefined if the grid has none of them. */
+function asClaimed(model: Model, claimed: Span): Posterior | undefined {
+  const prior = model.prior.map((value, t) =>
+    model.from + t >= claimed[0] && model.from + t <= claimed[1] ? value : 0,
+  );
+  const total = prior.reduce((sum, value) => sum + value, 0);
+  return total === 0 ? undefined : weighModel({ ...model, prior: prior.map((value) => value / total) });
+}
+
+const rounded = ({ original, later, reused, reworked }: StateOdds): StateOdds => ({
+  original: significant(original),
+  later: significant(later),
+  reused: significant(reused),
+  reworked: significant(reworked),
+});
