@@ -34,8 +34,8 @@ export interface PartDates {
 /** When the piece was made, and what each part is, as probabilities under the stated assumptions. */
 export interface Dates {
   readonly whole: YearOdds;
-  /** Of the claimed years, before and after what was seen; `log10` of the Bayes factor for them. */
-  readonly claimed: { readonly prior: number; readonly posterior: number; readonly log10: number };
+  /** Of the claimed years, before and after what was seen; `log10` of the Bayes factor for them, null beyond the model. */
+  readonly claimed: { readonly prior: number; readonly posterior: number; readonly log10: number | null };
   /** log10 of the probability of everything seen. */
   readonly evidence: number;
   readonly parts: readonly PartDates[];

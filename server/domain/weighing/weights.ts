@@ -11,14 +11,15 @@ export interface Weight {
   readonly observations: readonly ObservationId[];
   readonly linkedBy?: "tool" | "source" | "cause" | "restoration";
   /** log10 of the Bayes factor that is lost when it is left out. */
-  readonly leaveOneOut: number;
+  readonly leaveOneOut: number | null;
   /** Its step in the chain that adds up to the total. */
-  readonly chain: number;
+  readonly chain: number | null;
   readonly word: WeightWord;
 }
 
 export interface Weights {
-  readonly total: number;
+  /** log10 of the Bayes factor for the claimed years; null beyond the model, like each step. */
+  readonly total: number | null;
   /** In the order of the chain: the largest leave-one-out first, then id. */
   readonly steps: readonly Weight[];
 }
@@ -32,7 +33,7 @@ export interface Varied {
     | { readonly kind: "without-claim"; readonly claim: ClaimId };
   /** Probability of the claimed years. */
   readonly claimed: number;
-  readonly log10: number;
+  readonly log10: number | null;
   readonly parts: readonly { readonly part: PartId; readonly odds: StateOdds }[];
 }
 

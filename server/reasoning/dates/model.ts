@@ -52,4 +52,6 @@ export interface Model {
   readonly assumedShapes: Dates["assumedShapes"];
   readonly tried: readonly (ClaimId | SourceId)[];
   readonly takenApart: readonly (ClaimId | SourceId)[];
+  /** Every claim that a curve rests on, sorted. */
+  readonly used: readonly ClaimId[];
 }

@@ -1,8 +1,9 @@
 import type { Dates, PartDates } from "../../domain/weighing/dates.ts";
 import type { StateOdds } from "../../domain/weighing/odds.ts";
-import { significant } from "../../domain/weighing/significant.ts";
-import type { Span } from "../../domain/years.ts";
+import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
+import type { Span, Year } from "../../domain/years.ts";
 import { yearOdds } from "./credible-years.ts";
+import { logOdds } from "./log-odds.ts";
 import { madeIn } from "./made.ts";
 import type { Model } from "./model.ts";
 import { type Posterior, statesOf, weighModel } from "./posterior.ts";
@@ -40,27 +41,20 @@ export function readDates(posterior: Posterior, claimed: Span): Dates {
 
 /** Probability of the claimed years before and after, with log10 of the Bayes factor for them. */
 export function claimedOdds({ model, years }: Posterior, claimed: Span): Dates["claimed"] {
-  const within = (odds: Float64Array): number => {
-    let sum = 0;
-    for (let t = 0; t < odds.length; t++)
-      if (model.from + t >= claimed[0] && model.from + t <= claimed[1]) sum += odds[t] as number;
-    return Math.min(1, sum);
-  };
-  const [prior, posterior] = [within(model.prior), within(years)];
-  const odds = (p: number): number => p / (1 - p);
-  const log10 = Math.log10(odds(posterior) / odds(prior));
+  const within = (odds: Float64Array): number =>
+    odds.reduce((sum, value, t) => (isWithin(model.from + t, claimed) ? sum + value : sum), 0);
   return {
-    prior: significant(prior),
-    posterior: significant(posterior),
-    log10: Number.isFinite(log10) ? significant(log10) : 0,
+    prior: significant(within(model.prior)),
+    posterior: significant(within(years)),
+    log10: finiteWeight(logOdds(years, model.from, claimed) - logOdds(model.prior, model.from, claimed)),
   };
 }
 
+const isWithin = (year: Year, [first, last]: Span): boolean => year >= first && year <= last;
+
 /** The model with the year of making within the claimed ones; undefined if the grid has none of them. */
 function asClaimed(model: Model, claimed: Span): Posterior | undefined {
-  const prior = model.prior.map((value, t) =>
-    model.from + t >= claimed[0] && model.from + t <= claimed[1] ? value : 0,
-  );
+  const prior = model.prior.map((value, t) => (isWithin(model.from + t, claimed) ? value : 0));
   const total = prior.reduce((sum, value) => sum + value, 0);
   return total === 0 ? undefined : weighModel({ ...model, prior: prior.map((value) => value / total) });
 }

@@ -1,3 +1,4 @@
+import { compareText } from "../../domain/compare.ts";
 import type { Part } from "../../domain/examination.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Dates } from "../../domain/weighing/dates.ts";
@@ -75,6 +76,7 @@ export function modelReader(subject: Subject, odds: AssumedOdds): ModelReader {
   };
   const prior = datePrior(odds.datePrior, grid, claimed);
   const assumedShapes = shapesOf(first);
+  const all = [...new Set(used.flatMap((claims) => [...claims]))].sort(compareText);
   return (taken = NOTHING_GIVEN) => ({
     ...grid,
     prior,
@@ -88,7 +90,7 @@ export function modelReader(subject: Subject, odds: AssumedOdds): ModelReader {
         }),
       ),
     ),
-    ...{ assumedShapes, tried, takenApart },
+    ...{ assumedShapes, tried, takenApart, used: all },
   });
 }
 

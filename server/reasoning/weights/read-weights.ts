@@ -1,11 +1,11 @@
 import { compareText, firstDifference } from "../../domain/compare.ts";
 import type { ObservationId } from "../../domain/ids.ts";
-import { significant } from "../../domain/weighing/significant.ts";
+import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
 import type { Weights } from "../../domain/weighing/weights.ts";
 import type { Span } from "../../domain/years.ts";
+import { logOdds } from "../dates/log-odds.ts";
 import type { Group, Model } from "../dates/model.ts";
 import { type KnownMixtures, weighModel } from "../dates/posterior.ts";
-import { logOdds } from "./log-odds.ts";
 import { keepOnly, unitsOf } from "./units-of.ts";
 import { weightWord } from "./weight-word.ts";
 
@@ -37,10 +37,10 @@ export function readWeights(model: Model, claimed: Span, mixtures: KnownMixtures
     return {
       observations,
       ...(linkedBy ? { linkedBy } : {}),
-      leaveOneOut: significant(leaveOneOut),
-      chain: significant(chain),
+      leaveOneOut: finiteWeight(leaveOneOut),
+      chain: finiteWeight(chain),
       word: weightWord(leaveOneOut),
     };
   });
-  return { total: significant(total), steps };
+  return { total: finiteWeight(total), steps };
 }

@@ -33,7 +33,7 @@ const group = (name: string, prior: StateOdds, factors: Group["factors"]): Group
 const modelOf = (groups: readonly Group[], prior = uniform(FROM, TO), from = FROM, to = TO): Model => ({
   ...{ from, to, prior, laterWork: 0.3, reuseYears: 40 },
   cases: [{ place: { region: null, elsewhere: false }, weight: 1, groups }],
-  ...{ assumedShapes: [], tried: [], takenApart: [] },
+  ...{ assumedShapes: [], tried: [], takenApart: [], used: [] },
 });
 const between = (years: Float64Array, from: number, to: number) =>
   years.slice(from - FROM, to - FROM + 1).reduce((sum, p) => sum + p, 0);
