@@ -1,5 +1,6 @@
 import SchemaBuilder from "@pothos/core";
 import type { Citation, Claim } from "../domain/claim.ts";
+import type { DifferenceInWords, EditInWords } from "../domain/edit-words.ts";
 import type { Attribution, Examination, Observation, Part, Piece } from "../domain/examination.ts";
 import type { Problem } from "../domain/problem.ts";
 import type { ReferenceRow } from "../domain/reference-row.ts";
@@ -8,7 +9,7 @@ import type { ReportWords, StepInWords } from "../domain/report-words.ts";
 import type { Revision } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { AatMatch, Term } from "../domain/term.ts";
-import { LARGEST_PAGE, type SearchHit } from "../ports/store.ts";
+import { LARGEST_PAGE, type PastEdit, type SearchHit } from "../ports/store.ts";
 import type { Examined } from "../use-cases/ask/examine-piece.ts";
 import type { FoundDisagreement, RuleFound } from "../use-cases/ask/find-disagreements.ts";
 import type { ExaminationChanged } from "../use-cases/examination-changed.ts";
@@ -31,6 +32,9 @@ interface Objects {
   Citation: AsOf<Citation>;
   Source: AsOf<Source>;
   Revision: Revision;
+  HistoryEntry: PastEdit;
+  Edit: EditInWords;
+  Difference: DifferenceInWords;
   SearchHit: SearchHit;
   DisagreementRule: RuleFound;
   Disagreement: AsOf<FoundDisagreement>;
@@ -71,6 +75,7 @@ export function createBuilder() {
     claims: addConnection<AsOf<Claim>>(b, "Claim"),
     sources: addConnection<AsOf<Source>>(b, "Source"),
     revisions: addConnection<Revision>(b, "Revision"),
+    history: addConnection<PastEdit>(b, "HistoryEntry"),
     examinations: addConnection<Examination>(b, "Examination"),
     disagreements: addConnection<AsOf<FoundDisagreement>>(b, "Disagreement"),
   };

@@ -4,6 +4,7 @@ import { addClaim } from "./types/claim.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
+import { addHistory } from "./types/history.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
 import { addPiece } from "./types/piece.ts";
@@ -26,6 +27,7 @@ export function buildSchema(): GraphQLSchema {
   addSource(b);
   addReferenceRow(b);
   addRevision(b);
+  addHistory(b);
   addDisagreement(b);
   addPiece(b);
   addExamination(b);

@@ -1,4 +1,4 @@
-import type { Change } from "../domain/change.ts";
+import type { Change, Edit } from "../domain/change.ts";
 import type { Claim, Relation } from "../domain/claim.ts";
 import type { DumpRecord } from "../domain/dump.ts";
 import type { Examination, Piece } from "../domain/examination.ts";
@@ -64,6 +64,12 @@ export interface SearchHit {
   readonly score: number;
 }
 
+/** What one revision did to one thing. */
+export interface PastEdit {
+  readonly revision: Revision;
+  readonly edit: Edit;
+}
+
 /** Who changes the graph, and why. `expected` is the revision the change was made on. */
 export interface Commit {
   readonly change: Change;
@@ -97,7 +103,7 @@ export interface Commit {
  * - S10 Values handed over are shared: neither side changes them, and what a store gives is frozen.
  * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
  *   `STORE_CORRUPT`, `STORE_UNREACHABLE`). After such a failure the store goes on as it stood before.
- * - S12 to S14 Filters, search, neighbourhood: at each of them below.
+ * - S12 to S14, S41 Filters, search, neighbourhood, history: at each of them below.
  */
 export interface Store {
   /** Short name of the adapter, for messages. */
@@ -106,6 +112,9 @@ export interface Store {
   newestRevision(): Promise<Revision | undefined>;
   /** Newest first. */
   revisions(page: PageAsk): Promise<Page<Revision>>;
+  revision(number: RevisionNumber): Promise<Revision | undefined>;
+  /** Every edit of one thing, newest first, with the revision that made it: all since it was first added (S41). */
+  history(kind: Edit["kind"], id: TermId | ClaimId | SourceId, page: PageAsk): Promise<Page<PastEdit>>;
   /** The edits of one revision. */
   changeAt(revision: RevisionNumber): Promise<Change | undefined>;
   commit(commit: Commit): Promise<Revision | Problem>;

@@ -71,12 +71,18 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   { from: "web/graph/", folders: ["web/graph/", "web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/drawings/", folders: ["web/drawings/", "web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/actions/", folders: ["web/actions/", "web/shared/", "server/domain/"], packages: ["*"] },
-  ...["examination", "evidence", "start", "method", "regional-forms"].map((task) => ({
+  {
+    from: "web/answers/",
+    folders: ["web/answers/", "web/strips/", "web/shared/", "server/domain/"],
+    packages: ["*"],
+  },
+  ...["examination", "evidence", "start", "learn", "method", "regional-forms"].map((task) => ({
     from: `web/${task}/`,
     folders: [
       `web/${task}/`,
       "web/shared/",
       "web/strips/",
+      "web/answers/",
       "web/graph/",
       "web/drawings/",
       "web/actions/",

@@ -2,6 +2,7 @@ import { afterEach, describe } from "vitest";
 import type { Store } from "#server/ports/store.ts";
 import { dumpGroup } from "./suite/dumps.ts";
 import { examinationGroup } from "./suite/examinations.ts";
+import { historyGroup } from "./suite/history.ts";
 import { listGroup } from "./suite/lists.ts";
 import { modelGroup } from "./suite/model.ts";
 import { neighbourhoodGroup } from "./suite/neighbourhood.ts";
@@ -24,6 +25,7 @@ export function storeSuite(name: string, open: () => Promise<Store>, runs = 100)
       for (const store of opened.splice(0)) await store.close();
     });
     revisionGroup(openAndKeep);
+    historyGroup(openAndKeep, runs);
     listGroup(openAndKeep);
     neighbourhoodGroup(openAndKeep, runs);
     searchGroup(openAndKeep);

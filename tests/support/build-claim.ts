@@ -27,6 +27,7 @@ export interface ClaimSketch {
   readonly condition?: string;
   readonly anywhere?: boolean;
   readonly absenceOnly?: boolean;
+  readonly note?: string;
 }
 
 const HARD: readonly Relation[] = ["introduced", "attested", "active", "requires"];

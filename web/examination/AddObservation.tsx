@@ -3,10 +3,10 @@ import type { Part, Seen } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
+import { SEEN_CHOICES } from "#web/shared/words/seen-words.ts";
 import { useDeeds } from "./desk.ts";
 import { addObservation } from "./edit-piece.ts";
 import styles from "./ObservationItem.module.css";
-import { SEEN_CHOICES } from "./seen-words.ts";
 import { useFeatures } from "./use-features.ts";
 
 /** Adds a thing to a part: how it was found, then what, by typing. Features looked for on such a part come first. */

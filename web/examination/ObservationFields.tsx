@@ -4,10 +4,10 @@ import { Button } from "#web/shared/ui/Button.tsx";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
+import { SEEN_CHOICES, SURENESS_CHOICES } from "#web/shared/words/seen-words.ts";
 import { useDeeds } from "./desk.ts";
 import { changeObservation, removeObservation } from "./edit-piece.ts";
 import styles from "./ObservationItem.module.css";
-import { SEEN_CHOICES, SURENESS_CHOICES } from "./seen-words.ts";
 
 /** The fields of one observation; each change is stored at once. */
 export function ObservationFields({ seen }: { seen: Observation }) {

@@ -1,12 +1,12 @@
 import { memo, useEffect, useRef } from "react";
 import type { Observation } from "#server/domain/examination.ts";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { seenWords } from "#web/shared/words/seen-words.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import type { StripMark } from "#web/strips/strip-row.ts";
 import { useDeeds } from "./desk.ts";
 import { ObservationFields } from "./ObservationFields.tsx";
 import styles from "./ObservationItem.module.css";
-import { seenWords } from "./seen-words.ts";
 
 interface Props {
   seen: Observation;

@@ -3,6 +3,7 @@ import { Button as AriaButton } from "react-aria-components/Button";
 import type { Observation } from "#server/domain/examination.ts";
 import type { ObservationId } from "#server/domain/ids.ts";
 import type { PartSummary } from "#server/domain/report.ts";
+import { seenWords } from "#web/shared/words/seen-words.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import type { StripMark } from "#web/strips/strip-row.ts";
 import { AddObservation } from "./AddObservation.tsx";
@@ -10,7 +11,6 @@ import { useDeeds } from "./desk.ts";
 import { ObservationItem } from "./ObservationItem.tsx";
 import { PartFields } from "./PartFields.tsx";
 import styles from "./PartList.module.css";
-import { seenWords } from "./seen-words.ts";
 import type { PartRow } from "./use-part-rows.ts";
 
 interface Props {

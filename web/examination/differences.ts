@@ -1,5 +1,5 @@
 import type { Piece } from "#server/domain/examination.ts";
-import { foundWords } from "./seen-words.ts";
+import { foundWords } from "#web/shared/words/seen-words.ts";
 
 /** One thing in which two records of a piece differ, in words; `null` where one side does not have it. */
 export interface Difference {

@@ -1,10 +1,11 @@
 import type { Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import type { Report } from "#server/domain/report.ts";
-import type { ReportWords, StepInWords } from "#server/domain/report-words.ts";
+import type { ReportWords } from "#server/domain/report-words.ts";
+import type { AnswerFragment } from "#web/answers/Answer.graphql.ts";
+import { readWords } from "#web/answers/read-words.ts";
 import type { CitedClaimFragment } from "#web/strips/CitedClaim.graphql.ts";
 import type {
-  AnswerFragment,
   ExaminationFieldsFragment,
   ProblemFieldsFragment,
   RecordedFragment,
@@ -87,33 +88,6 @@ function labelsIn(record: RecordedFragment, answer: AnswerFragment | undefined):
     ...(answer?.terms ?? []),
   ];
   return new Map(terms.flatMap((term) => (term ? [[term.id, term.label] as const] : [])));
-}
-
-type StepsAsGiven = AnswerFragment["words"]["ruleOuts"][number]["steps"];
-
-const readSteps = (steps: StepsAsGiven): StepInWords[] =>
-  steps.map(({ depth, says, claim, assumed }) => ({
-    depth,
-    says,
-    assumed,
-    ...stated("claim", claim === null ? null : id<"claim">(claim)),
-  }));
-
-function readWords(words: AnswerFragment["words"]): ReportWords {
-  return {
-    headline: words.headline,
-    reasons: words.reasons,
-    findings: words.findings.map((finding) => ({ ...finding, steps: readSteps(finding.steps) })),
-    ruleOuts: words.ruleOuts.map((ruleOut) => ({ ...ruleOut, steps: readSteps(ruleOut.steps) })),
-    signs: words.signs.map((sign) => ({
-      ...sign,
-      observation: id<"observation">(sign.observation),
-      claim: id<"claim">(sign.claim),
-    })),
-    parts: words.parts.map((part) => ({ ...part, part: id<"part">(part.part) })),
-    gaps: words.gaps,
-    notSearched: words.notSearched,
-  };
 }
 
 /** An examination from how the server gives it. */

@@ -1,6 +1,7 @@
 import { useApolloClient, useMutation } from "@apollo/client/react";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Piece } from "#server/domain/examination.ts";
+import { pieceToInput } from "#web/shared/apollo/piece-to-input.ts";
 import { sayFailure } from "#web/shared/ui/say-failure.ts";
 import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
 import { ChangeExaminationDocument, UndoExaminationDocument } from "./ExaminationPage.graphql.ts";
@@ -13,7 +14,6 @@ import {
   withEdit,
   withReply,
 } from "./examination-state.ts";
-import { pieceToInput } from "./piece-to-input.ts";
 import { readExamination, type StoredExamination } from "./read-answer.ts";
 
 export interface ExaminationDesk extends ExaminationState {

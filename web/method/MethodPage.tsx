@@ -2,32 +2,58 @@ import { PAD_CENTURY, PAD_YEAR } from "#server/domain/pad-for.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { Cautions } from "./Cautions.tsx";
+import { EXAMPLES } from "./examples.ts";
+import { FeatureWalk } from "./FeatureWalk.tsx";
+import { LiveExample } from "./LiveExample.tsx";
 import styles from "./MethodPage.module.css";
 
-/** What the engine does, what it assumes, and what to be careful of. */
+/** What the engine does, shown on small pieces that it examines while one reads; what it assumes; what to be careful of. */
 export const MethodPage = () => (
   <article className={styles["page"]}>
-    <PageHeading title="Method">How a finding is made, and what it is not</PageHeading>
-    <section>
+    <header className={styles["head"]}>
+      <PageHeading title="How it works">How a finding is made, and what it is not</PageHeading>
+      <p>
+        Every example on this page is an invented scrap of a piece, examined now on the evidence as it stands.
+        Change one thing and see what follows. What you see is what the{" "}
+        <TextLink to="/">examination of a whole piece</TextLink> would show; the{" "}
+        <TextLink to="/learn">lessons</TextLink> go through more of it.
+      </p>
+      <nav aria-label="On this page">
+        <ul className={styles["contents"]}>
+          <li>
+            <a href="#walk">From what is seen to its years</a>
+          </li>
+          {EXAMPLES.map(({ id, title }) => (
+            <li key={id}>
+              <a href={`#${id}`}>{title}</a>
+            </li>
+          ))}
+          <li>
+            <a href="#assumed">What is assumed rather than cited</a>
+          </li>
+          <li>
+            <a href="#cautions">Cautions</a>
+          </li>
+        </ul>
+      </nav>
+    </header>
+    <section id="walk">
       <h2>From what is seen to its years</h2>
-      <p>
-        A feature is walked back along cited claims: what it could only be made with, when that came, in which
-        region, until when. Where a thing could be made in several ways, the years of all of them count, gaps
-        and all. Each step keeps its source and its basis: <em>published</em> with the place in the source,{" "}
-        <em>common practice</em> where no single source stands for it, <em>from memory</em> where nobody has
-        confirmed it yet.
-      </p>
+      <div className={styles["live"]}>
+        <p>
+          A feature is walked back along cited claims: what it could only be made with, when that came, in
+          which region, until when. Where a thing could be made in several ways, the years of all of them
+          count, gaps and all. Each step keeps its source and its basis: <em>published</em> with the place in
+          the source, <em>common practice</em> where no single source stands for it, <em>from memory</em>{" "}
+          where nobody has confirmed it yet. A claim that is rejected or only proposed counts for nothing.
+        </p>
+        <FeatureWalk />
+      </div>
     </section>
-    <section>
-      <h2>Possible and usual are two things</h2>
-      <p>
-        Physical claims say that a tool, a material or a design did not yet exist; they alone can make years
-        impossible. Practice claims say what was habit or fashion; a piece outside them is out of its time,
-        and nothing more. A rejected or merely proposed claim counts for nothing, and so does one whose scope
-        does not reach the piece.
-      </p>
-    </section>
-    <section>
+    {EXAMPLES.map((example) => (
+      <LiveExample key={example.id} example={example} />
+    ))}
+    <section id="assumed">
       <h2>What is assumed rather than cited</h2>
       <ul className={styles["assumed"]}>
         <li>
@@ -44,14 +70,6 @@ export const MethodPage = () => (
         <li>What is not written down is unknown. It is never taken as absent.</li>
         <li>Nothing on a piece is later than the year in which it was looked at.</li>
       </ul>
-    </section>
-    <section>
-      <h2>When it says nothing</h2>
-      <p>
-        Silence has a reason, and the reason is shown: no date is known for the region, the list of ways is
-        open, the claim is meant for another form, an exception holds. What would set a finding aside and was
-        not looked for is named beside it, so that it can be looked for.
-      </p>
     </section>
     <section>
       <h2>The same answer later</h2>

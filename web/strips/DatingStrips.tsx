@@ -18,6 +18,10 @@ interface Props {
   chosenPart?: PartId | undefined;
   onShowWays?: (id: string) => void;
   onEdit?: (row: StripRow) => void;
+  /** Rows that are unfolded from the start. */
+  openAtFirst?: readonly string[];
+  /** False where what the marks mean stands elsewhere on the page. */
+  hasLegend?: boolean;
 }
 
 /**
@@ -32,8 +36,10 @@ export const DatingStrips = memo(function DatingStrips({
   chosenPart,
   onShowWays,
   onEdit,
+  openAtFirst = [],
+  hasLegend = true,
 }: Props) {
-  const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
+  const [open, setOpen] = useState<ReadonlySet<string>>(() => new Set(openAtFirst));
   const [current, setCurrent] = useState<string>();
   const ids = groups.flatMap((group) => group.rows.map((row) => row.id));
   const inTabOrder = current !== undefined && ids.includes(current) ? current : ids[0];
@@ -89,7 +95,7 @@ export const DatingStrips = memo(function DatingStrips({
           </section>
         ))}
       </div>
-      <Legend />
+      {hasLegend ? <Legend /> : null}
     </div>
   );
 });

@@ -1,6 +1,8 @@
 import type { VoidIf } from "#server/domain/report.ts";
 import type { Year } from "#server/domain/years.ts";
+import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
 import { Button } from "#web/shared/ui/Button.tsx";
+import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { sayYears } from "#web/shared/words/say-years.ts";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import styles from "./DatingStrips.module.css";
@@ -55,6 +57,15 @@ export const StripDetail = ({ row, axis, claimed, glossary, onShowWays, onEdit }
           {[...sign.because, ...sign.look].map((line) => (
             <p key={line} className={styles["beside"]}>
               {line}
+            </p>
+          ))}
+          {glossary.findClaim(sign.claim)?.citations.map((citation) => (
+            <p
+              key={`${citation.source?.id} ${citation.locator} ${citation.basis}`}
+              className={styles["beside"]}
+            >
+              <TextLink to={`/claims/${sign.claim}`}>The claim</TextLink>{" "}
+              <CitationLine citation={citation} isShort />
             </p>
           ))}
         </div>

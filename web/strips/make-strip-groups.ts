@@ -38,6 +38,7 @@ function signsOf(finding: Finding, report: Report, words: ReportWords): SignInRo
     if (!said) return [];
     return [
       {
+        claim: sign.claim,
         says: said.says,
         brief: briefSign(sign),
         isSetAside: sign.standing === "set-aside",

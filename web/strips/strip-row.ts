@@ -1,4 +1,4 @@
-import type { ObservationId, PartId } from "#server/domain/ids.ts";
+import type { ClaimId, ObservationId, PartId } from "#server/domain/ids.ts";
 import type { Finding, SetAside, VoidIf } from "#server/domain/report.ts";
 import type { StepInWords } from "#server/domain/report-words.ts";
 import type { Year, YearsJson } from "#server/domain/years.ts";
@@ -21,6 +21,8 @@ export interface StripGap {
 
 /** A sign of alteration that an observation is, as a sentence with what sets it aside or would. */
 export interface SignInRow {
+  /** The claim that reads it as a sign. */
+  readonly claim: ClaimId;
   readonly says: string;
   /** What it speaks for, without naming it again: "speaks for a later part". */
   readonly brief: string;

@@ -1,5 +1,6 @@
 import type { Citation, Claim, Hardness, Relation } from "../../domain/claim.ts";
 import { STRENGTHS } from "../../domain/claim.ts";
+import type { EditKind } from "../../domain/edit-words.ts";
 import { SEEN, SURENESS } from "../../domain/examination.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
@@ -28,6 +29,7 @@ const RELATIONS = eachOf<Relation>({
 });
 const HARDNESS = eachOf<Hardness>({ physical: true, practice: true });
 const STATUSES = eachOf<Claim["status"]>({ accepted: true, proposed: true, rejected: true });
+const EDIT_KINDS = eachOf<EditKind>({ added: true, changed: true, withdrawn: true });
 const BASES = eachOf<Citation["basis"]>({ published: true, "common practice": true, "from memory": true });
 
 /** `typical of` is TYPICAL_OF in the schema and `typical of` everywhere else. */
@@ -49,5 +51,6 @@ export const addEnums = (b: PlainBuilder) => ({
   partState: b.enumType("PartState", { values: named(PART_STATES) }),
   seen: b.enumType("Seen", { values: named(SEEN) }),
   sureness: b.enumType("Sureness", { values: named(SURENESS) }),
+  editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),
   problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
 });

@@ -5,7 +5,7 @@ import { LARGEST_PAGE, type SearchFilter } from "../../ports/store.ts";
 import { examinePiece } from "../../use-cases/ask/examine-piece.ts";
 import { findDisagreements, listDisagreementRules } from "../../use-cases/ask/find-disagreements.ts";
 import { findExamination } from "../../use-cases/ask/find-examination.ts";
-import { findNewestRevision } from "../../use-cases/ask/find-newest-revision.ts";
+import { findRevision } from "../../use-cases/ask/find-revision.ts";
 import { listClaims } from "../../use-cases/ask/list-claims.ts";
 import { listExaminations } from "../../use-cases/ask/list-examinations.ts";
 import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
@@ -63,10 +63,11 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
         resolve: (_, args, context) => findNode(context, args.id),
       }),
       revision: t.field({
-        description: "The newest revision; null while the graph is empty.",
+        description: "The newest revision, or the one of a number; null if there is none.",
         type: "Revision",
         nullable: true,
-        resolve: (_, __, context) => findNewestRevision(context),
+        args: { number: t.arg.int() },
+        resolve: (_, { number }, context) => findRevision(context, number ?? undefined),
       }),
       revisions: t.field({
         description: "Newest first.",

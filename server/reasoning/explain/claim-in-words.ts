@@ -26,7 +26,8 @@ function scopeInWords(scope: Scope, labelOf: LabelOf): string {
   return places.join("");
 }
 
-function whenInWords(when: string, role: "event" | "period"): string {
+/** A date of a claim in words; as it is written where it cannot be read. */
+export function whenInWords(when: string, role: "event" | "period"): string {
   const dating = readDating(when, role);
   return isProblem(dating) ? when : datingInWords(dating);
 }

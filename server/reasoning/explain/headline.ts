@@ -55,7 +55,12 @@ function agreement(reader: ReportReader): string {
   );
   const agree = seen.filter((finding) => finding.label === "consistent").length;
   const silent = seen.filter((finding) => finding.label === "silent").length;
-  if (seen.length === 1) return "the one thing seen can be of those years";
+  if (agree === 0 && seen.length === 0) return "nothing was seen that says anything of the date";
+  if (seen.length === 1)
+    return agree === 1
+      ? "the one thing seen can be of those years"
+      : "the one thing seen says nothing of the date";
+  if (agree === 0) return `none of the ${numberInWords(seen.length)} things seen says anything of the date`;
   const rest =
     silent === 0
       ? ""

@@ -1,12 +1,12 @@
 import { checkCommit } from "../../chain/check-commit.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
-import type { Change, Graph } from "../../domain/change.ts";
+import type { Change, Edit, Graph } from "../../domain/change.ts";
 import { applyChange } from "../../domain/change-graph.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
-import { viewOfGraph } from "../../domain/graph-view.ts";
+import { idOfEdit, viewOfGraph } from "../../domain/graph-view.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
-import type { Commit } from "../../ports/store.ts";
+import type { Commit, PastEdit } from "../../ports/store.ts";
 
 /** One accepted change with its revision, and the whole graph after it. */
 export interface Step {
@@ -38,3 +38,9 @@ export function extendHistory(history: History, commit: Commit): History | Probl
   const revision = deepFreeze(linkRevision(change, commit, history.at(-1)?.revision));
   return [...history, { revision, change, graph }];
 }
+
+/** Every edit of one thing, oldest first. */
+export const editsOf = (history: History, kind: Edit["kind"], id: string): readonly PastEdit[] =>
+  history.flatMap(({ revision, change }) =>
+    change.filter((edit) => edit.kind === kind && idOfEdit(edit) === id).map((edit) => ({ revision, edit })),
+  );

@@ -11,7 +11,7 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Store } from "../../ports/store.ts";
 import { indexTerms, type TermSearch } from "../../search/term-search.ts";
 import { type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
-import { extendHistory, graphAt, type History } from "./graph-history.ts";
+import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
 import { pageOf, pick, sorted } from "./page-of.ts";
 import { verifyHistory } from "./verify-history.ts";
@@ -48,6 +48,14 @@ export function openMemoryStore(): Store {
         page,
         ({ number }) => String(number),
         ({ number }, cursor) => number < Number(cursor),
+      ),
+    revision: async (number) => history[number - 1]?.revision,
+    history: async (kind, id, page) =>
+      pageOf(
+        editsOf(history, kind, id).toReversed(),
+        page,
+        ({ revision }) => String(revision.number),
+        ({ revision }, cursor) => revision.number < Number(cursor),
       ),
     changeAt: async (revision) => history[revision - 1]?.change,
     commit: async (commit) => {

@@ -16,11 +16,12 @@ import { indexTerms, type TermSearch } from "../../search/term-search.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
+import { listEdits } from "./list-edits.ts";
 import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
-import { listRevisions, newestRevision, readChange } from "./revisions.ts";
+import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { standingThings, standingView } from "./standing-view.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
@@ -71,6 +72,8 @@ function storeIn(database: Database, path: string): Store {
 
     newestRevision: () => read(() => newestRevision(database)),
     revisions: (page) => read(() => listRevisions(database, page)),
+    revision: (number) => read(() => findRevision(database, number)),
+    history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),
     changeAt: (revision) => read(() => readChange(database, revision)),
     commit: async (commit) => {
       const { change, expected } = frozenCopy(commit);

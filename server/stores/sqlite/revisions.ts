@@ -14,6 +14,14 @@ export function newestRevision(database: Database): Revision | undefined {
   return row && revisionOf(row);
 }
 
+/** The revision of a number. */
+export function findRevision(database: Database, number: RevisionNumber): Revision | undefined {
+  const row = database.get<Revision>(`SELECT ${REVISION_COLUMNS} FROM revision WHERE number = :number`, {
+    number,
+  });
+  return row && revisionOf(row);
+}
+
 /** A row as the domain has it. */
 export const revisionOf = ({ number, at, by, message, content, previous, hash }: Revision): Revision =>
   deepFreeze({ number, at, by, message, content, previous, hash });

@@ -86,6 +86,21 @@ describe("a report in words", () => {
     expect(words.reasons).toEqual([]);
   });
 
+  it("[W3] does not count what says nothing as being of the claimed years", () => {
+    const formInUse: ClaimSketch = { id: "form", relation: "current", subject: "chest", when: "1700/1800" };
+    const headline = (...seen: ("present" | "absent")[]) =>
+      wordsOf([formInUse], {
+        form: "chest",
+        observations: seen.map((each, i) => ({ id: `o${i}`, part: "drawers", feature: "arcs", seen: each })),
+      }).headline;
+    const start = "Nothing recorded rules 1765 to 1775 out: ";
+    expect(headline("absent")).toBe(`${start}nothing was seen that says anything of the date.`);
+    expect(headline("present")).toBe(`${start}the one thing seen says nothing of the date.`);
+    expect(headline("present", "present")).toBe(
+      `${start}none of the two things seen says anything of the date.`,
+    );
+  });
+
   it("[W3] asks for a first observation where there is none, and gives no score anywhere", () => {
     expect(wordsOf([], { observations: [] }).headline).toBe(
       "Nothing is recorded yet. Begin with one part and what you see on it.",

@@ -143,6 +143,17 @@ export type DatesBeside = {
   readonly there: Claim;
 };
 
+/** One thing that is not as it was, in words. */
+export type Difference = {
+  readonly __typename?: 'Difference';
+  /** Null where it went. */
+  readonly after?: Maybe<Scalars['String']['output']>;
+  /** Null where it came new. */
+  readonly before?: Maybe<Scalars['String']['output']>;
+  /** What differs: date, strength, citation. */
+  readonly what: Scalars['String']['output'];
+};
+
 /** What a rule found. */
 export type Disagreement = {
   readonly __typename?: 'Disagreement';
@@ -194,6 +205,21 @@ export type DisagreementRule = {
   readonly remedy: Scalars['String']['output'];
   readonly title: Scalars['String']['output'];
 };
+
+/** An edit of one term, claim or source. */
+export type Edit = {
+  readonly __typename?: 'Edit';
+  /** None where it was added or withdrawn. */
+  readonly differences: ReadonlyArray<Difference>;
+  readonly does: EditKind;
+  /** The thing as it stood afterwards, as a line; of a withdrawn one, as it last stood. */
+  readonly says: Scalars['String']['output'];
+};
+
+export type EditKind =
+  | 'ADDED'
+  | 'CHANGED'
+  | 'WITHDRAWN';
 
 export type Examination = Node & {
   readonly __typename?: 'Examination';
@@ -277,6 +303,26 @@ export type FoundThere = {
 export type Hardness =
   | 'PHYSICAL'
   | 'PRACTICE';
+
+/** What one revision did to one thing. */
+export type HistoryEntry = {
+  readonly __typename?: 'HistoryEntry';
+  readonly edit: Edit;
+  readonly revision: Revision;
+};
+
+export type HistoryEntryConnection = {
+  readonly __typename?: 'HistoryEntryConnection';
+  readonly edges: ReadonlyArray<HistoryEntryEdge>;
+  readonly pageInfo: PageInfo;
+  readonly totalCount: Scalars['Int']['output'];
+};
+
+export type HistoryEntryEdge = {
+  readonly __typename?: 'HistoryEntryEdge';
+  readonly cursor: Scalars['String']['output'];
+  readonly node: HistoryEntry;
+};
 
 /** Something that looks like a feature and is not. */
 export type LookAlike = {
@@ -483,6 +529,8 @@ export type ProblemCode =
 
 export type Query = {
   readonly __typename?: 'Query';
+  /** How a term, claim or source of the newest revision differs from the same on an earlier one, as one edit; null if it does not. */
+  readonly changedSince?: Maybe<Edit>;
   /** Null if there is no such claim on that revision. */
   readonly claim?: Maybe<Claim>;
   readonly claims: ClaimConnection;
@@ -496,6 +544,8 @@ export type Query = {
   readonly examinations: ExaminationConnection;
   /** Examines a piece without keeping it. */
   readonly examine: ExamineResult;
+  /** Every edit of a term, claim or source, newest first; a withdrawn one has a history too. */
+  readonly history: HistoryEntryConnection;
   readonly node?: Maybe<Node>;
   /** What the graph says of a region; null if there is no such region on that revision. */
   readonly regionProfile?: Maybe<RegionProfile>;
@@ -503,7 +553,7 @@ export type Query = {
   readonly regionProfiles: ReadonlyArray<RegionProfile>;
   /** Every region with how many accepted claims there are on it, by id. */
   readonly regions: ReadonlyArray<RegionCount>;
-  /** The newest revision; null while the graph is empty. */
+  /** The newest revision, or the one of a number; null if there is none. */
   readonly revision?: Maybe<Revision>;
   /** Newest first. */
   readonly revisions: RevisionConnection;
@@ -515,6 +565,12 @@ export type Query = {
   /** Null if there is no such term on that revision. */
   readonly term?: Maybe<Term>;
   readonly terms: TermConnection;
+};
+
+
+export type QueryChangedSinceArgs = {
+  id: Scalars['ID']['input'];
+  revision: Scalars['Int']['input'];
 };
 
 
@@ -556,6 +612,13 @@ export type QueryExamineArgs = {
 };
 
 
+export type QueryHistoryArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+};
+
+
 export type QueryNodeArgs = {
   id: Scalars['ID']['input'];
 };
@@ -575,6 +638,11 @@ export type QueryRegionProfilesArgs = {
 
 export type QueryRegionsArgs = {
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryRevisionArgs = {
+  number?: InputMaybe<Scalars['Int']['input']>;
 };
 
 

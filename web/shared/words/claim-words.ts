@@ -1,3 +1,4 @@
+import { READING_IN_WORDS } from "#server/domain/reading-in-words.ts";
 import type { Basis, ClaimStatus, Hardness, PartState, Strength } from "../apollo/schema-types.graphql.ts";
 
 /** Where a claim comes from; stands wherever the claim does. */
@@ -35,9 +36,4 @@ export const stateWords: Readonly<Record<PartState, string>> = {
 };
 
 /** How far a source was read when its claims were taken from it. */
-export const readingWords: Readonly<Record<string, string>> = {
-  read: "read in the passages cited",
-  opening: "read in its opening pages or abstract only",
-  secondary: "known through another source that cites it",
-  known: "known to exist; not read for these claims",
-};
+export const readingWords: Readonly<Record<string, string>> = READING_IN_WORDS;

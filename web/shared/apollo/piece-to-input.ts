@@ -1,5 +1,5 @@
 import type { Piece } from "#server/domain/examination.ts";
-import type { PieceInput } from "#web/shared/apollo/schema-types.graphql.ts";
+import type { PieceInput } from "./schema-types.graphql.ts";
 
 /** The piece as the server takes it. */
 export const pieceToInput = (piece: Piece): PieceInput => ({
