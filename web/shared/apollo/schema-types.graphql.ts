@@ -59,6 +59,28 @@ export type Basis =
 
 export type ChangeExaminationResult = ExaminationChanged | Refused;
 
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOdds = {
+  readonly __typename?: 'ChosenOdds';
+  readonly datePrior?: Maybe<DatePrior>;
+  readonly leak?: Maybe<Scalars['Float']['output']>;
+  readonly madeToDeceive?: Maybe<Scalars['Float']['output']>;
+  readonly parts: ReadonlyArray<PartOdds>;
+  readonly wrongClaims?: Maybe<Scalars['Float']['output']>;
+};
+
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOddsInput = {
+  readonly datePrior?: InputMaybe<DatePrior>;
+  /** Probability outside all known years. */
+  readonly leak?: InputMaybe<Scalars['Float']['input']>;
+  /** Prior of “made later to look old”. */
+  readonly madeToDeceive?: InputMaybe<Scalars['Float']['input']>;
+  readonly parts?: InputMaybe<ReadonlyArray<PartOddsInput>>;
+  /** Times the probability that claims are wrong. */
+  readonly wrongClaims?: InputMaybe<Scalars['Float']['input']>;
+};
+
 export type Citation = {
   readonly __typename?: 'Citation';
   readonly basis: Basis;
@@ -122,6 +144,11 @@ export type ClaimStatus =
   | 'ACCEPTED'
   | 'PROPOSED'
   | 'REJECTED';
+
+export type DatePrior =
+  | 'AS_CLAIMED'
+  | 'PRODUCTION'
+  | 'UNIFORM';
 
 /** Years a date can mean, as two spans; null where nothing bounds an end. */
 export type DatedYears = {
@@ -447,6 +474,22 @@ export type PartInput = {
   readonly within?: InputMaybe<Scalars['ID']['input']>;
 };
 
+export type PartOdds = {
+  readonly __typename?: 'PartOdds';
+  readonly later: Scalars['Float']['output'];
+  readonly original: Scalars['Float']['output'];
+  readonly part: Scalars['ID']['output'];
+  readonly reused: Scalars['Float']['output'];
+};
+
+/** Odds of three states of a part; they add up to 1. */
+export type PartOddsInput = {
+  readonly later: Scalars['Float']['input'];
+  readonly original: Scalars['Float']['input'];
+  readonly part: Scalars['ID']['input'];
+  readonly reused: Scalars['Float']['input'];
+};
+
 export type PartState =
   | 'LATER'
   | 'ORIGINAL'
@@ -462,6 +505,7 @@ export type Piece = {
   readonly invented: Scalars['Boolean']['output'];
   readonly note?: Maybe<Scalars['String']['output']>;
   readonly observations: ReadonlyArray<Observation>;
+  readonly odds?: Maybe<ChosenOdds>;
   readonly parts: ReadonlyArray<Part>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate: ReadonlyArray<ReadonlyArray<Scalars['ID']['output']>>;
@@ -477,6 +521,7 @@ export type PieceInput = {
   readonly invented?: Scalars['Boolean']['input'];
   readonly note?: InputMaybe<Scalars['String']['input']>;
   readonly observations: ReadonlyArray<ObservationInput>;
+  readonly odds?: InputMaybe<ChosenOddsInput>;
   readonly parts: ReadonlyArray<PartInput>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
@@ -503,6 +548,7 @@ export type ProblemCode =
   | 'DAMAGED_DUMP'
   | 'DUPLICATE_ID'
   | 'EMPTY_LIST'
+  | 'IMPOSSIBLE_ODDS'
   | 'MISSING_LOCATOR'
   | 'NOTHING_TO_UNDO'
   | 'OTHER_VERSION'
