@@ -6,13 +6,13 @@ import { yearOdds } from "./credible-years.ts";
 import { logOdds } from "./log-odds.ts";
 import { madeIn } from "./made.ts";
 import type { Model } from "./model.ts";
-import { type Posterior, statesOf, weighModel } from "./posterior.ts";
+import { type KnownMixtures, type Posterior, statesOf, weighModel } from "./posterior.ts";
 import { workedIn } from "./worked.ts";
 
 /** What a weighed model says, as the report has it. */
-export function readDates(posterior: Posterior, claimed: Span): Dates {
+export function readDates(posterior: Posterior, claimed: Span, mixtures: KnownMixtures): Dates {
   const { model, years } = posterior;
-  const ifClaimed = asClaimed(model, claimed);
+  const ifClaimed = asClaimed(model, claimed, mixtures);
   const groups = model.cases[0]?.groups ?? [];
   return {
     whole: yearOdds(years, model.from),
@@ -53,10 +53,12 @@ export function claimedOdds({ model, years }: Posterior, claimed: Span): Dates["
 const isWithin = (year: Year, [first, last]: Span): boolean => year >= first && year <= last;
 
 /** The model with the year of making within the claimed ones; undefined if the grid has none of them. */
-function asClaimed(model: Model, claimed: Span): Posterior | undefined {
+function asClaimed(model: Model, claimed: Span, mixtures: KnownMixtures): Posterior | undefined {
   const prior = model.prior.map((value, t) => (isWithin(model.from + t, claimed) ? value : 0));
   const total = prior.reduce((sum, value) => sum + value, 0);
-  return total === 0 ? undefined : weighModel({ ...model, prior: prior.map((value) => value / total) });
+  return total === 0
+    ? undefined
+    : weighModel({ ...model, prior: prior.map((value) => value / total) }, mixtures);
 }
 
 const rounded = ({ original, later, reused, reworked }: StateOdds): StateOdds => ({
