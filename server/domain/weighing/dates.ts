@@ -9,9 +9,10 @@ export interface Credible {
   readonly mass: number;
 }
 
-/** Probabilities of years: one for each year from `from` on. They add up to 1. */
+/** Probabilities of years: one for each `step` years from `from` on. They add up to 1. */
 export interface YearOdds {
   readonly from: Year;
+  readonly step: number;
   readonly odds: readonly number[];
   readonly mode: Year;
   readonly mean: number;

@@ -3,6 +3,8 @@ import { significant } from "../../domain/weighing/significant.ts";
 import type { Year } from "../../domain/years.ts";
 
 const SHARE = 0.95;
+/** Years told as one: finer than any evidence of this kind. */
+const STEP = 5;
 /** Probabilities this near to each other count as tied: rounding must not cut an interval. */
 const TIE = 1e-9;
 
@@ -36,8 +38,10 @@ export function yearOdds(odds: Float64Array, from: Year): YearOdds {
     mean += value * (from + t);
   }
   return {
-    from,
-    odds: Array.from(odds, significant),
+    ...{ from, step: STEP },
+    odds: Array.from({ length: Math.ceil(odds.length / STEP) }, (_, i) =>
+      significant(odds.subarray(i * STEP, (i + 1) * STEP).reduce((sum, value) => sum + value, 0)),
+    ),
     mode: from + mode,
     mean: significant(mean),
     credible: credibleYears(odds, from),
