@@ -1,6 +1,7 @@
 import type { Strength } from "../claim.ts";
 import type { Sureness } from "../examination.ts";
 import type { PartId, TermId } from "../ids.ts";
+import type { Move } from "../looking.ts";
 
 /** How probable each state of a part is; the four add up to 1. */
 export interface StateOdds {
@@ -54,6 +55,9 @@ export interface AssumedOdds {
   /** Probability of a feature where it is typical, and elsewhere. */
   readonly typical: Readonly<Record<Strength, number>>;
   readonly notTypical: number;
+  /** That a place can be got at, by what has to be moved for it; and what that costs, beside looking at what is open. */
+  readonly access: Readonly<Record<Move, number>>;
+  readonly effort: Readonly<Record<Move, number>>;
   readonly datePrior: DatePrior;
   /** First year of the grid; the last is that of the examination. */
   readonly gridFrom: number;

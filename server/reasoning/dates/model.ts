@@ -4,6 +4,7 @@ import type { Dates } from "../../domain/weighing/dates.ts";
 import type { StateOdds } from "../../domain/weighing/odds.ts";
 import type { Weight } from "../../domain/weighing/weights.ts";
 import type { Year } from "../../domain/years.ts";
+import type { Given } from "./right-odds.ts";
 
 /** How probable what was seen is, for each year in which it can have been worked. */
 export interface Factor {
@@ -33,6 +34,8 @@ export interface Group {
 export interface Case {
   readonly place: Place;
   readonly weight: number;
+  /** The claims that are right or wrong in it. */
+  readonly given: Given;
   readonly groups: readonly Group[];
 }
 

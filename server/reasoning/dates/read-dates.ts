@@ -7,6 +7,7 @@ import { logOdds } from "./log-odds.ts";
 import { madeIn } from "./made.ts";
 import type { Model } from "./model.ts";
 import { type KnownMixtures, type Posterior, statesOf, weighModel } from "./posterior.ts";
+import { shareWithin } from "./share-within.ts";
 import { workedIn } from "./worked.ts";
 
 /** What a weighed model says, as the report has it. */
@@ -41,11 +42,9 @@ export function readDates(posterior: Posterior, claimed: Span, mixtures: KnownMi
 
 /** Probability of the claimed years before and after, with log10 of the Bayes factor for them. */
 export function claimedOdds({ model, years }: Posterior, claimed: Span): Dates["claimed"] {
-  const within = (odds: Float64Array): number =>
-    odds.reduce((sum, value, t) => (isWithin(model.from + t, claimed) ? sum + value : sum), 0);
   return {
-    prior: significant(within(model.prior)),
-    posterior: significant(within(years)),
+    prior: significant(shareWithin(model.prior, model.from, claimed)),
+    posterior: significant(shareWithin(years, model.from, claimed)),
     log10: finiteWeight(logOdds(years, model.from, claimed) - logOdds(model.prior, model.from, claimed)),
   };
 }

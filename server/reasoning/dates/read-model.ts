@@ -3,20 +3,15 @@ import type { Part } from "../../domain/examination.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Dates } from "../../domain/weighing/dates.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
-import type { Check, Subject } from "../check.ts";
-import type { View } from "../view.ts";
-import { type Currency, currencyIn, type Forced } from "./currency.ts";
-import type { Grid } from "./curve.ts";
+import type { Subject } from "../check.ts";
 import { datePrior } from "./date-prior.ts";
 import { factorsOf, type Placed } from "./factors-of.ts";
 import type { Case, Group, Model } from "./model.ts";
+import { type Placing, placingOf } from "./placing.ts";
 import type { Given } from "./right-odds.ts";
 import { worldsOf } from "./shared-claims.ts";
 import { signFactors } from "./sign-factors.ts";
 import { statePrior } from "./state-prior.ts";
-
-/** Years before the first of the grid that a claimed date may need. */
-const BEFORE = 100;
 
 /** Reads models of one piece that differ in what is taken as right; groups that this does not touch are the same objects. */
 export type ModelReader = (given?: Given) => Model;
@@ -24,21 +19,14 @@ export type ModelReader = (given?: Given) => Model;
 const NOTHING_GIVEN: Given = new Map();
 
 /** Reads a piece as a mixture over years, states, places and claims that may be wrong (docs/method.md). */
-export function modelReader(subject: Subject, odds: AssumedOdds): ModelReader {
-  const { piece, graph, claimed, places } = subject;
-  const from = Math.min(odds.gridFrom, Math.max(1, claimed[0] - BEFORE), piece.examined - 1);
-  const grid: Grid = { from, to: piece.examined };
+export function modelReader(
+  subject: Subject,
+  odds: AssumedOdds,
+  placing: Placing = placingOf(subject, odds),
+): ModelReader {
+  const { graph, claimed, places } = subject;
+  const { grid, placedAt } = placing;
   const groups = groupParts(subject);
-  const curves = new Map<View, (term: TermId, forced?: Forced) => Currency>();
-  const currencyOf = (view: View) => {
-    const known = curves.get(view) ?? currencyIn(view, graph, grid, odds);
-    curves.set(view, known);
-    return known;
-  };
-  const placedAt = (check: Check, place: number): Placed => {
-    const view = (check.elsewhere ? check.views[0] : check.views[place]) as View;
-    return { check, view, currency: currencyOf(view) };
-  };
   const looked = subject.checks.filter((check) => check.part !== undefined && check.seen !== "unseen");
   const first = looked.map((check) => placedAt(check, 0));
   const used = first.map(({ check, currency }) => currency(check.feature).claims);
@@ -85,7 +73,7 @@ export function modelReader(subject: Subject, odds: AssumedOdds): ModelReader {
       worlds.map(
         ({ weight, given }): Case => ({
           place,
-          weight: weight / places.length,
+          ...{ weight: weight / places.length, given },
           groups: groups.map((parts) => groupAt(parts, i, new Map([...given, ...taken]))),
         }),
       ),

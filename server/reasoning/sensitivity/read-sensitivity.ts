@@ -8,6 +8,7 @@ import { logOdds } from "../dates/log-odds.ts";
 import type { Model } from "../dates/model.ts";
 import { type KnownMixtures, type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
 import { type ModelReader, modelReader } from "../dates/read-model.ts";
+import { shareWithin } from "../dates/share-within.ts";
 import { contaminated } from "./contaminated.ts";
 import { moreLater } from "./more-later.ts";
 
@@ -73,10 +74,7 @@ function outcomeOf(posterior: Posterior, { claimed }: Subject): Outcome {
   const { model, years } = posterior;
   const groups = model.cases[0]?.groups ?? [];
   return {
-    claimed: years.reduce(
-      (sum, share, t) => (model.from + t >= claimed[0] && model.from + t <= claimed[1] ? sum + share : sum),
-      0,
-    ),
+    claimed: shareWithin(years, model.from, claimed),
     log10: logOdds(years, model.from, claimed) - logOdds(model.prior, model.from, claimed),
     states: groups.flatMap(({ parts }, i) => {
       const odds = statesOf(posterior, i);

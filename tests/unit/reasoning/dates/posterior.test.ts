@@ -32,7 +32,7 @@ const group = (name: string, prior: StateOdds, factors: Group["factors"]): Group
 });
 const modelOf = (groups: readonly Group[], prior = uniform(FROM, TO), from = FROM, to = TO): Model => ({
   ...{ from, to, prior, laterWork: 0.3, reuseYears: 40 },
-  cases: [{ place: { region: null, elsewhere: false }, weight: 1, groups }],
+  cases: [{ place: { region: null, elsewhere: false }, weight: 1, given: new Map(), groups }],
   ...{ assumedShapes: [], tried: [], takenApart: [], used: [] },
 });
 const between = (years: Float64Array, from: number, to: number) =>
