@@ -17,6 +17,7 @@ import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
 import { addSource } from "./types/source.ts";
 import { addTerm } from "./types/term.ts";
+import { addWeighed } from "./types/weighed.ts";
 
 /** The whole schema; schema.graphql is its print. */
 export function buildSchema(): GraphQLSchema {
@@ -32,6 +33,7 @@ export function buildSchema(): GraphQLSchema {
   addPiece(b);
   addExamination(b);
   addExamined(b);
+  addWeighed(b);
   addReportWords(b);
   addRefused(b);
   const pieceInput = addPieceInput(b);

@@ -1,15 +1,14 @@
-import { ASSUMED } from "../domain/assumptions.ts";
-import type { Piece } from "../domain/examination.ts";
-import type { Neighbourhood } from "../domain/neighbourhood.ts";
-import type { Assumptions } from "../domain/report.ts";
 import { oddsFor } from "../domain/weighing/chosen-odds.ts";
+import type { WeighingJob } from "../domain/weighing/job.ts";
+import type { AssumedOdds } from "../domain/weighing/odds.ts";
 import { STAGES, type Stage, type Weighing } from "../domain/weighing/weighing.ts";
-import { readSubject } from "./check.ts";
+import { readSubject, type Subject } from "./check.ts";
 import { type KnownMixtures, weighModel } from "./dates/posterior.ts";
 import { readDates } from "./dates/read-dates.ts";
-import { modelReader } from "./dates/read-model.ts";
+import { type ModelReader, modelReader } from "./dates/read-model.ts";
 import { ENGINE } from "./engine.ts";
 import { knowGraph } from "./known-graph.ts";
+import { readLooks } from "./looks/read-looks.ts";
 import { readSensitivity } from "./sensitivity/read-sensitivity.ts";
 import { readWeights } from "./weights/read-weights.ts";
 
@@ -18,18 +17,15 @@ export type Weighed = {
   readonly [S in Stage]: { readonly stage: S; readonly answer: NonNullable<Weighing[S]> };
 }[Stage];
 
-/** The weighing of a piece before any stage is through. */
-export function unweighed(piece: Piece, { revision }: Neighbourhood): Weighing {
-  const missing = STAGES.map((stage) => ({ stage, why: "stopped" as const }));
-  return {
-    format: "scribeline/weighing",
-    version: 1,
-    engine: ENGINE,
-    revision,
-    odds: oddsFor(piece.odds),
-    missing,
-  };
-}
+/** A weighing before any stage is through. */
+export const unweighed = ({ piece, neighbourhood, stages }: WeighingJob): Weighing => ({
+  format: "scribeline/weighing",
+  version: 1,
+  engine: ENGINE,
+  revision: neighbourhood.revision,
+  odds: oddsFor(piece.odds),
+  missing: stages.map((stage) => ({ stage, why: "stopped" })),
+});
 
 /** A weighing with one more stage through. */
 export const withStage = (weighing: Weighing, { stage, answer }: Weighed): Weighing => ({
@@ -38,33 +34,45 @@ export const withStage = (weighing: Weighing, { stage, answer }: Weighed): Weigh
   missing: weighing.missing.filter((left) => left.stage !== stage),
 });
 
+/** What the stages share; each is worked out when the first stage asks for it. */
+interface Desk {
+  readonly job: WeighingJob;
+  readonly odds: AssumedOdds;
+  readonly subject: Subject;
+  readonly read: ModelReader;
+  readonly mixtures: KnownMixtures;
+}
+
+type Work = { readonly [S in Stage]?: (desk: Desk) => Weighing[S] };
+
+/** How each stage is worked out. */
+const WORK: Work = {
+  dates: ({ read, subject, mixtures }) => readDates(weighModel(read(), mixtures), subject.claimed, mixtures),
+  weights: ({ read, subject, mixtures }) => readWeights(read(), subject.claimed, mixtures),
+  sensitivity: ({ read, subject, odds, mixtures }) => readSensitivity(subject, odds, read, mixtures),
+  looks: ({ job, odds }) => {
+    if (job.lookFor === undefined) return undefined;
+    const { features, neighbourhood } = job.lookFor;
+    const wide = readSubject(job.piece, knowGraph(neighbourhood, job.assumptions), job.assumptions);
+    return readLooks(wide, { piece: job.piece, features, report: job.report }, odds);
+  },
+};
+
 /**
- * Weighs a piece stage by stage, so that whoever runs it can stop between two of them. The piece is valid; `neighbourhood` is what
- * `askFor` asks for. The same answers for the same input.
+ * Weighs a piece stage by stage, in the order of `STAGES`, so that whoever runs it can stop between two. The piece is valid. The same
+ * answers for the same job.
  */
-export function* weighStages(
-  piece: Piece,
-  neighbourhood: Neighbourhood,
-  assumptions: Assumptions = ASSUMED,
-): Generator<Weighed> {
+export function* weighStages(job: WeighingJob): Generator<Weighed> {
+  const { piece, neighbourhood, assumptions } = job;
   const subject = readSubject(piece, knowGraph(neighbourhood, assumptions), assumptions);
   const odds = oddsFor(piece.odds);
-  const mixtures: KnownMixtures = new Map();
-  const read = modelReader(subject, odds);
-  const model = read();
-  yield { stage: "dates", answer: readDates(weighModel(model, mixtures), subject.claimed, mixtures) };
-  yield { stage: "weights", answer: readWeights(model, subject.claimed, mixtures) };
-  yield { stage: "sensitivity", answer: readSensitivity(subject, odds, read, mixtures) };
+  const desk: Desk = { job, odds, subject, read: modelReader(subject, odds), mixtures: new Map() };
+  for (const stage of STAGES) {
+    if (!job.stages.includes(stage)) continue;
+    const answer = WORK[stage]?.(desk);
+    if (answer !== undefined) yield { stage, answer } as Weighed;
+  }
 }
 
 /** Weighs a piece to the end. */
-export function weigh(
-  piece: Piece,
-  neighbourhood: Neighbourhood,
-  assumptions: Assumptions = ASSUMED,
-): Weighing {
-  return [...weighStages(piece, neighbourhood, assumptions)].reduce(
-    withStage,
-    unweighed(piece, neighbourhood),
-  );
-}
+export const weigh = (job: WeighingJob): Weighing => [...weighStages(job)].reduce(withStage, unweighed(job));

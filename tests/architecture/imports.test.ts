@@ -15,6 +15,12 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["server/domain/", "server/reasoning/", "server/ports/", "server/use-cases/"],
     packages: [],
   },
+  {
+    from: "server/weigher/",
+    folders: ["server/domain/", "server/reasoning/", "server/ports/", "server/solver/", "server/weigher/"],
+    packages: ["node:worker_threads"],
+  },
+  { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
   { from: "server/chain/", folders: ["server/domain/", "server/chain/"], packages: ["node:crypto"] },
   {
     from: "server/search/",

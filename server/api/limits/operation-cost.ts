@@ -21,6 +21,8 @@ const USUAL_ENTRIES = 5;
 
 /** Cost of examining one piece, beside what is read of the answer. */
 export const EXAMINE_WEIGHT = 100;
+/** Cost of weighing one piece. */
+export const WEIGH_WEIGHT = 300;
 /** Cost of looking for disagreements: the whole graph is read once a revision. */
 export const DISAGREEMENTS_WEIGHT = 100;
 

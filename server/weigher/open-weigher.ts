@@ -1,0 +1,87 @@
+import { Worker } from "node:worker_threads";
+import type { WeighingJob } from "../domain/weighing/job.ts";
+import type { Weighing } from "../domain/weighing/weighing.ts";
+import type { Weigher } from "../ports/weigher.ts";
+import { unweighed, type Weighed, withStage } from "../reasoning/weigh.ts";
+
+interface Sent {
+  readonly ticket: number;
+  readonly weighed?: Weighed;
+}
+
+interface Waiting {
+  readonly job: WeighingJob;
+  readonly stop: AbortSignal | undefined;
+  readonly settle: (weighing: Weighing) => void;
+}
+
+/** Longest a job may take in a worker, in milliseconds; what is through by then is the answer. */
+const LONGEST = 20_000;
+/** Jobs that may wait; more are answered as stopped at once. */
+const MOST_WAITING = 64;
+
+/**
+ * Opens a weigher of `count` worker threads. A worker that is stopped, or dies, is replaced by a fresh one, and its job is answered
+ * with the stages that were through.
+ */
+export function openWeigher(count = 2): Weigher {
+  const idle: Worker[] = [];
+  const running = new Set<Worker>();
+  const queue: Waiting[] = [];
+  let tickets = 0;
+  let closed = false;
+  const start = (): Worker => {
+    const worker = new Worker(new URL("./weigh-in-worker.ts", import.meta.url));
+    worker.unref();
+    return worker;
+  };
+
+  function next(): void {
+    const waiting = queue.shift();
+    if (waiting === undefined) return;
+    const worker = idle.pop() ?? (running.size < count ? start() : undefined);
+    if (worker === undefined) return void queue.unshift(waiting);
+    running.add(worker);
+    run(worker, waiting);
+  }
+
+  function run(worker: Worker, { job, stop, settle }: Waiting): void {
+    const ticket = ++tickets;
+    let weighing = unweighed(job);
+    const end = (keep: boolean): void => {
+      clearTimeout(timer);
+      stop?.removeEventListener("abort", kill);
+      worker.removeAllListeners();
+      running.delete(worker);
+      if (keep && !closed) idle.push(worker);
+      else void worker.terminate();
+      settle(weighing);
+      next();
+    };
+    const kill = (): void => end(false);
+    const timer = setTimeout(kill, LONGEST);
+    stop?.addEventListener("abort", kill, { once: true });
+    worker.on("message", (sent: Sent) => {
+      if (sent.ticket !== ticket) return;
+      if (sent.weighed) weighing = withStage(weighing, sent.weighed);
+      else end(true);
+    });
+    worker.once("error", kill);
+    worker.once("exit", kill);
+    worker.postMessage({ ticket, job });
+  }
+
+  return {
+    weigh: (job, stop) =>
+      new Promise((settle) => {
+        if (closed || stop?.aborted || queue.length >= MOST_WAITING) return settle(unweighed(job));
+        queue.push({ job, stop, settle });
+        next();
+      }),
+    close: async () => {
+      closed = true;
+      for (const { job, settle } of queue.splice(0)) settle(unweighed(job));
+      await Promise.all([...idle.splice(0), ...running].map((worker) => worker.terminate()));
+    },
+  };
+}
