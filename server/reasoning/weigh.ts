@@ -9,6 +9,7 @@ import { type ModelReader, modelReader } from "./dates/read-model.ts";
 import { ENGINE } from "./engine.ts";
 import { knowGraph } from "./known-graph.ts";
 import { readLooks } from "./looks/read-looks.ts";
+import { readRivals } from "./rival-stories/read-rivals.ts";
 import { readSensitivity } from "./sensitivity/read-sensitivity.ts";
 import { readWeights } from "./weights/read-weights.ts";
 
@@ -50,6 +51,7 @@ const WORK: Work = {
   dates: ({ read, subject, mixtures }) => readDates(weighModel(read(), mixtures), subject.claimed, mixtures),
   weights: ({ read, subject, mixtures }) => readWeights(read(), subject.claimed, mixtures),
   sensitivity: ({ read, subject, odds, mixtures }) => readSensitivity(subject, odds, read, mixtures),
+  rivals: ({ subject, odds }) => readRivals(subject, odds),
   looks: ({ job, odds }) => {
     if (job.lookFor === undefined) return undefined;
     const { features, neighbourhood } = job.lookFor;

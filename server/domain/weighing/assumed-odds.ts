@@ -56,6 +56,7 @@ export const ASSUMED_ODDS: AssumedOdds = {
   prevalence: 0.3,
   baseRate: 0.05,
   leak: 0.005,
+  copied: 0,
   lateSurvival: 0.02,
   reuseYears: 40,
   signs: { certain: [0.9, 0.009], firm: [0.6, 0.02], usual: [0.5, 0.05], tentative: [0.3, 0.1] },
@@ -78,4 +79,13 @@ export const ASSUMED_ODDS: AssumedOdds = {
   datePrior: "uniform",
   gridFrom: 1500,
   worlds: 3,
+  rivals: {
+    "as-claimed": 0.2,
+    "later-parts": 0.35,
+    provincial: 0.1,
+    "another-region": 0.1,
+    revival: 0.12,
+    "made-up": 0.08,
+    assembled: 0.05,
+  },
 };

@@ -2,6 +2,7 @@ import type { Strength } from "../claim.ts";
 import type { Sureness } from "../examination.ts";
 import type { PartId, TermId } from "../ids.ts";
 import type { Move } from "../looking.ts";
+import type { RivalKind } from "./rivals.ts";
 
 /** How probable each state of a part is; the four add up to 1. */
 export interface StateOdds {
@@ -46,6 +47,8 @@ export interface AssumedOdds {
   readonly baseRate: number;
   /** Probability outside all known years: a claim that is wrong, a thing before its time. 0 only if asked for. */
   readonly leak: number;
+  /** That a habit out of its time was copied on purpose, in a revival say; 0 but in stories of copying. */
+  readonly copied: number;
   /** How common a habit stays after it went out. */
   readonly lateSurvival: number;
   /** Mean age, in years, of what is reused. */
@@ -63,6 +66,8 @@ export interface AssumedOdds {
   readonly gridFrom: number;
   /** Shared claims and sources that are tried both right and wrong. */
   readonly worlds: number;
+  /** Priors of the rival stories before anything is seen; "made later to look old" takes its own from all of them. */
+  readonly rivals: Readonly<Record<Exclude<RivalKind, "to-look-old">, number>>;
   /** Prior of "made later to look old"; without it the rival is not weighed. */
   readonly madeToDeceive?: number;
 }

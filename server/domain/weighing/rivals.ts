@@ -24,12 +24,12 @@ export interface Rival {
   readonly region?: TermId;
   readonly years: YearsJson;
   readonly prior: number;
-  /** log10 of the probability of everything seen under it. */
-  readonly evidence: number;
+  /** log10 of the probability of everything seen under it; null where that is 0. */
+  readonly evidence: number | null;
   /** Probability among the rivals weighed. */
   readonly posterior: number;
-  /** log10 of the Bayes factor against the story as claimed; 0 for that itself. */
-  readonly against: number;
+  /** log10 of the Bayes factor against the story as claimed; 0 for that itself, null beyond the model. */
+  readonly against: number | null;
   /** Parts that are then not of the first making. */
   readonly parts: readonly PartId[];
   /** What was seen that tells it most from the story as claimed, the largest first. */
@@ -40,6 +40,8 @@ export interface Rival {
 
 export interface Rivals {
   readonly weighed: readonly Rival[];
-  /** No two of the best differ by more than half a decade. */
+  /** False where the two best differ by less than half a decade of odds: the evidence does not discriminate between them. */
   readonly discriminates: boolean;
+  /** The prior of "made later to look old" if that story was asked for; else it is not weighed. */
+  readonly madeToDeceive?: number;
 }

@@ -87,6 +87,8 @@ export function currencyIn(view: View, graph: KnownGraph, grid: Grid, odds: Assu
       .filter(({ hardness, claims }) => hardness === "physical" || claims.some(isRegional))
       .reduce<Years>((years, { outer }) => meet(years, outer), ALL_YEARS);
     let span = 0;
+    // A copyist works after the old habit where he can; what did not exist yet he cannot have.
+    for (let t = 0; t < length; t++) values[t] = odds.copied + (1 - odds.copied) * (values[t] as number);
     for (let t = 0; t < length; t++) {
       while (span < possible.length && (possible[span]?.[1] as number) < grid.from + t) span++;
       if (span === possible.length || (possible[span]?.[0] as number) > grid.from + t) values[t] = odds.leak;
