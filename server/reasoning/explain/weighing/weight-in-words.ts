@@ -1,0 +1,16 @@
+import type { WeightWord } from "../../../domain/weighing/weights.ts";
+
+const HOW: Readonly<Record<WeightWord, string>> = {
+  slight: "slightly",
+  moderate: "moderately",
+  strong: "strongly",
+  "very strong": "very strongly",
+  "beyond the model": "beyond anything the model can weigh",
+};
+
+/** "speaks strongly against it (log10 -1.1)"; to follow a subject in the singular. */
+export function weightInWords(log10: number | null, word: WeightWord, it: string): string {
+  if (log10 === null) return `weighs ${HOW[word]}`;
+  if (Math.abs(log10) < 0.05) return `says next to nothing of ${it}`;
+  return `speaks ${HOW[word]} ${log10 > 0 ? "for" : "against"} ${it} (${log10.toFixed(1)})`;
+}

@@ -1,0 +1,57 @@
+import type { Piece } from "../../../domain/examination.ts";
+import type { Stage, Weighing } from "../../../domain/weighing/weighing.ts";
+import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
+import { capitalise } from "../list-in-words.ts";
+import { headlineOfWeighing, reasonsOfWeighing } from "./headline.ts";
+import { looksInWords } from "./looks-in-words.ts";
+import { partDatesInWords } from "./part-dates-in-words.ts";
+import { rivalsInWords } from "./rivals-in-words.ts";
+import { variedInWords } from "./varied-in-words.ts";
+import { readWeighing, type WeighingNames } from "./weighing-reader.ts";
+import { weightInWords } from "./weight-in-words.ts";
+
+const STAGE: Readonly<Record<Stage, string>> = {
+  mends: "what would have to be true",
+  origins: "how many pieces it is made of at least",
+  dates: "the years and the states of the parts",
+  weights: "what each thing seen weighs",
+  sensitivity: "how far the answer depends on what is assumed",
+  rivals: "the rival stories",
+  looks: "what to look at next",
+};
+
+/**
+ * A weighing in sentences. Everything said follows from the weighing alone; `claimed` is the claimed years as a phrase. Sentences on
+ * probabilities stand only in this folder.
+ */
+export function weighingInWords(
+  weighing: Weighing,
+  piece: Piece,
+  claimed: string,
+  names: WeighingNames,
+): WeighingWords {
+  const reader = readWeighing(weighing, piece, claimed, names);
+  const { dates, weights, sensitivity, rivals, looks } = weighing;
+  return {
+    ...(dates ? { headline: headlineOfWeighing(dates, sensitivity, reader) } : {}),
+    ...(dates ? { parts: partDatesInWords(dates.parts, reader) } : {}),
+    ...(weights ? { reasons: reasonsOfWeighing(weights, reader) } : {}),
+    ...(weights
+      ? {
+          weights: weights.steps.map(({ observations, leaveOneOut, word }) => ({
+            observations,
+            says: `${capitalise(observations.map(reader.seenOf).join("; "))} ${weightInWords(leaveOneOut, word, "the claim")}.`,
+          })),
+        }
+      : {}),
+    ...(sensitivity
+      ? { dependsOn: sensitivity.dependsOn.map((what) => variedInWords(what, reader.nameOfSource)) }
+      : {}),
+    ...(rivals ? { rivals: rivalsInWords(rivals, reader) } : {}),
+    ...(looks ? { looks: looksInWords(looks, reader) } : {}),
+    missing: weighing.missing.map(
+      ({ stage, why }) =>
+        `Not worked out: ${STAGE[stage]} (${why === "stopped" ? "it was stopped" : "it would have taken too long"}).`,
+    ),
+  };
+}
