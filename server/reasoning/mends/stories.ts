@@ -1,0 +1,163 @@
+import type { Year, Years } from "../../domain/years.ts";
+import { type MendBudget, Steps } from "./budget.ts";
+import type { Found } from "./cheapest.ts";
+import type { Ground } from "./ground.ts";
+import { both, type Item, isAllIn } from "./items.ts";
+import { yearsRestored } from "./restored.ts";
+import { casesOf, cheapestOf, type Listing, listingOf } from "./search.ts";
+
+/** A set that was found to stand, with where and when it does. */
+export interface Story extends Found {
+  /** Number of the place. */
+  readonly place: number;
+  /** Years of making under which it stands there. */
+  readonly years: Years;
+}
+
+export interface Stories {
+  /** Minimal sets, the cheapest first; all of them unless `more`. */
+  readonly listed: readonly Story[];
+  readonly more: boolean;
+  /** The cheapest known, whether or not it could be listed. */
+  readonly best: Story | undefined;
+  readonly isProved: boolean;
+  /** Nothing costs less. */
+  readonly atLeast: number;
+}
+
+/** What is asked: over which years of making, of which units; all unless said. */
+export interface Asked {
+  readonly range: Years;
+  readonly limit: number;
+  readonly isMeant?: (unit: number) => boolean;
+  /** Number of the one place meant. */
+  readonly place?: number;
+}
+
+/** Sets of equal cost looked at beyond the last that is listed, so that the order among them is settled. */
+const TIES = 100;
+
+/**
+ * What can be given up so that everything holds, the cheapest first. Each set has passed on the graph without what it gives up (M8): one that
+ * brings back what contradicts is not shown, and those that hold it are looked for on what is left of the graph.
+ */
+export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Stories {
+  const { items } = ground;
+  const puzzles = (given: readonly Item[]) => {
+    const all = ground.puzzles(given);
+    return asked.place === undefined ? all : all.slice(asked.place, asked.place + 1);
+  };
+  const cases = (given: readonly Item[]) => casesOf(puzzles(given), items, asked.range, asked.isMeant);
+  const steps = new Steps(budget.states);
+  const listed: Story[] = [];
+  const sources: { readonly given: readonly Item[]; readonly listing: Listing; next: Found | undefined }[] =
+    [];
+  const opened = new Set<string>();
+  const root = cases([]);
+
+  const open = (given: readonly Item[], of = cases(given)): void => {
+    if (opened.has(given.join(" "))) return;
+    opened.add(given.join(" "));
+    const listing = listingOf(of, items, steps);
+    sources.push({ given, listing, next: listing.next() });
+  };
+  const costOf = (given: readonly Item[], found: Found): number =>
+    given.length === 0 ? found.cost : items.costOf(both(given, found.items));
+  const standing = (set: readonly Item[]): Story | undefined =>
+    standingOf(ground, set, ground.reviving(set), asked);
+
+  open([], root);
+  let more = false;
+  const tried = new Set<string>();
+  for (;;) {
+    const source = sources
+      .filter(({ next }) => next !== undefined)
+      .sort((a, b) => costOf(a.given, a.next as Found) - costOf(b.given, b.next as Found))[0];
+    if (source?.next === undefined) break;
+    const set = both(source.given, source.next.items);
+    const cost = items.costOf(set);
+    const last = listed[asked.limit - 1];
+    if (last !== undefined && (cost > last.cost || listed.length >= asked.limit + TIES)) {
+      more = true;
+      break;
+    }
+    if (
+      sources.some(({ given, listing, next }) => next === undefined && leastOf(given, listing, items) < cost)
+    )
+      break;
+    source.next = source.listing.next();
+    if (tried.has(set.join(" ")) || listed.some((other) => isAllIn(other.items, set))) continue;
+    tried.add(set.join(" "));
+    steps.use();
+    const story = standing(set);
+    if (story) listed.push(story);
+    else open(ground.reviving(set));
+  }
+  const frontier = sources.map(({ given, listing, next }) =>
+    next === undefined ? leastOf(given, listing, items) : costOf(given, next),
+  );
+  const isCut = steps.areUsed && frontier.some(Number.isFinite);
+  listed.sort((a, b) => a.cost - b.cost || (items.textOf(a.items) < items.textOf(b.items) ? -1 : 1));
+  const shown = listed.slice(0, asked.limit);
+  if (shown[0] !== undefined)
+    return {
+      ...{ listed: shown, more: more || isCut || listed.length > shown.length },
+      ...{ best: shown[0], isProved: !ground.isCut, atLeast: shown[0].cost },
+    };
+  const known = cheapestStanding(ground, cases, root, standing, budget);
+  const atLeast = Math.max(known.atLeast, Math.min(...frontier));
+  return {
+    listed: known.best === undefined ? [] : [known.best],
+    more: frontier.some(Number.isFinite),
+    best: known.best,
+    isProved: known.best !== undefined && known.best.cost <= atLeast + 0.5 && !ground.isCut,
+    atLeast: known.best === undefined ? atLeast : Math.min(atLeast, known.best.cost),
+  };
+}
+
+const leastOf = (given: readonly Item[], { atLeast }: Listing, items: Ground["items"]): number =>
+  Math.max(atLeast(), items.costOf(given));
+
+/** Rounds of giving up and looking again; each gives up more, so few are needed. */
+const ROUNDS = 12;
+
+/** The cheapest set, and where what it gives up brings something back, the cheapest that holds that too. */
+function cheapestStanding(
+  { items, reviving }: Ground,
+  cases: (given: readonly Item[]) => ReturnType<typeof casesOf>,
+  root: ReturnType<typeof casesOf>,
+  standing: (set: readonly Item[]) => Story | undefined,
+  { states }: MendBudget,
+): { readonly best: Story | undefined; readonly atLeast: number } {
+  let given: readonly Item[] = [];
+  let atLeast = 0;
+  for (let round = 0; round < ROUNDS; round++) {
+    const { found, atLeast: least } = cheapestOf(round === 0 ? root : cases(given), items, states);
+    if (round === 0) atLeast = least;
+    if (found === undefined) break;
+    const set = both(given, found.items);
+    const best = standing(set);
+    if (best) return { best, atLeast };
+    given = both(given, reviving(set));
+  }
+  return { best: undefined, atLeast };
+}
+
+/** A set as a story, if it stands on what it leaves of the graph: in the earliest year, of equal years at the first place. */
+export function standingOf(
+  ground: Ground,
+  set: readonly Item[],
+  given: readonly Item[],
+  { range, isMeant, place: only }: Pick<Asked, "range" | "isMeant" | "place">,
+): Story | undefined {
+  const has = new Set(set);
+  let best: Story | undefined;
+  for (const [place, puzzle] of ground.puzzles(given).entries()) {
+    if (only !== undefined && place !== only) continue;
+    const years = yearsRestored(puzzle, has, range, isMeant);
+    const first = years[0]?.[0];
+    if (first === undefined || (best !== undefined && first >= (best.years[0]?.[0] as Year))) continue;
+    best = { items: set, cost: ground.items.costOf(set), place, years };
+  }
+  return best;
+}
