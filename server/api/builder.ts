@@ -10,6 +10,7 @@ import type { Revision } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { AatMatch, Term } from "../domain/term.ts";
 import type { Weighing } from "../domain/weighing/weighing.ts";
+import type { WeighingWords } from "../domain/weighing/weighing-words.ts";
 import { LARGEST_PAGE, type PastEdit, type SearchHit } from "../ports/store.ts";
 import type { Examined } from "../use-cases/ask/examine-piece.ts";
 import type { FoundDisagreement, RuleFound } from "../use-cases/ask/find-disagreements.ts";
@@ -65,6 +66,7 @@ interface Types {
   Scalars: {
     Report: { Input: never; Output: Report };
     Weighing: { Input: never; Output: Weighing };
+    WeighingWords: { Input: never; Output: WeighingWords };
   };
   DefaultFieldNullability: false;
 }

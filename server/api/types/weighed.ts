@@ -12,10 +12,18 @@ export function addWeighed(b: Builder) {
       throw new TypeError("A weighing is only given out.");
     },
   });
+  b.scalarType("WeighingWords", {
+    description: "A weighing in sentences, as one JSON value.",
+    serialize: (words) => words,
+    parseValue: () => {
+      throw new TypeError("Words are only given out.");
+    },
+  });
   b.objectType("Weighed", {
     fields: (t) => ({
       revision: t.int({ resolve: ({ weighing }) => weighing.revision }),
       weighing: t.expose("weighing", { type: "Weighing" }),
+      words: t.expose("words", { type: "WeighingWords" }),
       terms: t.field({
         extensions: { entries: 100 },
         description: "Every term the weighing names.",
