@@ -18,7 +18,7 @@ export function headlineOfWeighing(
 ): string {
   const { log10, posterior } = dates.claimed;
   const range = sensitivity ? ` (${rangeInWords(sensitivity.claimed)} under other assumptions)` : "";
-  const about = `about ${probabilityInWords(posterior)}${range}`;
+  const about = `${posterior < 0.01 || posterior > 0.99 ? "" : "about "}${probabilityInWords(posterior)}${range}`;
   const part = mostInDoubt(dates.parts, reader, sensitivity);
   if (log10 === null)
     return `What was seen of ${reader.claimed} lies beyond what the model can weigh.${part}`;

@@ -36,7 +36,7 @@ export function readWeighing(
     ...names,
     ...{ weighing, claimed, termOf: names.labelOf },
     partsOf: (parts) => listInWords(parts.map((part) => `the ${partOf(part)}`)),
-    isPlural: (parts) => parts.length > 1 || parts.some((part) => /[^s]s$/.test(partOf(part))),
+    isPlural: (parts) => parts.length > 1 || parts.some((part) => /([^s]s|feet)$/.test(headOf(partOf(part)))),
     seenOf: (observation) => {
       const made = seen.get(observation);
       if (made === undefined) return observation;
@@ -45,3 +45,6 @@ export function readWeighing(
     },
   };
 }
+
+/** The words that a label turns on: "bottoms" of "bottoms of the lower drawers". */
+const headOf = (label: string): string => label.split(/ (?:of|on|in|with|under|behind|at) /, 1)[0] ?? label;
