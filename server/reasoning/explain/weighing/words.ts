@@ -4,6 +4,8 @@ import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
 import { capitalise } from "../list-in-words.ts";
 import { headlineOfWeighing, reasonsOfWeighing } from "./headline.ts";
 import { looksInWords } from "./looks-in-words.ts";
+import { mendsInWords } from "./mends-in-words.ts";
+import { originsInWords } from "./origins-in-words.ts";
 import { partDatesInWords } from "./part-dates-in-words.ts";
 import { rivalsInWords } from "./rivals-in-words.ts";
 import { variedInWords } from "./varied-in-words.ts";
@@ -31,8 +33,10 @@ export function weighingInWords(
   names: WeighingNames,
 ): WeighingWords {
   const reader = readWeighing(weighing, piece, claimed, names);
-  const { dates, weights, sensitivity, rivals, looks } = weighing;
+  const { mends, origins, dates, weights, sensitivity, rivals, looks } = weighing;
   return {
+    ...(mends ? { mends: [mends.possible, mends.usual].map((each) => mendsInWords(each, reader)) } : {}),
+    ...(origins ? { origins: originsInWords(origins, reader) } : {}),
     ...(dates ? { headline: headlineOfWeighing(dates, sensitivity, reader) } : {}),
     ...(dates ? { parts: partDatesInWords(dates.parts, reader) } : {}),
     ...(weights ? { reasons: reasonsOfWeighing(weights, reader) } : {}),
