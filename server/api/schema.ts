@@ -5,6 +5,7 @@ import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
 import { addHistory } from "./types/history.ts";
+import { addLeaning } from "./types/leaning.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
 import { addPiece } from "./types/piece.ts";
@@ -28,6 +29,7 @@ export function buildSchema(): GraphQLSchema {
   addReferenceRow(b);
   addRevision(b);
   addHistory(b);
+  addLeaning(b);
   addDisagreement(b);
   addPiece(b);
   addExamination(b);

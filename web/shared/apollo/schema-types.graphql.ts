@@ -78,6 +78,8 @@ export type Claim = Node & {
   readonly form?: Maybe<Term>;
   readonly hardness?: Maybe<Hardness>;
   readonly id: Scalars['ID']['output'];
+  /** What leans on this claim, among a page of the examinations that are not deleted; each is examined with it and without it. */
+  readonly leaning: Leaning;
   readonly note?: Maybe<Scalars['String']['output']>;
   /** Object of `typical of`; regions of `confined to`; ends of `spread to`; condition of `void when`. */
   readonly objects: ReadonlyArray<Term>;
@@ -103,6 +105,13 @@ export type Claim = Node & {
   /** EDTF; its role (event or period) follows from the relation. */
   readonly when?: Maybe<Scalars['String']['output']>;
   readonly years?: Maybe<DatedYears>;
+};
+
+
+/** A statement about a term, with at least one citation. */
+export type ClaimLeaningArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 export type ClaimConnection = {
@@ -323,6 +332,50 @@ export type HistoryEntryEdge = {
   readonly cursor: Scalars['String']['output'];
   readonly node: HistoryEntry;
 };
+
+/** The examinations of one page that lean on a claim. */
+export type Leaning = {
+  readonly __typename?: 'Leaning';
+  /** Where to look on; null where there are no more. */
+  readonly endCursor?: Maybe<Scalars['String']['output']>;
+  /** Those of the page of which something leans on the claim, the one changed last first. */
+  readonly examinations: ReadonlyArray<LeaningExamination>;
+  /** How many examinations the page has. */
+  readonly looked: Scalars['Int']['output'];
+  /** How many examinations there are. */
+  readonly total: Scalars['Int']['output'];
+};
+
+/** An examination of which something leans on the claim. */
+export type LeaningExamination = {
+  readonly __typename?: 'LeaningExamination';
+  readonly examination: Examination;
+  readonly headline: Scalars['String']['output'];
+  /** The conclusion without the claim; null if the same. */
+  readonly headlineWithout?: Maybe<Scalars['String']['output']>;
+  readonly lines: ReadonlyArray<LeaningLine>;
+};
+
+/** One thing that an examination says and that leans on the claim. */
+export type LeaningLine = {
+  readonly __typename?: 'LeaningLine';
+  /** How it stands. */
+  readonly now: Scalars['String']['output'];
+  readonly role: LeaningRole;
+  /** What it is about; of a rule-out or a sign, its sentence. */
+  readonly says: Scalars['String']['output'];
+  /** The strip to look at: a finding. */
+  readonly strip: Scalars['ID']['output'];
+  /** How it would stand without the claim; null if the same. */
+  readonly without?: Maybe<Scalars['String']['output']>;
+};
+
+export type LeaningRole =
+  | 'AGREEMENT'
+  | 'CONTRADICTION'
+  | 'RULE_OUT'
+  | 'SIGN'
+  | 'SILENCE';
 
 /** Something that looks like a feature and is not. */
 export type LookAlike = {
