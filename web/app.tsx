@@ -22,6 +22,7 @@ const ImportPage = lazy(async () => ({ default: (await import("./evidence/Import
 const RevisionsPage = lazy(async () => ({
   default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
 }));
+const LearnPage = lazy(async () => ({ default: (await import("./learn/LearnPage.tsx")).LearnPage }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
 const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
@@ -45,6 +46,7 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/regions/:id": lazy(async () => ({
     default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
   })),
+  "/learn/:id": lazy(async () => ({ default: (await import("./learn/LessonPage.tsx")).LessonPage })),
   "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
 };
 
@@ -70,6 +72,7 @@ export const App = () => (
           <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
           <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+          <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>
             <NotFoundPage />

@@ -3,6 +3,7 @@ import { Waiting } from "#web/shared/ui/Waiting.tsx";
 import { DatingStrips } from "#web/strips/DatingStrips.tsx";
 import type { StripGroup } from "#web/strips/strip-row.ts";
 import styles from "./AnswerInStrips.module.css";
+import { sayRows } from "./say-rows.ts";
 import type { Answered } from "./use-answer.ts";
 
 interface Props {
@@ -12,6 +13,8 @@ interface Props {
   /** Observations whose strips are unfolded from the start. */
   unfolds?: readonly string[];
   hasLegend?: boolean;
+  /** Observations whose sentences stand above the strips; the headline of the piece if it is left out. */
+  tells?: readonly string[] | undefined;
 }
 
 const rowsToShow = (groups: readonly StripGroup[], shows: readonly string[] | undefined) =>
@@ -25,7 +28,7 @@ const rowsToShow = (groups: readonly StripGroup[], shows: readonly string[] | un
     .filter((group) => group.rows.length > 0);
 
 /** What the engine says of a small piece: its sentence, and the strips with their chains and sources. */
-export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false }: Props) {
+export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false, tells }: Props) {
   if (answer.kind === "waiting") return <Waiting what="the answer" />;
   if (answer.kind === "failed")
     return (
@@ -45,9 +48,11 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false 
   const { report, words, glossary, groups, axis } = answer;
   return (
     <div className={styles["answer"]}>
-      <p className={styles["headline"]} aria-live="polite">
-        {words.headline}
-      </p>
+      <div className={styles["headline"]} aria-live="polite">
+        {(tells === undefined ? [words.headline] : sayRows(groups, tells)).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
       <DatingStrips
         groups={rowsToShow(groups, shows)}
         axis={axis}
