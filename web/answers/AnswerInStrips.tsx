@@ -12,6 +12,7 @@ interface Props {
   shows?: readonly string[] | undefined;
   /** Observations whose strips are unfolded from the start. */
   unfolds?: readonly string[];
+  /** Also what the marks mean, and the revision it was answered from; once on a page is enough. */
   hasLegend?: boolean;
   /** Observations whose sentences stand above the strips; the headline of the piece if it is left out. */
   tells?: readonly string[] | undefined;
@@ -46,13 +47,16 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false,
       </div>
     );
   const { report, words, glossary, groups, axis } = answer;
+  const told = tells === undefined ? [words.headline] : sayRows(groups, tells);
   return (
     <div className={styles["answer"]}>
-      <div className={styles["headline"]} aria-live="polite">
-        {(tells === undefined ? [words.headline] : sayRows(groups, tells)).map((line) => (
-          <p key={line}>{line}</p>
-        ))}
-      </div>
+      {told.length > 0 ? (
+        <div className={styles["headline"]} aria-live="polite">
+          {told.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      ) : null}
       <DatingStrips
         groups={rowsToShow(groups, shows)}
         axis={axis}
@@ -61,9 +65,11 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false,
         openAtFirst={unfolds}
         hasLegend={hasLegend}
       />
-      <p className={styles["beside"]}>
-        Answered now, from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
-      </p>
+      {hasLegend ? (
+        <p className={styles["beside"]}>
+          Answered now, from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
+        </p>
+      ) : null}
     </div>
   );
 }

@@ -16,19 +16,28 @@ interface Props {
   answer: Answered;
 }
 
+/** Unfolded strips say it themselves. */
+const NOTHING: readonly string[] = [];
+
 /** What the evidence says to a choice: words, strips with chain and sources, the other choices, and one thing to change. */
 export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  // On a whole piece the headline speaks of other parts too: then the lesson tells what it asked about.
-  const tells = lesson.demonstration === undefined ? undefined : lesson.asks;
+  // On a whole piece the headline speaks of other parts too: then what the lesson asked about is told instead.
+  const isWholePiece = lesson.demonstration !== undefined;
   return (
     <section className={styles["answer"]} aria-labelledby="answer-heading">
       <h2 id="answer-heading" ref={heading} tabIndex={-1}>
         What the evidence says
       </h2>
       {answer.kind === "examined" ? <Judgement lesson={lesson} chosen={chosen} answer={answer} /> : null}
-      <AnswerInStrips answer={answer} shows={lesson.shows} unfolds={lesson.asks} tells={tells} hasLegend />
+      <AnswerInStrips
+        answer={answer}
+        shows={lesson.shows}
+        unfolds={lesson.asks}
+        {...(isWholePiece ? { tells: NOTHING } : {})}
+        hasLegend
+      />
       {answer.kind === "examined" ? (
         <>
           <div className={styles["keep"]}>
@@ -44,7 +53,7 @@ export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
                 turns={lesson.turns}
                 label="And if it were otherwise?"
                 shows={lesson.shows}
-                tells={tells}
+                tells={isWholePiece ? lesson.asks : undefined}
               />
             </div>
           ) : null}
