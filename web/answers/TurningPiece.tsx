@@ -34,7 +34,7 @@ export function TurningPiece({ piece, asItIs, turns, label, shows, unfolds = [],
   // What a turn adds is seen with the rest.
   const added = turns.flatMap(({ change }) => change.seen?.map((each) => each.id) ?? []);
   return (
-    <div ref={place} className={styles["turning"]}>
+    <div ref={place} className={styles["turning"]} data-turning>
       <RadioGroup
         label={label}
         direction="column"

@@ -74,8 +74,8 @@ function Judgement({ lesson, chosen, answer }: Omit<Props, "piece" | "answer"> &
   if (right === undefined)
     return (
       <p className={styles["otherwise"]}>
-        The evidence of this store is not what the lesson was written on: none of the choices is just what it
-        says now. Here is what it does say.
+        The evidence of this store is not what the lesson was written on, so its explanations do not fit. Here
+        is what the evidence says now.
       </p>
     );
   const others = lesson.choices.filter((choice) => choice !== chosen && choice !== right);
