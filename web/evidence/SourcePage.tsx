@@ -6,6 +6,7 @@ import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { readingWords } from "../shared/words/claim-words.ts";
+import { witnessWords } from "../shared/words/witness-words.ts";
 import { Kicker } from "./Kicker.tsx";
 import styles from "./reading.module.css";
 import { SourceItem } from "./SourceItem.tsx";
@@ -71,12 +72,15 @@ export function SourcePage({ id }: { id: string }) {
             </p>
           ) : null}
         </section>
-        <SourceItem id={source.id} csl={source.csl} />
+        <SourceItem id={source.id} text={source.text} csl={source.csl} />
       </div>
       <dl className={styles["margin"]}>
         <div>
           <dt>Kind</dt>
-          <dd>{source.kind}</dd>
+          <dd>
+            {source.kind}
+            {witnessWords[source.kind] === undefined ? null : <small>{witnessWords[source.kind]}</small>}
+          </dd>
         </div>
         <div>
           <dt>How far it was read</dt>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { printBibtex } from "#server/domain/print-bibtex.ts";
+import { printBibtex } from "#server/domain/bibtex/print-bibtex.ts";
 import type { CslItem } from "#server/domain/source.ts";
 
 const BOOK: CslItem = {
@@ -52,7 +52,7 @@ describe("a source as BibTeX", () => {
 
   it("[P42] puts signs of TeX so that they are printed, and braces never end a field", () => {
     const { title, note } = fieldsOf({ ...BOOK, title: "50 % {of} a_b#c$", note: "a\\b ~ c^d" });
-    expect(title).toBe("{50 \\% \\{of\\} a\\_b\\#c\\$}");
+    expect(title).toBe("{50 \\% \\textbraceleft{}of\\textbraceright{} a\\_b\\#c\\$}");
     expect(note).toBe("a\\textbackslash{}b \\textasciitilde{} c\\textasciicircum{}d");
     expect(fieldsOf({ ...BOOK, URL: "https://example.org/{x}" })["url"]).toBe("https://example.org/%7Bx%7D");
   });
