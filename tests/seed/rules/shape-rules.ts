@@ -4,7 +4,10 @@ import { TERM_KINDS } from "#server/domain/term.ts";
 import { asGraph, withClaim, without, withSource, withTerm } from "../seed-graph.ts";
 import type { Rule } from "./rule.ts";
 
-const TERM_FIELDS = ["id", "kind", "label", "otherLabels", "withArticle", "note", "broader", "parts", "aat"];
+const TERM_FIELDS = [
+  ...["id", "kind", "label", "otherLabels", "withArticle", "note"],
+  ...["looking", "broader", "parts", "aat"],
+];
 const SOURCE_FIELDS = ["id", "kind", "csl", "reading", "note", "piece"];
 
 const strange = (thing: object, known: readonly string[]): readonly string[] =>
