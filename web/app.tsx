@@ -38,6 +38,9 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
     default: (await import("./examination/ExaminationPage.tsx")).ExaminationPage,
   })),
+  "/terms/:id/around": lazy(async () => ({
+    default: (await import("./evidence/AroundPage.tsx")).AroundPage,
+  })),
   "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
   "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
   "/evidence/disagreements/:id": lazy(async () => ({

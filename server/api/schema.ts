@@ -1,5 +1,6 @@
 import type { GraphQLSchema } from "graphql";
 import { createBuilder } from "./builder.ts";
+import { addAround } from "./types/around.ts";
 import { addClaim } from "./types/claim.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
@@ -25,6 +26,7 @@ export function buildSchema(): GraphQLSchema {
   addNode(b);
   addTerm(b);
   addClaim(b);
+  addAround(b);
   addSource(b);
   addReferenceRow(b);
   addRevision(b);

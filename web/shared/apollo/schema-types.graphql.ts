@@ -32,6 +32,75 @@ export type Aid =
   | 'SQUARE'
   | 'ULTRAVIOLET_LAMP';
 
+/** The neighbourhood of a term, as far as it is shown. */
+export type Around = {
+  readonly __typename?: 'Around';
+  readonly leftOut: ReadonlyArray<AroundLeftOut>;
+  readonly links: ReadonlyArray<AroundLink>;
+  /** The term, then its neighbours as they are read, each followed by its own. */
+  readonly members: ReadonlyArray<AroundMember>;
+  /** Claims and narrower terms that were not read, since there are so many. */
+  readonly unread: Scalars['Int']['output'];
+};
+
+/** Terms joined in one way to one that is shown, that are not shown. */
+export type AroundLeftOut = {
+  readonly __typename?: 'AroundLeftOut';
+  readonly count: Scalars['Int']['output'];
+  readonly from: Scalars['ID']['output'];
+  /** The links go out from `from`. */
+  readonly isOutgoing: Scalars['Boolean']['output'];
+  readonly kind: LinkKind;
+  readonly terms: ReadonlyArray<Term>;
+};
+
+
+/** Terms joined in one way to one that is shown, that are not shown. */
+export type AroundLeftOutTermsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+/** What joins two terms that are shown, with the claims that say it. */
+export type AroundLink = {
+  readonly __typename?: 'AroundLink';
+  /** None: the term itself says it. */
+  readonly claimCount: Scalars['Int']['output'];
+  readonly claims: ReadonlyArray<Claim>;
+  readonly from: Scalars['ID']['output'];
+  /** None where nothing is bounded, or no claim says it. */
+  readonly hardness?: Maybe<Hardness>;
+  readonly id: Scalars['ID']['output'];
+  readonly kind: LinkKind;
+  readonly to: Scalars['ID']['output'];
+};
+
+
+/** What joins two terms that are shown, with the claims that say it. */
+export type AroundLinkClaimsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+/** A term that is shown. */
+export type AroundMember = {
+  readonly __typename?: 'AroundMember';
+  /** Claims with a date about it, the earliest first. */
+  readonly dated: ReadonlyArray<Claim>;
+  readonly datedCount: Scalars['Int']['output'];
+  /** The link that it is reached by. */
+  readonly reachedBy?: Maybe<Scalars['ID']['output']>;
+  /** The term that it is reached from; none for the term itself. */
+  readonly reachedFrom?: Maybe<Scalars['ID']['output']>;
+  /** 0 for the term itself. */
+  readonly step: Scalars['Int']['output'];
+  readonly term?: Maybe<Term>;
+};
+
+
+/** A term that is shown. */
+export type AroundMemberDatedArgs = {
+  first?: Scalars['Int']['input'];
+};
+
 /** What is claimed of the piece; what is not stated is unknown. */
 export type Attribution = {
   readonly __typename?: 'Attribution';
@@ -376,6 +445,22 @@ export type LeaningRole =
   | 'RULE_OUT'
   | 'SIGN'
   | 'SILENCE';
+
+/** What joins two terms. */
+export type LinkKind =
+  | 'BROADER'
+  | 'CONFINED_TO'
+  | 'DATED_IN'
+  | 'HAS_PART'
+  | 'LOOKED_FOR_ON'
+  | 'MISTAKEN_FOR'
+  | 'NOT_FOUND_IN'
+  | 'REQUIRES'
+  | 'SAID_OF'
+  | 'SPREAD_FROM'
+  | 'SPREAD_TO'
+  | 'TYPICAL_OF'
+  | 'VOID_WHEN';
 
 /** Something that looks like a feature and is not. */
 export type LookAlike = {
@@ -959,6 +1044,8 @@ export type Sureness =
 export type Term = Node & {
   readonly __typename?: 'Term';
   readonly aat?: Maybe<AatMatch>;
+  /** What claims and the tree of terms join it to, one step away or two. */
+  readonly around: Around;
   readonly broader?: Maybe<Term>;
   /** From the nearest broader term to the top. */
   readonly broaderTerms: ReadonlyArray<Term>;
@@ -979,6 +1066,13 @@ export type Term = Node & {
   readonly parts: ReadonlyArray<Term>;
   /** What is measured or counted of this term; rows that disagree stand side by side. */
   readonly referenceRows: ReadonlyArray<ReferenceRow>;
+};
+
+
+/** Something that can be seen on a part, done in a shop, bought, or named. */
+export type TermAroundArgs = {
+  each?: Scalars['Int']['input'];
+  steps?: Scalars['Int']['input'];
 };
 
 
