@@ -143,7 +143,7 @@ describe("the page that looks through a list", () => {
     );
     expect(await screen.findByText("1 of 3 would be taken, 1 there already, 1 refused")).toBeTruthy();
     const [planes, saws, broken] = await itemsShown();
-    expect(planes).toMatch(/^Planes, 1990line 1, would be stored as source\.planes, as book/);
+    expect(planes).toMatch(/^Planes, 1990entry 1, line 1, would be stored as source\.planes, as book/);
     expect(planes).toMatch(/Missing: author or editor, publisher or place/);
     expect(planes).toMatch(/Fields that would not be kept: keywords/);
     expect(saws).toMatch(/There already, as source\.saw-book \(same address\)\. Cite that one/);

@@ -27,8 +27,13 @@ export function ImportItem({ item, isWanted, onWant }: Props) {
       ) : (
         <>
           <p className={reading["beside"]}>
-            line {line}, would be stored as <code>{csl.id}</code>,{" "}
-            {kind === undefined ? "kind to be chosen by a person" : `as ${kind}`}
+            entry {at}, line {line}
+            {standing === undefined || standing.same === "title and year" ? (
+              <>
+                , would be stored as <code>{csl.id}</code>,{" "}
+                {kind === undefined ? "kind to be chosen by a person" : `as ${kind}`}
+              </>
+            ) : null}
           </p>
           {missing.length === 0 ? null : <p className={styles["lacks"]}>Missing: {missing.join(", ")}</p>}
           {leftOut.length === 0 ? null : (

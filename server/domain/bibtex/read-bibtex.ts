@@ -89,5 +89,7 @@ function withParent(entry: ReadEntry, byKey: ReadonlyMap<string, ReadEntry>): Re
 
 const titleOnly = ({ fields }: ReadEntry): unknown => {
   const title = fields.get("title")?.value;
-  return title === undefined ? undefined : { title: title.replaceAll(/[{}]/g, "").replaceAll(/\s+/g, " ") };
+  // A title that never closed goes on over the fields behind it.
+  const [first = ""] = title?.trim().split("\n") ?? [];
+  return title === undefined ? undefined : { title: first.replaceAll(/[{}]|,\s*$/g, "") };
 };
