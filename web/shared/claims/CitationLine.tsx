@@ -16,7 +16,10 @@ export const CitationLine = ({ citation, isShort = false }: Props) => (
     {citation.source ? (
       <cite>
         <TextLink to={`/sources/${citation.source.id}`}>
-          {[citation.source.text, locatorBeside(citation.source.text, citation.locator ?? "")]
+          {[
+            citation.source.text.replace(/\.$/, ""),
+            locatorBeside(citation.source.text, citation.locator ?? ""),
+          ]
             .filter(Boolean)
             .join(", ")}
         </TextLink>
