@@ -33,6 +33,13 @@ const ComparePage = lazy(async () => ({
   default: (await import("./regional-forms/ComparePage.tsx")).ComparePage,
 }));
 
+/** A page of one thing that can be read as of a revision. */
+const asOf = (load: () => Promise<IdPage>): IdPage =>
+  lazy(async () => {
+    const [{ ReadAsOf }, page] = await Promise.all([import("./evidence/history/ReadAsOf.tsx"), load()]);
+    return { default: ({ id }) => <ReadAsOf id={id} page={page} /> };
+  });
+
 /** Pages that read one thing by its id. */
 const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
@@ -41,8 +48,8 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/terms/:id/around": lazy(async () => ({
     default: (await import("./evidence/AroundPage.tsx")).AroundPage,
   })),
-  "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
-  "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
+  "/terms/:id": asOf(async () => (await import("./evidence/TermPage.tsx")).TermPage),
+  "/claims/:id": asOf(async () => (await import("./evidence/ClaimPage.tsx")).ClaimPage),
   "/evidence/disagreements/:id": lazy(async () => ({
     default: (await import("./evidence/DisagreementRulePage.tsx")).DisagreementRulePage,
   })),
@@ -50,7 +57,7 @@ const idPages: Readonly<Record<string, IdPage>> = {
     default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
   })),
   "/learn/:id": lazy(async () => ({ default: (await import("./learn/LessonPage.tsx")).LessonPage })),
-  "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
+  "/sources/:id": asOf(async () => (await import("./evidence/SourcePage.tsx")).SourcePage),
 };
 
 /** What a page is drawn in: its failure stays its own. */
