@@ -23,8 +23,8 @@ const NOTHING: readonly string[] = [];
 export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  // On a whole piece the headline speaks of other parts too: then what the lesson asked about is told instead.
-  const isWholePiece = lesson.demonstration !== undefined;
+  // The headline speaks of the whole piece: where a lesson asks about one thing, that is told instead.
+  const isOfWhole = lesson.choices.some(({ holds }) => holds.some((one) => "whole" in one));
   return (
     <section className={styles["answer"]} aria-labelledby="answer-heading">
       <h2 id="answer-heading" ref={heading} tabIndex={-1}>
@@ -35,7 +35,7 @@ export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
         answer={answer}
         shows={lesson.shows}
         unfolds={lesson.asks}
-        {...(isWholePiece ? { tells: NOTHING } : {})}
+        tells={isOfWhole ? undefined : NOTHING}
         hasLegend
       />
       {answer.kind === "examined" ? (
@@ -53,7 +53,7 @@ export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
                 turns={lesson.turns}
                 label="And if it were otherwise?"
                 shows={lesson.shows}
-                tells={isWholePiece ? lesson.asks : undefined}
+                tells={isOfWhole ? undefined : lesson.asks}
               />
             </div>
           ) : null}
@@ -67,6 +67,9 @@ export function LessonAnswer({ lesson, piece, chosen, answer }: Props) {
     </section>
   );
 }
+
+/** A choice as it was read, with a stop where it has none. */
+const quote = ({ says }: LessonChoice): string => `“${says}${/[.?!]$/.test(says) ? "" : "."}”`;
 
 /** Whether the choice and the evidence agree, and why; then the other choices. */
 function Judgement({ lesson, chosen, answer }: Omit<Props, "piece" | "answer"> & { answer: Examined }) {
@@ -83,11 +86,11 @@ function Judgement({ lesson, chosen, answer }: Omit<Props, "piece" | "answer"> &
   return (
     <div className={styles["judgement"]}>
       <p>
-        <b>{isAgreed ? "So it says." : "It says otherwise."}</b> You chose: “{chosen.says}” {chosen.because}
+        <b>{isAgreed ? "So it says." : "It says otherwise."}</b> You chose: {quote(chosen)} {chosen.because}
       </p>
       {isAgreed ? null : (
         <p>
-          <b>The evidence says:</b> “{right.says}” {right.because}
+          <b>The evidence says:</b> {quote(right)} {right.because}
         </p>
       )}
       {others.length > 0 ? (
@@ -96,7 +99,7 @@ function Judgement({ lesson, chosen, answer }: Omit<Props, "piece" | "answer"> &
             {others.map((choice) => (
               <li key={choice.id}>
                 <p>
-                  “{choice.says}” {choice.because}
+                  {quote(choice)} {choice.because}
                 </p>
               </li>
             ))}
