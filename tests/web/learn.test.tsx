@@ -135,7 +135,7 @@ describe("a lesson", () => {
     expect(await within(answer).findByText(/is not what the lesson was written on/)).toBeTruthy();
     expect(within(answer).queryByText(/^(So it says|It says otherwise)/)).toBeNull();
     expect(
-      within(answer).getAllByText(/says nothing of the date: no claim covers this place/).length,
+      within(answer).getAllByText(/says nothing of the date: /).length,
     ).toBeGreaterThan(0);
   });
 
