@@ -3,7 +3,7 @@ import { lazy, Suspense, useCallback, useMemo, useState } from "react";
 import { useSearch } from "wouter";
 import { AroundLegend } from "#web/graph/AroundLegend.tsx";
 import type { TermRow } from "#web/graph/around-row.ts";
-import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
+import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
@@ -16,6 +16,7 @@ import { AroundPageDocument } from "./AroundPage.graphql.ts";
 import styles from "./AroundPage.module.css";
 import { aroundEntries, sayDated, sayGroups } from "./around-groups.ts";
 import { aroundRows, extraLinks } from "./around-rows.ts";
+import { Absent } from "./history/Absent.tsx";
 import { Kicker } from "./Kicker.tsx";
 import reading from "./reading.module.css";
 
@@ -29,7 +30,7 @@ export function AroundPage({ id }: { id: string }) {
   const asked = new URLSearchParams(useSearch());
   const steps = asked.get("steps") === "2" ? 2 : 1;
   const each = asked.get("more") === "yes" ? EACH.many : EACH.few;
-  const { data } = useSuspenseQuery(AroundPageDocument, { variables: { id, steps, each } });
+  const { data } = useSuspenseQuery(AroundPageDocument, { variables: { id, steps, each, ...useReadOn() } });
   const around = data.term?.around;
   const entries = useMemo(() => (around ? aroundEntries(around) : []), [around]);
   const rows = useMemo(() => (around ? aroundRows(around, entries) : []), [around, entries]);
@@ -40,19 +41,17 @@ export function AroundPage({ id }: { id: string }) {
     setOpen(row);
     setLit(row);
   }, []);
-  if (!data.term || !around) return <NotFoundPage what="term" id={id} />;
+  if (!data.term || !around) return <Absent id={id} />;
   const { term } = data;
   const [centre] = around.members;
   const terms = rows.filter((row): row is TermRow => row.type === "term");
   const neighbours = entries.filter((entry) => entry.type === "neighbour");
   const chosen = neighbours.find((entry) => entry.id === open);
-  const address = (change: Record<string, string>) => {
-    const params = {
-      ...(steps === 2 ? { steps: "2" } : {}),
-      ...(each === EACH.many ? { more: "yes" } : {}),
-      ...change,
-    };
-    return `/terms/${id}/around?${new URLSearchParams(params)}`;
+  const address = (change: { steps?: "1" | "2"; more?: "yes" }) => {
+    const asks = { steps: `${steps}`, ...(each === EACH.many ? { more: "yes" } : {}), ...change };
+    const { steps: walked, ...others } = asks;
+    const params = new URLSearchParams({ ...(walked === "2" ? { steps: walked } : {}), ...others });
+    return `/terms/${id}/around${params.size > 0 ? `?${params}` : ""}`;
   };
   const isShort = entries.some((entry) => entry.type === "more" && entry.step === 1);
   return (

@@ -6,6 +6,7 @@ import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
 import { ClaimList } from "./ClaimList.tsx";
@@ -64,6 +65,9 @@ export function TermPage({ id: named }: { id: string }) {
             size={DRAWING_SIZE}
           />
         </div>
+        <p className="screen-only">
+          <TextLink to={`/terms/${term.id}/around`}>What stands around it, drawn</TextLink>
+        </p>
       </header>
       <div className={styles["main"]}>
         {term.looking ? <LookingNotes looking={term.looking} /> : null}

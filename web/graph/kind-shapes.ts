@@ -41,7 +41,7 @@ export const kindShapes: Readonly<Record<TermKind, readonly PlatePoint[] | undef
     [0.45, 0.7],
     [-1, 0.7],
   ],
-  finish: [[0, -1], ...arc(-25, 205, 0.72, [0, 0.3])],
+  finish: [[0, -1], ...arc(-25, 205, 0.7, [0, 0.28])],
   style: [
     [0, -1],
     [0.3, -0.3],

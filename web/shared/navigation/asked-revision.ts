@@ -1,5 +1,5 @@
 /** Pages that can be read as of a revision. */
-const READABLE = /^\/(terms|claims|sources)\/[^/?#]+(?=$|[?#])/;
+const READABLE = /^\/(terms|claims|sources)\/[^/?#]+(?:\/around)?(?=$|[?#])/;
 /** As far as the server counts. */
 const HIGHEST = 2 ** 31 - 1;
 
