@@ -45,9 +45,7 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
     default: (await import("./examination/ExaminationPage.tsx")).ExaminationPage,
   })),
-  "/terms/:id/around": lazy(async () => ({
-    default: (await import("./evidence/AroundPage.tsx")).AroundPage,
-  })),
+  "/terms/:id/around": asOf(async () => (await import("./evidence/AroundPage.tsx")).AroundPage),
   "/terms/:id": asOf(async () => (await import("./evidence/TermPage.tsx")).TermPage),
   "/claims/:id": asOf(async () => (await import("./evidence/ClaimPage.tsx")).ClaimPage),
   "/evidence/disagreements/:id": lazy(async () => ({

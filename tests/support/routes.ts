@@ -12,6 +12,8 @@ export const ROUTES: readonly string[] = [
   "/evidence/disagreements/one-source",
   "/evidence/sources/import",
   "/terms/tool.circular-saw",
+  "/terms/tool.circular-saw/around",
+  "/terms/region.britain/around?steps=2",
   "/terms/material.mahogany",
   "/terms/region.new-england",
   "/claims/claim.A13",
