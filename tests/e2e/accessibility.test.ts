@@ -53,6 +53,7 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
       await page.getByRole("radio", { name: /^For wear/ }).check({ force: true });
       await page.getByRole("button", { name: "See what the evidence says" }).click();
       await page.getByRole("button", { name: /^And the other choices/ }).click();
+      await page.locator("[data-turning]").scrollIntoViewIfNeeded();
       await page.locator("[data-turning] [aria-live]").waitFor();
     },
   ],
