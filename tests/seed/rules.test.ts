@@ -36,6 +36,21 @@ describe.each([...shapeRules, ...honestyRules, ...modellingRules, ...lookingRule
   },
 );
 
+describe("what a rule finds", () => {
+  it("is said with file and line", () => {
+    expect(placed("tool.pit-saw has a field brooder")).toMatch(
+      /^terms\/sawing\.jsonl:\d+ tool\.pit-saw has a field brooder$/,
+    );
+  });
+});
+
+/** A finding with the file and line of the first thing it names. */
+function placed(finding: string): string {
+  const [id] = /\b[a-z-]+\.[A-Za-z0-9-]+/.exec(finding) ?? [];
+  const line = lines.find(({ text }) => id !== undefined && (JSON.parse(text) as { id: string }).id === id);
+  return `${line?.at ?? "seed-data"} ${finding}`;
+}
+
 function isObject(text: string): boolean {
   try {
     const value: unknown = JSON.parse(text);

@@ -101,7 +101,7 @@ export const shapeRules: readonly Rule[] = [
   },
   {
     says: "everything that is named exists and is of the kind wanted, and nothing is its own broader term or exception",
-    find: (seed) => checkGraph(asGraph(seed)).map(({ code, message }) => `${code}: ${message}`),
+    find: (seed) => checkGraph(asGraph(seed)).map(({ path, message }) => `${path[1]}: ${message}`),
     brokenBy: {
       "a missing tool": (seed) =>
         withClaim(seed, "claim.M11", (claim) => ({ ...claim, ways: [["tool.ribbon-saw"]] })),
