@@ -1,5 +1,5 @@
 import type { Term } from "#server/domain/term.ts";
-import { withTerm } from "../seed-graph.ts";
+import { without, withTerm } from "../seed-graph.ts";
 import type { Rule } from "./rule.ts";
 
 /** The texts of looking notes, each with its field. */
@@ -33,6 +33,17 @@ const LOOKED_FOR = "feature.wire-nail";
 const withHow = (term: Term, how: string) => ({ ...term, looking: { ...term.looking, how } });
 
 export const lookingRules: readonly Rule[] = [
+  {
+    says: "every feature says how it is looked for",
+    find: ({ terms }) =>
+      terms
+        .filter(({ kind, looking }) => kind === "feature" && looking === undefined)
+        .map(({ id }) => `${id} has no looking notes`),
+    brokenBy: {
+      "the notes of one feature left out": (seed) =>
+        withTerm(seed, LOOKED_FOR, (term) => without(term, "looking")),
+    },
+  },
   {
     says: "looking notes name no year: a year is a claim, with its citation",
     find: ({ terms }) =>
