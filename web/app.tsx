@@ -22,6 +22,7 @@ const ImportPage = lazy(async () => ({ default: (await import("./evidence/Import
 const RevisionsPage = lazy(async () => ({
   default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
 }));
+const LearnPage = lazy(async () => ({ default: (await import("./learn/LearnPage.tsx")).LearnPage }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
 const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
@@ -32,20 +33,29 @@ const ComparePage = lazy(async () => ({
   default: (await import("./regional-forms/ComparePage.tsx")).ComparePage,
 }));
 
+/** A page of one thing that can be read as of a revision. */
+const asOf = (load: () => Promise<IdPage>): IdPage =>
+  lazy(async () => {
+    const [{ ReadAsOf }, page] = await Promise.all([import("./evidence/history/ReadAsOf.tsx"), load()]);
+    return { default: ({ id }) => <ReadAsOf id={id} page={page} /> };
+  });
+
 /** Pages that read one thing by its id. */
 const idPages: Readonly<Record<string, IdPage>> = {
   "/pieces/:id": lazy(async () => ({
     default: (await import("./examination/ExaminationPage.tsx")).ExaminationPage,
   })),
-  "/terms/:id": lazy(async () => ({ default: (await import("./evidence/TermPage.tsx")).TermPage })),
-  "/claims/:id": lazy(async () => ({ default: (await import("./evidence/ClaimPage.tsx")).ClaimPage })),
+  "/terms/:id/around": asOf(async () => (await import("./evidence/AroundPage.tsx")).AroundPage),
+  "/terms/:id": asOf(async () => (await import("./evidence/TermPage.tsx")).TermPage),
+  "/claims/:id": asOf(async () => (await import("./evidence/ClaimPage.tsx")).ClaimPage),
   "/evidence/disagreements/:id": lazy(async () => ({
     default: (await import("./evidence/DisagreementRulePage.tsx")).DisagreementRulePage,
   })),
   "/regions/:id": lazy(async () => ({
     default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
   })),
-  "/sources/:id": lazy(async () => ({ default: (await import("./evidence/SourcePage.tsx")).SourcePage })),
+  "/learn/:id": lazy(async () => ({ default: (await import("./learn/LessonPage.tsx")).LessonPage })),
+  "/sources/:id": asOf(async () => (await import("./evidence/SourcePage.tsx")).SourcePage),
 };
 
 /** What a page is drawn in: its failure stays its own. */
@@ -70,6 +80,7 @@ export const App = () => (
           <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
           <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+          <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>
             <NotFoundPage />

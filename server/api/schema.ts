@@ -1,10 +1,12 @@
 import type { GraphQLSchema } from "graphql";
 import { createBuilder } from "./builder.ts";
+import { addAround } from "./types/around.ts";
 import { addClaim } from "./types/claim.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
 import { addHistory } from "./types/history.ts";
+import { addLeaning } from "./types/leaning.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
 import { addPiece } from "./types/piece.ts";
@@ -25,10 +27,12 @@ export function buildSchema(): GraphQLSchema {
   addNode(b);
   addTerm(b);
   addClaim(b);
+  addAround(b);
   addSource(b);
   addReferenceRow(b);
   addRevision(b);
   addHistory(b);
+  addLeaning(b);
   addDisagreement(b);
   addPiece(b);
   addExamination(b);

@@ -21,15 +21,28 @@ export function checkCitations(citations: unknown, path: Problem["path"]): reado
 function checkCitation(citation: unknown, path: Problem["path"]): readonly Problem[] {
   if (!isDraft(citation) || !BASES.some((basis) => basis === citation["basis"]))
     return [wrong("The basis of a citation", BASES.join(", or "), [...path, "basis"])];
-  const known =
-    citation["basis"] === "published" ? ["basis", "source", "locator", "note"] : ["basis", "note"];
   return [
-    ...unknownFields(citation, known, `a citation on the basis “${citation["basis"]}”`, path),
-    ...(citation["basis"] === "published" ? checkPublished(citation, path) : []),
+    ...unknownFields(citation, ["basis", "source", "locator", "note"], "a citation", path),
+    ...(citation["basis"] === "published"
+      ? checkPublished(citation, path)
+      : checkUnpublished(citation, path)),
     ...(citation["note"] === undefined || typeof citation["note"] === "string"
       ? []
       : [wrong("The note of a citation", "a text, or left out", [...path, "note"])]),
   ];
+}
+
+/** A source beside another basis would lend the claim more than was read. */
+function checkUnpublished(citation: Draft, path: Problem["path"]): readonly Problem[] {
+  return ["source", "locator"]
+    .filter((field) => citation[field] !== undefined)
+    .map((field) =>
+      problem(
+        "WRONG_FORMAT",
+        `A citation on the basis “${citation["basis"]}” has no ${field}; take it out, or call the citation published once its text has been read.`,
+        [...path, field],
+      ),
+    );
 }
 
 function checkPublished(citation: Draft, path: Problem["path"]): readonly Problem[] {

@@ -23,6 +23,12 @@ export interface CslName {
   readonly family?: string;
   readonly given?: string;
   readonly literal?: string;
+  /** "van der" before the family name, kept with it in no order. */
+  readonly "dropping-particle"?: string;
+  /** The same, kept with it in all orders. */
+  readonly "non-dropping-particle"?: string;
+  /** "Jr." behind the family name. */
+  readonly suffix?: string;
 }
 
 /** How far the source itself was read when its claims were taken from it. */

@@ -1,13 +1,21 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Change, Edit } from "../domain/change.ts";
+import type { Claim } from "../domain/claim.ts";
 import { compareIds } from "../domain/compare.ts";
 import type { Examination, Piece } from "../domain/examination.ts";
 import { ID_PATTERN } from "../domain/ids.ts";
 import { isProblem, type Problem, problem } from "../domain/problem.ts";
+import type { Source } from "../domain/source.ts";
+import type { Term } from "../domain/term.ts";
 import { findJson } from "../formats/find-json.ts";
 import { readPiece } from "../formats/read-piece.ts";
+import { checkSeed, type SeedLines } from "./check-seed.ts";
 import { filesIn } from "./files-in.ts";
+import { readRegister } from "./read-register.ts";
+import { readSeedLines } from "./read-seed-lines.ts";
+import { readTableLines } from "./read-tables.ts";
+import type { SeedLine } from "./seed-line.ts";
 
 /** What a new store starts with. */
 export interface Seed {
@@ -18,12 +26,11 @@ export interface Seed {
   readonly pieces: readonly { readonly id: Examination["id"]; readonly piece: Piece }[];
 }
 
-const KINDS = ["source", "term", "claim"] as const;
-
 /**
  * Reads a folder of seed data: `revision.json` ({at, by, message}), `terms`, `claims` and `sources` with JSON Lines (one
  * thing a line) and `pieces` with one piece a file. The change has sources, terms and claims, each by id, so that the
- * same folder makes the same revision everywhere. Whether the graph is sound is for the store.
+ * same folder makes the same revision everywhere. A seed that `checkSeed` finds fault with is refused, by the file, line,
+ * id and field of the first fault.
  */
 export async function readSeed(folder: string): Promise<Seed | Problem> {
   const file = join(folder, "revision.json");
@@ -32,34 +39,42 @@ export async function readSeed(folder: string): Promise<Seed | Problem> {
   const { at, by, message } = about as Partial<Record<string, unknown>>;
   if (typeof at !== "string" || typeof by !== "string" || typeof message !== "string")
     return wrong(file, "it needs at, by and message, each a text");
-  const edits: Edit[] = [];
-  for (const kind of KINDS) {
-    const things = await readLines(join(folder, `${kind}s`));
-    if (isProblem(things)) return things;
-    for (const after of things.sort(compareIds)) edits.push({ kind, after } as unknown as Edit);
-  }
+  const lines = await readLines(folder);
+  if (isProblem(lines)) return lines;
+  const refusal = firstOf(checkSeed(lines));
+  if (refusal !== undefined) return refusal;
   const pieces = await readPieces(join(folder, "pieces"));
-  return isProblem(pieces) ? pieces : { change: edits, at, by, message, pieces };
+  return isProblem(pieces) ? pieces : { change: changeOf(lines), at, by, message, pieces };
 }
 
-interface Named {
-  readonly id: string;
+async function readLines(folder: string): Promise<SeedLines | Problem> {
+  const sources = await readSeedLines<Source>(join(folder, "sources"));
+  if (isProblem(sources)) return sources;
+  const terms = await readSeedLines<Term>(join(folder, "terms"));
+  if (isProblem(terms)) return terms;
+  const claims = await readSeedLines<Claim>(join(folder, "claims"));
+  if (isProblem(claims)) return claims;
+  const rows = await readTableLines(folder);
+  if (isProblem(rows)) return rows;
+  const register = await readRegister(folder);
+  return isProblem(register) ? register : { sources, terms, claims, rows, register };
 }
 
-/** Every line of every `.jsonl` file of a folder; none if there is no such folder. */
-async function readLines(folder: string): Promise<Named[] | Problem> {
-  const things: Named[] = [];
-  for (const file of await filesIn(folder, ".jsonl")) {
-    const lines = (await readFile(file, "utf8")).split("\n");
-    for (const [index, line] of lines.entries()) {
-      if (line.trim() === "") continue;
-      const thing = findJson(line) as Named | undefined;
-      if (thing === undefined || !ID_PATTERN.test(thing.id ?? ""))
-        return wrong(file, `line ${index + 1} is not a JSON object with an id`);
-      things.push(thing);
-    }
-  }
-  return things;
+function changeOf({ sources, terms, claims }: SeedLines): Change {
+  const sorted = <Thing extends { readonly id: string }>(lines: readonly SeedLine<Thing>[]) =>
+    lines.map(({ thing }) => thing).sort(compareIds);
+  return [
+    ...sorted(sources).map((after): Edit => ({ kind: "source", after })),
+    ...sorted(terms).map((after): Edit => ({ kind: "term", after })),
+    ...sorted(claims).map((after): Edit => ({ kind: "claim", after })),
+  ];
+}
+
+/** The first of several problems; says how many more there are. */
+function firstOf([first, ...more]: readonly Problem[]): Problem | undefined {
+  if (first === undefined || more.length === 0) return first;
+  const others = more.length === 1 ? "One more thing is" : `${more.length} more things are`;
+  return { ...first, message: `${first.message} ${others} wrong with the seed.` };
 }
 
 async function readPieces(folder: string): Promise<Seed["pieces"] | Problem> {

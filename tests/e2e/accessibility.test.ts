@@ -47,6 +47,17 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
     },
   ],
   [
+    "a lesson with its answer, and its other choices unfolded",
+    "/learn/kerfs-on-a-curve",
+    async (page) => {
+      await page.getByRole("radio", { name: /^For wear/ }).check({ force: true });
+      await page.getByRole("button", { name: "See what the evidence says" }).click();
+      await page.getByRole("button", { name: /^And the other choices/ }).click();
+      await page.locator("[data-turning]").scrollIntoViewIfNeeded();
+      await page.locator("[data-turning] [aria-live]").waitFor();
+    },
+  ],
+  [
     "every strip unfolded",
     CHEST,
     async (page) => {
@@ -70,6 +81,14 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
       await page.getByRole("button", { name: "Change what is claimed" }).click();
       await page.getByRole("textbox", { name: "Date", exact: true }).fill("c. 1770");
       await page.getByRole("button", { name: "Take 1770~" }).waitFor();
+    },
+  ],
+  [
+    "a neighbour unfolded around a term, two steps walked",
+    "/terms/tool.circular-saw/around?steps=2",
+    async (page) => {
+      await page.getByRole("button", { name: /^needed for ?1 / }).click();
+      await page.locator("canvas").first().waitFor({ state: "attached" });
     },
   ],
   [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { DESKTOP, inBrowser } from "#tests/support/in-browser.ts";
+import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
 import { textOf } from "#tests/support/read-page.ts";
 
 const { open } = inBrowser();
@@ -62,5 +62,35 @@ describe("the ways from things to years", () => {
         .length,
     ).toBeGreaterThan(0);
     expect(says.join(" ")).toMatch(/this way is excluded/);
+  });
+
+  it("[X30] has all its years in sight on a phone", async () => {
+    const page = await open(CHEST, { ...PHONE, reducedMotion: "reduce" });
+    await page.getByRole("button", { name: "Draw the ways from things to years" }).click();
+    const drawing = page.getByRole("img", { name: "The ways, drawn. The list below says the same." });
+    const years = drawing.locator("svg text");
+    await years.first().waitFor();
+    const rights = await years.evaluateAll((texts) =>
+      texts.map((text) => text.getBoundingClientRect().right),
+    );
+    expect(rights.length).toBeGreaterThan(4);
+    for (const right of rights) expect(right).toBeLessThanOrEqual(PHONE.viewport.width);
+    expect(await drawing.evaluate((frame) => frame.scrollWidth <= frame.clientWidth)).toBe(true);
+  });
+
+  it("[X30] prints alone and in lines", async () => {
+    const page = await open(CHEST, { viewport: { width: 718, height: 1000 }, colorScheme: "dark" });
+    await page.getByRole("button", { name: "Draw the ways from things to years" }).click();
+    const sheet = page.getByRole("dialog", { name: "The ways from what was seen to its years" });
+    await sheet.getByRole("list", { name: "The ways, one by one" }).waitFor();
+    await page.emulateMedia({ media: "print" });
+    expect(await sheet.locator("svg rect").first().isVisible()).toBe(true);
+    expect(await sheet.locator("canvas").first().isVisible()).toBe(false);
+    expect(await page.locator("#root").isVisible()).toBe(false);
+    const end = await sheet.getByRole("listitem").last().boundingBox();
+    expect(end?.y).toBeGreaterThan(1000);
+    expect(
+      (await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type \/Page\b/g)?.length,
+    ).toBeGreaterThan(1);
   });
 });

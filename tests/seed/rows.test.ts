@@ -6,8 +6,11 @@ import { parseSeed, type SeedGraph } from "./seed-graph.ts";
 
 const textOf = (path: string) => readFileSync(fileURLToPath(new URL(path, import.meta.url)), "utf8");
 
-/** Ids of all rows of the fact register, one a line. */
-const register = textOf("register-rows.txt").trimEnd().split("\n");
+/** Ids of all rows of the fact register; the basis of each stands behind it in the file. */
+const register = textOf("../../seed-data/register-rows.txt")
+  .trimEnd()
+  .split("\n")
+  .map((line) => line.replace(/ .*/, ""));
 /** Rows that are left out, each with what it says and the reason. */
 const leftOut = [...textOf("../../seed-data/not-modelled.md").matchAll(/^\| ([A-M]\d+) \|(.*)\|$/gm)].map(
   ([, row = "", cells = ""]) => ({ row, cells: cells.split(/(?<!\\)\|/).map((cell) => cell.trim()) }),

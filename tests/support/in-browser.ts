@@ -1,6 +1,7 @@
 import { appendFileSync } from "node:fs";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import type { Store } from "#server/ports/store.ts";
 import { MISSING_MEANS } from "./closing-line.ts";
 import { openBrowser } from "./open-browser.ts";
 import { openScribeline, type Scribeline } from "./open-scribeline.ts";
@@ -19,6 +20,8 @@ export interface InBrowser {
   readonly url: () => string;
   /** Data folder of the server. */
   readonly folder: () => string;
+  /** The store of the server. */
+  readonly store: () => Store;
   /** Takes what pages did so far that no page may do, for a test that made them do it. */
   readonly takeComplaints: () => readonly string[];
 }
@@ -80,6 +83,7 @@ export function inBrowser(): InBrowser {
   return {
     url: () => running().url,
     folder: () => running().folder,
+    store: () => running().store,
     takeComplaints: () => complaints.splice(0),
     open: async (path, options = DESKTOP) => {
       if (!browser) throw new Error("There is no browser");

@@ -5,10 +5,13 @@ import { readConfig } from "#server/config.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { type RunningServer, startServer } from "#server/main.ts";
 import { openData, openTables } from "#server/open-data.ts";
+import type { Store } from "#server/ports/store.ts";
 
 export interface Scribeline extends RunningServer {
   /** Its data folder; gone after `stop`. */
   readonly folder: string;
+  /** What the server reads and writes: for changes that no page can make yet. */
+  readonly store: Store;
   /** What went wrong inside while it ran. */
   readonly logged: string[];
 }
@@ -34,6 +37,7 @@ export async function openScribeline(): Promise<Scribeline> {
   return {
     url: server.url,
     folder,
+    store: data.store,
     logged,
     stop: async () => {
       await server.stop();

@@ -53,8 +53,8 @@ describe("the drawings", () => {
   });
 
   it("draw every shape as closed outlines of finite numbers", () => {
-    for (const { form, views } of DRAWN_FORMS)
-      for (const { key, shapes } of views)
+    for (const { form, views, asSeen = [] } of DRAWN_FORMS)
+      for (const { key, shapes } of [...views, ...asSeen.flatMap((each) => each.views)])
         for (const each of shapes) {
           const where = `${form} ${key} ${each.key}`;
           expect(each.outline.trim(), where).toMatch(/z$/i);
@@ -67,6 +67,21 @@ describe("the drawings", () => {
       "form.drop-leaf-table",
     );
     expect(findDrawing(["form.tripod-table", "form.table"])).toBeUndefined();
+  });
+
+  it("[X14] follow the legs that were seen on a chair, and keep every part", () => {
+    const legs = (...seen: string[]) => {
+      const [front] = findDrawing(["form.side-chair"], seen)?.views ?? [];
+      return front?.shapes.find((each) => each.key === "front-legs")?.outline;
+    };
+    const kinds = (...seen: string[]) =>
+      findDrawing(["form.side-chair"], seen)?.views.map((each) => each.shapes.map(({ kind }) => kind));
+    const cabriole = legs();
+    const tapered = legs("feature.odd-leg", "feature.tapered-square-leg");
+    expect(legs("feature.cabriole-leg")).toBe(cabriole);
+    expect(new Set([cabriole, tapered, legs("feature.marlborough-leg-plinth")]).size).toBe(3);
+    expect(tapered).not.toContain("C");
+    expect(kinds("feature.tapered-square-leg")).toEqual(kinds());
   });
 });
 

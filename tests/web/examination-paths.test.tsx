@@ -2,10 +2,13 @@ import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import type { Report } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
+import { plateOverlaps } from "#tests/support/plate-overlaps.ts";
 import { PathList } from "#web/graph/PathList.tsx";
-import type { PathToDraw } from "#web/graph/path-picture.ts";
+import type { PathToDraw, Picture } from "#web/graph/path-picture.ts";
 import { pathsToDraw } from "#web/graph/paths-to-draw.ts";
-import { placePaths } from "#web/graph/place-paths.ts";
+import { placePathRows } from "#web/graph/place-path-rows.ts";
+import { placePaths, widthForPaths } from "#web/graph/place-paths.ts";
+import { plateOfPaths } from "#web/graph/plate-of-paths.ts";
 import { makeYearAxis } from "#web/shared/years/year-axis.ts";
 
 afterEach(cleanup);
@@ -21,7 +24,39 @@ const aPath = (terms: string[], rest: Partial<PathToDraw> = {}): PathToDraw => (
   says: terms.join(" → "),
   ...rest,
 });
-const place = (...paths: PathToDraw[]) => placePaths(paths, axis, [1765, 1775]);
+const place = (...paths: PathToDraw[]) => placePaths(paths, axis, [1765, 1775], 1190);
+const rows = (...paths: PathToDraw[]) => placePathRows(paths, axis, [1765, 1775], 358);
+/** Stretches of lines that run behind a box, save where they leave or reach it. */
+const behindBoxes = ({ nodes, edges }: Picture) =>
+  edges.flatMap(({ id, from, to, points }) =>
+    nodes
+      .filter((node) => node.box && node.id !== from && node.id !== to)
+      .filter(({ x, y, box }) =>
+        points.slice(1).some(([x1, y1], i) => {
+          const [x0, y0] = points[i] ?? [0, 0];
+          return Array.from({ length: 41 }, (_, at) => at / 40).some(
+            (t) =>
+              Math.abs(x0 + (x1 - x0) * t - x) < (box?.wide ?? 0) / 2 &&
+              Math.abs(y0 + (y1 - y0) * t - y) < (box?.high ?? 0) / 2,
+          );
+        }),
+      )
+      .map((node) => `${id} behind ${node.id}`),
+  );
+/** Ways of many lengths that share terms and ends. */
+const tangle = Array.from({ length: 18 }, (_, i) =>
+  aPath(
+    [`feature with a rather long name ${i % 5}`, "saw", "mill", "water wheel"].slice(0, 1 + (i % 4)),
+    i % 3 === 0
+      ? {
+          years: [[null, null]],
+          verdict: "silent",
+          endLabel: "says nothing: no claim for this place",
+          end: `claim.s${i}`,
+        }
+      : { end: `claim.${i}`, years: [[1700 + i * 11, null]] },
+  ),
+);
 const at = (picture: ReturnType<typeof place>, name: string) => {
   const node = picture.nodes.find((each) => each.id === name);
   if (!node) throw new Error(`nothing placed for ${name}`);
@@ -59,11 +94,12 @@ describe("[X18] the place of the ways", () => {
     const picture = place(...paths);
     const ends = picture.nodes.filter((node) => node.kind === "date").map((node) => node.y);
     expect(new Set(ends).size).toBe(12);
-    const boxes = picture.nodes.filter((node) => node.tall !== undefined);
+    const boxes = picture.nodes.filter((node) => node.box !== undefined);
+    expect(boxes.length).toBe(15);
     for (const a of boxes)
       for (const b of boxes)
         if (a !== b && a.x === b.x)
-          expect(Math.abs(a.y - b.y)).toBeGreaterThanOrEqual(((a.tall ?? 0) + (b.tall ?? 0)) / 2);
+          expect(Math.abs(a.y - b.y)).toBeGreaterThanOrEqual(((a.box?.high ?? 0) + (b.box?.high ?? 0)) / 2);
     for (const node of picture.nodes) {
       expect(node.x).toBeGreaterThan(0);
       expect(node.x).toBeLessThan(picture.width);
@@ -86,6 +122,44 @@ describe("[X18] the place of the ways", () => {
 
   it("is nothing for no paths", () => {
     expect(place().nodes).toEqual([]);
+    expect(rows().nodes).toEqual([]);
+  });
+
+  it("lets no line run behind a box, and words lie over nothing", () => {
+    const picture = place(...tangle);
+    expect(picture.edges.length).toBeGreaterThan(15);
+    expect(behindBoxes(picture)).toEqual([]);
+    expect(plateOverlaps(plateOfPaths(picture))).toEqual([]);
+  });
+
+  it("comes to a date along its own row, and stops before a bar that has no beginning", () => {
+    const open = aPath(["mark"], { years: [[null, 1850]], end: "claim.until" });
+    const picture = place(...tangle, open);
+    for (const edge of picture.edges) {
+      const end = at(picture, edge.to);
+      const [before, last] = edge.points.slice(-2);
+      if (end.box) continue;
+      expect(before?.[1]).toBe(last?.[1]);
+      expect(last?.[0]).toBeLessThan(end.span?.[0] === null ? picture.scale.left : end.x);
+    }
+  });
+
+  it("is drawn across a narrow page: all years in sight, each way below its feature, the same ways told", () => {
+    expect(widthForPaths(tangle)).toBeGreaterThan(358);
+    const picture = rows(...tangle);
+    expect(picture.width).toBe(358);
+    for (const { x } of picture.scale.ticks) {
+      expect(x).toBeGreaterThan(0);
+      expect(x).toBeLessThan(358);
+    }
+    expect(plateOverlaps(plateOfPaths(picture))).toEqual([]);
+    expect(behindBoxes(picture)).toEqual([]);
+    const told = (of: Picture) => of.paths.map(({ finding, says, verdict }) => [finding, says, verdict]);
+    expect(told(picture)).toEqual(told(place(...tangle)));
+    for (const { nodes } of picture.paths) {
+      const ys = nodes.map((id) => at(picture, id).y);
+      expect(ys).toEqual(ys.toSorted((a, b) => a - b));
+    }
   });
 });
 

@@ -87,28 +87,121 @@ describe("sources as files", () => {
   });
 });
 
-describe("the page that looks through a list", () => {
-  const paste = async (text: string) => {
-    await renderPage("/evidence/sources/import", ask);
-    fireEvent.change(await screen.findByRole("textbox", { name: "The list, as CSL-JSON" }), {
-      target: { value: text },
-    });
-  };
+describe("the citation of a source", () => {
+  it("[P14] is copied as a line with its address, and the page says so", async () => {
+    const writeText = vi.spyOn(navigator.clipboard, "writeText").mockResolvedValue();
+    await renderPage("/sources/source.saw-book", ask);
+    fireEvent.click(await screen.findByRole("button", { name: "Copy the citation" }));
+    expect(await screen.findByText("Copied.")).toBeTruthy();
+    expect(writeText).toHaveBeenCalledExactlyOnceWith(
+      expect.stringMatching(/^Ann Example, Saws and their marks, .*1999, https:\/\/example\.org\/saws\.$/),
+    );
+  });
 
-  it("[P43] shows how each item would be cited, and why some would be refused", async () => {
-    const taken = { id: "planes", type: "book", title: "Planes", issued: { "date-parts": [[1990]] } };
-    await paste(JSON.stringify([taken, SAW_BOOK.csl, { id: "x", type: "song", title: "Sawing" }]));
-    expect(await screen.findByText("1 of 3 would be taken, 2 refused")).toBeTruthy();
-    const preview = screen.getByRole("heading", { name: "What would become of them" }).closest("section");
-    const [planes, saws, song] = [...(preview?.querySelectorAll("ol > li") ?? [])];
-    expect(planes?.textContent).toBe("Planes, 1990would be taken, as book");
-    expect(saws?.textContent).toMatch(/Refused: It is there already, as source\.saw-book/);
-    expect(song?.textContent).toMatch(/Refused: Its type song is not read here/);
+  it("[P14] stays to be selected where the browser does not let it be copied", async () => {
+    vi.spyOn(navigator.clipboard, "writeText").mockRejectedValue(new Error("not allowed"));
+    await renderPage("/sources/source.saw-book", ask);
+    fireEvent.click(await screen.findByRole("button", { name: "Copy the citation" }));
+    expect(await screen.findByText(/select the line and copy it/)).toBeTruthy();
+  });
+
+  it("[P14] stands beside what a source of its kind is good for", async () => {
+    await renderPage("/sources/source.saw-book", ask);
+    expect((await screen.findByText("Kind")).closest("div")?.textContent).toMatch(
+      /book.*Weigh it by who wrote it/,
+    );
+  });
+});
+
+describe("the page that looks through a list", () => {
+  const LABEL = "The list, as BibTeX or CSL-JSON";
+  const openPage = async () => {
+    const page = await renderPage("/evidence/sources/import", ask);
+    await screen.findByRole("textbox", { name: LABEL });
+    return page;
+  };
+  const paste = async (text: string) => {
+    await openPage();
+    fireEvent.change(screen.getByRole("textbox", { name: LABEL }), { target: { value: text } });
+  };
+  const choose = async (parts: BlobPart[], name = "mine.bib") => {
+    await openPage();
+    const input = document.querySelector("input[type=file]") as HTMLInputElement;
+    fireEvent.change(input, { target: { files: [new File(parts, name)] } });
+  };
+  const itemsShown = async () => {
+    const heading = await screen.findByRole("heading", { name: "What would become of them" });
+    return [...(heading.closest("section")?.querySelectorAll("ol > li") ?? [])].map(
+      (item) => item.textContent,
+    );
+  };
+  const PLANES = "@book{planes,\n title = {Planes},\n keywords = {tools}, year = 1990}\n";
+
+  it("[P43] shows how each entry would be stored and cited, what it lacks, and why some would be refused", async () => {
+    await paste(
+      `${PLANES}@book{saws, title={Saws}, url={https://example.org/saws}}\n@book{x,\n title = {Broken}`,
+    );
+    expect(await screen.findByText("1 of 3 would be taken, 1 there already, 1 refused")).toBeTruthy();
+    const [planes, saws, broken] = await itemsShown();
+    expect(planes).toMatch(/^Planes, 1990entry 1, line 1, would be stored as source\.planes, as book/);
+    expect(planes).toMatch(/Missing: author or editor, publisher or place/);
+    expect(planes).toMatch(/Fields that would not be kept: keywords/);
+    expect(saws).toMatch(/There already, as source\.saw-book \(same address\)\. Cite that one/);
+    expect(broken).toMatch(/^BrokenRefused: line 5: The text ends inside this entry\. Close it with }/);
+  });
+
+  it("[P43] looks through CSL-JSON too", async () => {
+    await paste(JSON.stringify([SAW_BOOK.csl, { id: "x", type: "song", title: "Sawing" }]));
+    const [saws, song] = await itemsShown();
+    expect(saws).toMatch(/There already, as source\.saw-book \(same id and title\)/);
+    expect(song).toMatch(/^SawingRefused: line 1, type: Items of type song are not read here\. Choose/);
+  });
+
+  it("[P43] keeps what would be taken as a file of CSL-JSON, with what a person takes all the same", async () => {
+    const saved = keepFiles();
+    await paste(`${PLANES}@book{again, title={Planes}, year=1990}`);
+    expect(await screen.findByText("1 of 2 would be taken, 1 there already, 0 refused")).toBeTruthy();
+    fireEvent.click(screen.getByRole("checkbox", { name: "Another one, take it too" }));
+    fireEvent.click(screen.getByRole("button", { name: "Save the 2 that would be taken as CSL-JSON" }));
+    const kept = JSON.parse((await saved[0]?.text()) ?? "");
+    expect(kept.map(({ id }: { id: string }) => id)).toEqual(["source.planes", "source.again"]);
+    expect(kept[0]).toEqual({
+      ...{ id: "source.planes", type: "book", title: "Planes" },
+      issued: { "date-parts": [[1990]] },
+    });
+  });
+
+  it("[P43] reads a file that is chosen, and gives way to what is pasted after it", async () => {
+    await choose([PLANES]);
+    expect(await screen.findByText("Looking through mine.bib")).toBeTruthy();
+    expect(await itemsShown()).toHaveLength(1);
+    fireEvent.change(screen.getByRole("textbox"), { target: { value: PLANES + PLANES } });
+    await waitFor(async () => expect(await itemsShown()).toHaveLength(2));
+    expect(screen.queryByText("Looking through mine.bib")).toBeNull();
+  });
+
+  it.each<[string, BlobPart[], RegExp]>([
+    ["a picture", [new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe])], /mine\.bib is no text in UTF-8/],
+    ["a packed file", [new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])], /mine\.bib: This is not a text/],
+    ["a text in Latin-1", [new Uint8Array([0x40, 0x62, 0xe9, 0x20])], /save it again as UTF-8/],
+    ["ten megabytes", [new Uint8Array(10_000_000).fill(0x40)], /mine\.bib is larger than 5 MB; split it/],
+    ["nothing", [" "], /mine\.bib: There is no entry/],
+  ])("[P43] says of a file that is no list what to do: %s", async (_, parts, why) => {
+    await choose(parts);
+    expect(await screen.findByText(why)).toBeTruthy();
+    expect(screen.queryByRole("heading", { name: "What would become of them" })).toBeNull();
+  });
+
+  it("[P43] shows the first fifty of a long list, and more when asked", async () => {
+    await paste(Array.from({ length: 60 }, (_, index) => `@book{k${index}, title={T${index}}}`).join("\n"));
+    expect(await itemsShown()).toHaveLength(50);
+    fireEvent.click(screen.getByRole("button", { name: "Show more" }));
+    expect(await itemsShown()).toHaveLength(60);
   });
 
   it("[P43] says of another text what it should be, beside the field", async () => {
-    await paste("@book{planes, title = {Planes}}");
-    expect(await screen.findByText(/^This is not JSON; export the list/)).toBeTruthy();
+    await paste("Planes, 1990");
+    expect(await screen.findByText(/^There is no entry in this; a list of BibTeX has/)).toBeTruthy();
     expect(screen.getByRole("textbox").getAttribute("aria-invalid")).toBe("true");
     expect(screen.queryByRole("heading", { name: "What would become of them" })).toBeNull();
   });

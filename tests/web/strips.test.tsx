@@ -155,6 +155,8 @@ const glossary: Glossary = {
           id: claim,
           says: "Arcs need a saw.",
           status: "ACCEPTED",
+          strength: "FIRM",
+          hardness: "PHYSICAL",
           citations: [
             {
               basis: "PUBLISHED",

@@ -3,6 +3,7 @@ import { Waiting } from "#web/shared/ui/Waiting.tsx";
 import { DatingStrips } from "#web/strips/DatingStrips.tsx";
 import type { StripGroup } from "#web/strips/strip-row.ts";
 import styles from "./AnswerInStrips.module.css";
+import { sayRows } from "./say-rows.ts";
 import type { Answered } from "./use-answer.ts";
 
 interface Props {
@@ -11,7 +12,10 @@ interface Props {
   shows?: readonly string[] | undefined;
   /** Observations whose strips are unfolded from the start. */
   unfolds?: readonly string[];
+  /** Also what the marks mean, and the revision it was answered from; once on a page is enough. */
   hasLegend?: boolean;
+  /** Observations whose sentences stand above the strips; the headline of the piece if it is left out. */
+  tells?: readonly string[] | undefined;
 }
 
 const rowsToShow = (groups: readonly StripGroup[], shows: readonly string[] | undefined) =>
@@ -25,7 +29,7 @@ const rowsToShow = (groups: readonly StripGroup[], shows: readonly string[] | un
     .filter((group) => group.rows.length > 0);
 
 /** What the engine says of a small piece: its sentence, and the strips with their chains and sources. */
-export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false }: Props) {
+export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false, tells }: Props) {
   if (answer.kind === "waiting") return <Waiting what="the answer" />;
   if (answer.kind === "failed")
     return (
@@ -43,11 +47,16 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false 
       </div>
     );
   const { report, words, glossary, groups, axis } = answer;
+  const told = tells === undefined ? [words.headline] : sayRows(groups, tells);
   return (
     <div className={styles["answer"]}>
-      <p className={styles["headline"]} aria-live="polite">
-        {words.headline}
-      </p>
+      {told.length > 0 ? (
+        <div className={styles["headline"]} aria-live="polite">
+          {told.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      ) : null}
       <DatingStrips
         groups={rowsToShow(groups, shows)}
         axis={axis}
@@ -56,9 +65,11 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false 
         openAtFirst={unfolds}
         hasLegend={hasLegend}
       />
-      <p className={styles["beside"]}>
-        Answered now, from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
-      </p>
+      {hasLegend ? (
+        <p className={styles["beside"]}>
+          Answered now, from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
+        </p>
+      ) : null}
     </div>
   );
 }

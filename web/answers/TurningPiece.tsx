@@ -16,12 +16,13 @@ interface Props {
   label: string;
   shows?: readonly string[] | undefined;
   unfolds?: readonly string[];
+  tells?: readonly string[] | undefined;
 }
 
 const AS_IT_IS = "as-it-is";
 
 /** A small piece with a few things to change, one at a time; the engine answers anew on each. Asked when it comes into sight. */
-export function TurningPiece({ piece, asItIs, turns, label, shows, unfolds = [] }: Props) {
+export function TurningPiece({ piece, asItIs, turns, label, shows, unfolds = [], tells }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const isInView = useInView(place);
   const [chosen, choose] = useState(AS_IT_IS);
@@ -30,8 +31,10 @@ export function TurningPiece({ piece, asItIs, turns, label, shows, unfolds = [] 
     return turn ? turnPiece(piece, turn.change) : piece;
   }, [piece, turns, chosen]);
   const answer = useAnswer(examined, { skip: !isInView });
+  // What a turn adds is seen with the rest.
+  const added = turns.flatMap(({ change }) => change.seen?.map((each) => each.id) ?? []);
   return (
-    <div ref={place} className={styles["turning"]}>
+    <div ref={place} className={styles["turning"]} data-turning>
       <RadioGroup
         label={label}
         direction="column"
@@ -39,7 +42,7 @@ export function TurningPiece({ piece, asItIs, turns, label, shows, unfolds = [] 
         value={chosen}
         onChange={choose}
       />
-      <AnswerInStrips answer={answer} shows={shows} unfolds={unfolds} />
+      <AnswerInStrips answer={answer} shows={shows && [...shows, ...added]} unfolds={unfolds} tells={tells} />
     </div>
   );
 }

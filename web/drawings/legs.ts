@@ -18,6 +18,27 @@ export const cabriolePad = (cx: number, foot: number, side: -1 | 1, width = 20):
   return `M${at(width + 2, foot - 3)}L${at(width - 14, foot - 3)}`;
 };
 
+/**
+ * A straight square leg seen from the front, its outer edge plumb; `inner` is how wide it is at the foot. With a plinth
+ * it ends in a block. `cx` is the inner top edge.
+ */
+export function squareLeg(
+  cx: number,
+  top: number,
+  foot: number,
+  side: -1 | 1,
+  like: { readonly width: number; readonly inner?: number; readonly plinth?: number },
+): string {
+  const { width, inner = width, plinth = 0 } = like;
+  const at = mirrored(cx, side);
+  const ankle = foot - plinth;
+  const block =
+    plinth > 0
+      ? `L${at(width + 2, ankle)}L${at(width + 2, foot)}L${at(width - inner - 2, foot)}L${at(width - inner - 2, ankle)}`
+      : "";
+  return `M${at(0, top)}L${at(width, top)}L${at(width, ankle)}${block}L${at(width - inner, ankle)}z`;
+}
+
 /** A turned leg: square above, vase and ring below, ball foot. `cx` is its axis. */
 export function turned(cx: number, top: number, foot: number, half = 6): string {
   const l = mirrored(cx, -1);

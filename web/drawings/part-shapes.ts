@@ -68,9 +68,15 @@ export const DRAWN_FORMS: readonly DrawnForm[] = [
   press,
 ];
 
-/** The drawing for a form: its own, or that of the nearest broader form in `forms` (the form first). */
-export const findDrawing = (forms: readonly string[]): DrawnForm | undefined =>
-  forms.flatMap((form) => DRAWN_FORMS.find((drawn) => drawn.form === form) ?? [])[0];
+/**
+ * The drawing for a form: its own, or that of the nearest broader form in `forms` (the form first); as the features
+ * that were seen make it, where it is drawn so.
+ */
+export function findDrawing(forms: readonly string[], seen: readonly string[] = []): DrawnForm | undefined {
+  const [drawn] = forms.flatMap((form) => DRAWN_FORMS.find((each) => each.form === form) ?? []);
+  const asSeen = drawn?.asSeen?.find(({ feature }) => seen.includes(feature));
+  return drawn && asSeen ? { ...drawn, views: asSeen.views } : drawn;
+}
 
 const partsOfKind = (parts: readonly Part[], kind: string): readonly Part[] =>
   parts.filter((part) => part.kind === kind);

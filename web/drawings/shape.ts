@@ -47,6 +47,8 @@ export interface DrawnForm {
   readonly form: string;
   readonly label: string;
   readonly views: readonly [View, ...View[]];
+  /** The same form as a feature makes it: drawn where that was seen. The first that was seen counts. */
+  readonly asSeen?: readonly { readonly feature: string; readonly views: DrawnForm["views"] }[];
 }
 
 type Rest = Partial<Pick<Shape, "weight" | "detail" | "slot">>;

@@ -1,4 +1,4 @@
-import { cabriole, cabriolePad } from "./legs.ts";
+import { cabriole, cabriolePad, squareLeg } from "./legs.ts";
 import { bothSides, box, dot, grain, line } from "./pen.ts";
 import { type DrawnForm, type Shape, shape, type View } from "./shape.ts";
 import * as lines from "./side-chair-lines.ts";
@@ -8,7 +8,23 @@ const GROUND = line([14, FLOOR + 0.8], [246, FLOOR + 0.8]);
 const across = lines.turnedAcross(56, SEAT + 104, 4);
 const size = { width: 260, height: FLOOR + 8 };
 
-const front: View = {
+/** The front legs of a chair, and what is carved besides the crest. */
+interface FrontLegs {
+  readonly outline: string;
+  readonly detail?: string;
+  readonly carved?: { readonly outline: string; readonly detail: string };
+}
+
+const CABRIOLE: FrontLegs = {
+  outline: bothSides((s) => cabriole(AXIS + s * 56, SEAT + 22, FLOOR, s, 23)),
+  detail: bothSides((s) => cabriolePad(AXIS + s * 56, FLOOR, s, 23)),
+  carved: { outline: lines.knees, detail: lines.kneeVeins },
+};
+const straight = (like: { inner?: number; plinth?: number }): FrontLegs => ({
+  outline: bothSides((s) => squareLeg(AXIS + s * 56, SEAT + 22, FLOOR, s, { width: 19, ...like })),
+});
+
+const front = (legs: FrontLegs): View => ({
   key: "front",
   label: "Front",
   ...size,
@@ -23,29 +39,27 @@ const front: View = {
     shape("seat", "part.seat", "slip seat", lines.seat),
     shape("rear-legs", "part.leg", "rear legs", lines.rearLegs(SEAT + 27, FLOOR - 8)),
     shape("stretchers", "part.stretcher", "stretchers", across.outline, { detail: across.detail }),
-    shape(
-      "front-legs",
-      "part.leg",
-      "front legs",
-      bothSides((s) => cabriole(AXIS + s * 56, SEAT + 22, FLOOR, s, 23)),
-      {
-        weight: "outline",
-        detail: bothSides((s) => cabriolePad(AXIS + s * 56, FLOOR, s, 23)),
-      },
-    ),
+    shape("front-legs", "part.leg", "front legs", legs.outline, {
+      weight: "outline",
+      ...(legs.detail === undefined ? {} : { detail: legs.detail }),
+    }),
     shape("rail", "part.seat-rail", "front seat rail", lines.seatRail, {
       weight: "outline",
       detail: grain(AXIS - 62, SEAT + 8, 124, 16, 2),
     }),
-    shape("carving", "part.carving", "carving of crest and knees", lines.shell + lines.knees, {
-      detail: lines.shellFlutes + lines.kneeVeins,
-    }),
+    shape(
+      "carving",
+      "part.carving",
+      legs.carved ? "carving of crest and knees" : "carving of the crest",
+      lines.shell + (legs.carved?.outline ?? ""),
+      { detail: lines.shellFlutes + (legs.carved?.detail ?? "") },
+    ),
   ],
   ground: GROUND,
   dimensions: [{ along: "x", from: AXIS - 78, to: AXIS + 78, at: 10, says: "width of the seat" }],
-};
+});
 
-const back: View = {
+const back = (legs: FrontLegs): View => ({
   key: "back",
   label: "Back",
   ...size,
@@ -57,12 +71,7 @@ const back: View = {
     shape("splat", "part.splat", "splat, from behind", lines.splat, {
       detail: grain(AXIS - 8, CREST + 100, 16, 70, 3, "y"),
     }),
-    shape(
-      "front-legs",
-      "part.leg",
-      "front legs, from behind",
-      bothSides((s) => cabriole(AXIS + s * 56, SEAT + 22, FLOOR, s, 23)),
-    ),
+    shape("front-legs", "part.leg", "front legs, from behind", legs.outline),
     shape("side-rails", "part.seat-rail", "side and front seat rails, from behind", lines.seatRail),
     shape("stretchers", "part.stretcher", "rear stretcher", box(AXIS - 44, SEAT + 88, 88, 7), {
       detail: grain(AXIS - 40, SEAT + 88, 80, 7, 1),
@@ -79,7 +88,7 @@ const back: View = {
   ],
   ground: GROUND,
   dimensions: [],
-};
+});
 
 const corners: readonly (readonly [number, number, number, number])[] = [
   [36, 44, 1, 1],
@@ -123,24 +132,28 @@ const under: Shape[] = [
   ),
 ];
 
-/** Cabriole front legs, vase splat, yoke crest, slip seat and turned stretchers. */
+const beneath: View = {
+  key: "beneath",
+  label: "Under the seat",
+  width: 260,
+  height: 226,
+  shapes: under,
+  dimensions: [],
+  captions: [
+    { x: 28, y: 26, says: "front" },
+    { x: 54, y: 222, says: "back" },
+  ],
+};
+
+const viewsWith = (legs: FrontLegs): DrawnForm["views"] => [front(legs), back(legs), beneath];
+
+/** Vase splat, yoke crest, slip seat and turned stretchers; cabriole front legs, unless straight ones were seen. */
 export const sideChair: DrawnForm = {
   form: "form.side-chair",
   label: "side chair",
-  views: [
-    front,
-    back,
-    {
-      key: "beneath",
-      label: "Under the seat",
-      width: 260,
-      height: 226,
-      shapes: under,
-      dimensions: [],
-      captions: [
-        { x: 28, y: 26, says: "front" },
-        { x: 54, y: 222, says: "back" },
-      ],
-    },
+  views: viewsWith(CABRIOLE),
+  asSeen: [
+    { feature: "feature.tapered-square-leg", views: viewsWith(straight({ inner: 10 })) },
+    { feature: "feature.marlborough-leg-plinth", views: viewsWith(straight({ plinth: 9 })) },
   ],
 };

@@ -1,6 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { CitationLine } from "../shared/claims/CitationLine.tsx";
-import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
+import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { statusWords } from "../shared/words/claim-words.ts";
 import { relationWords } from "../shared/words/relation-words.ts";
@@ -12,13 +12,17 @@ import { ClaimPageDocument } from "./ClaimPage.graphql.ts";
 import styles from "./ClaimPage.module.css";
 import { ClaimWays } from "./ClaimWays.tsx";
 import { ClaimYears } from "./ClaimYears.tsx";
+import { Absent } from "./history/Absent.tsx";
+import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
+import { LeansOn } from "./leaning/LeansOn.tsx";
 import reading from "./reading.module.css";
 
 /** One claim: its sentence, its years, where it holds, how far it can be leaned on, who says so, and what stands against it. */
 export function ClaimPage({ id }: { id: string }) {
-  const { data } = useSuspenseQuery(ClaimPageDocument, { variables: { id } });
-  if (!data.claim) return <NotFoundPage what="claim" id={id} />;
+  const readOn = useReadOn();
+  const { data } = useSuspenseQuery(ClaimPageDocument, { variables: { id, ...readOn } });
+  if (!data.claim) return <Absent id={id} />;
   const { claim } = data;
   const { subject } = claim;
   return (
@@ -69,6 +73,8 @@ export function ClaimPage({ id }: { id: string }) {
             moreAt={subject.claims.pageInfo.hasNextPage ? `/terms/${subject.id}` : undefined}
           />
         ) : null}
+        {claim.status === "ACCEPTED" && readOn.revision === undefined ? <LeansOn claim={claim.id} /> : null}
+        <History of={claim.id} />
       </div>
       <ClaimMargin claim={claim} />
     </article>

@@ -1,23 +1,31 @@
 import { useApolloClient } from "@apollo/client/react";
 import { useDeferredValue, useEffect, useMemo, useState } from "react";
-import { type KnownItem, type ReadItem, readCsl } from "#server/domain/read-csl.ts";
+import { FileTrigger } from "react-aria-components/FileTrigger";
+import type { KnownItem } from "#server/domain/sources-in/read-item.ts";
+import { readList } from "#server/domain/sources-in/read-list.ts";
+import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { sayFailure } from "../shared/ui/say-failure.ts";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./ImportPage.module.css";
+import { ImportPreview } from "./ImportPreview.tsx";
 import { Kicker } from "./Kicker.tsx";
 import { readAllSources } from "./read-all-sources.ts";
+import { type ChosenFile, readChosenFile } from "./read-chosen-file.ts";
 import reading from "./reading.module.css";
 
-/** Looks through a list of sources: how each would be cited, and which would be refused and why. Keeps nothing. */
+/** Looks through a list of sources: how each would be stored, and which would be refused and why. Keeps nothing. */
 export function ImportPage() {
   const { known, failure } = useKnownSources();
-  const [text, setText] = useState("");
-  const asked = useDeferredValue(text.trim());
+  const [pasted, setPasted] = useState("");
+  const [file, setFile] = useState<ChosenFile>();
+  const text = file === undefined ? pasted : "text" in file ? file.text : "";
+  const asked = useDeferredValue(text);
   const read = useMemo(
-    () => (asked === "" || known === undefined ? undefined : readCsl(asked, known)),
+    () => (asked === "" || known === undefined ? undefined : readList(asked, known)),
     [asked, known],
   );
+  const refusal = file !== undefined && "refusal" in file ? file.refusal : refusalOf(read, file);
   return (
     <>
       <header className={reading["head"]}>
@@ -29,28 +37,51 @@ export function ImportPage() {
         />
         <PageHeading title="Look through a list of sources">Look through a list of sources</PageHeading>
         <p className={reading["note"]}>
-          Paste a list that another program exported. It shows how each item would be cited here, and which
-          would be refused and why. Nothing is kept, and nothing leaves this page.
+          Choose or paste a list that another program exported, as BibTeX or as CSL-JSON. It shows how each
+          entry would be stored and cited here, what it lacks, which are there already, and which would be
+          refused and why. Nothing is kept, and nothing leaves this page.
         </p>
       </header>
       <div className={styles["page"]}>
+        <div className={styles["file"]}>
+          <FileTrigger
+            acceptedFileTypes={[".bib", ".bibtex", ".json", "text/plain"]}
+            onSelect={async (files) => {
+              const [chosen] = files ?? [];
+              if (chosen !== undefined) setFile(await readChosenFile(chosen));
+            }}
+          >
+            <Button>Choose a file</Button>
+          </FileTrigger>
+          <p role="status">
+            {file === undefined ? "or paste its text below" : `Looking through ${file.name}`}
+          </p>
+        </div>
         <TextField
-          label="The list, as CSL-JSON"
-          hint="Programs that keep references export it, often as “CSL JSON”. BibTeX is not read yet."
+          label="The list, as BibTeX or CSL-JSON"
+          hint="Programs that keep references export both. Line numbers below are those of this text or of the file."
           lines={10}
-          value={text}
-          onChange={setText}
+          value={pasted}
+          onChange={(next) => {
+            setPasted(next);
+            setFile(undefined);
+          }}
           spellCheck="false"
           autoComplete="off"
-          {...(typeof read === "string" ? { refusal: read } : {})}
+          {...(refusal === undefined ? {} : { refusal })}
         />
         {failure === undefined ? null : (
           <p role="alert">{failure} What is there already cannot be told apart.</p>
         )}
-        {read === undefined || typeof read === "string" ? null : <Preview items={read} />}
+        {read === undefined || typeof read === "string" ? null : <ImportPreview key={asked} items={read} />}
       </div>
     </>
   );
+}
+
+function refusalOf(read: unknown, file: ChosenFile | undefined): string | undefined {
+  if (typeof read !== "string") return undefined;
+  return file === undefined ? read : `${file.name}: ${read}`;
 }
 
 /** What is there already, read once; where it cannot be read, nothing is known to be there and it is said so. */
@@ -70,34 +101,4 @@ function useKnownSources() {
     };
   }, [client]);
   return found;
-}
-
-function Preview({ items }: { items: readonly ReadItem[] }) {
-  const refused = items.filter(({ refusals }) => refusals.length > 0).length;
-  return (
-    <section className={reading["section"]}>
-      <h2>What would become of them</h2>
-      <p role="status" className={styles["count"]}>
-        {items.length - refused} of {items.length} would be taken, {refused} refused
-      </p>
-      <ol className={reading["list"]}>
-        {items.map(({ at, text, kind, refusals }) => (
-          <li key={at} value={at}>
-            <p className={styles["text"]}>{text}</p>
-            {refusals.length === 0 ? (
-              <p className={reading["beside"]}>
-                would be taken, {kind === undefined ? "kind to be chosen by a person" : `as ${kind}`}
-              </p>
-            ) : (
-              <ul className={styles["refusals"]}>
-                {refusals.map((refusal) => (
-                  <li key={refusal}>Refused: {refusal}</li>
-                ))}
-              </ul>
-            )}
-          </li>
-        ))}
-      </ol>
-    </section>
-  );
 }

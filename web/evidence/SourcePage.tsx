@@ -1,11 +1,14 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { useTransition } from "react";
 import { ClaimLine } from "../shared/claims/ClaimLine.tsx";
+import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { Button } from "../shared/ui/Button.tsx";
-import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { readingWords } from "../shared/words/claim-words.ts";
+import { witnessWords } from "../shared/words/witness-words.ts";
+import { Absent } from "./history/Absent.tsx";
+import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
 import styles from "./reading.module.css";
 import { SourceItem } from "./SourceItem.tsx";
@@ -16,10 +19,10 @@ const CLAIMS_AT_ONCE = 50;
 /** One source: how to cite it, how far it was read, and every claim that rests on it. */
 export function SourcePage({ id }: { id: string }) {
   const { data, fetchMore } = useSuspenseQuery(SourcePageDocument, {
-    variables: { id, first: CLAIMS_AT_ONCE },
+    variables: { id, first: CLAIMS_AT_ONCE, ...useReadOn() },
   });
   const [isLoading, startLoading] = useTransition();
-  if (!data.source) return <NotFoundPage what="source" id={id} />;
+  if (!data.source) return <Absent id={id} />;
   const { source } = data;
   const { edges, pageInfo, totalCount } = source.claims;
   const locators = (citations: (typeof edges)[number]["node"]["citations"]) =>
@@ -71,12 +74,16 @@ export function SourcePage({ id }: { id: string }) {
             </p>
           ) : null}
         </section>
-        <SourceItem id={source.id} csl={source.csl} />
+        <SourceItem id={source.id} text={source.text} csl={source.csl} />
+        <History of={source.id} />
       </div>
       <dl className={styles["margin"]}>
         <div>
           <dt>Kind</dt>
-          <dd>{source.kind}</dd>
+          <dd>
+            {source.kind}
+            {witnessWords[source.kind] === undefined ? null : <small>{witnessWords[source.kind]}</small>}
+          </dd>
         </div>
         <div>
           <dt>How far it was read</dt>

@@ -3,12 +3,15 @@ import { useTransition } from "react";
 import { id } from "#server/domain/ids.ts";
 import { FeatureDrawing } from "#web/drawings/FeatureDrawing.tsx";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
+import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { Button } from "../shared/ui/Button.tsx";
-import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
 import { ClaimList } from "./ClaimList.tsx";
+import { Absent } from "./history/Absent.tsx";
+import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
 import { LookingNotes } from "./LookingNotes.tsx";
 import { ReferenceTables } from "./ReferenceTables.tsx";
@@ -28,10 +31,10 @@ const isDatedKind = (kind: TermKind) => kind !== "REGION" && kind !== "FORM" && 
 /** One term: what it is, its years by region, every claim about it and every claim that names it. */
 export function TermPage({ id: named }: { id: string }) {
   const { data, fetchMore } = useSuspenseQuery(TermPageDocument, {
-    variables: { id: named, first: CLAIMS_AT_ONCE },
+    variables: { id: named, first: CLAIMS_AT_ONCE, ...useReadOn() },
   });
   const [isLoading, startLoading] = useTransition();
-  if (!data.term) return <NotFoundPage what="term" id={named} />;
+  if (!data.term) return <Absent id={named} />;
   const { term } = data;
   const claims = term.claims.edges.map((edge) => edge.node);
   const naming = term.namedIn.edges.map((edge) => edge.node);
@@ -62,6 +65,9 @@ export function TermPage({ id: named }: { id: string }) {
             size={DRAWING_SIZE}
           />
         </div>
+        <p className="screen-only">
+          <TextLink to={`/terms/${term.id}/around`}>What stands around it, drawn</TextLink>
+        </p>
       </header>
       <div className={styles["main"]}>
         {term.looking ? <LookingNotes looking={term.looking} /> : null}
@@ -105,6 +111,7 @@ export function TermPage({ id: named }: { id: string }) {
             ) : null}
           </section>
         ) : null}
+        <History of={term.id} />
       </div>
       <TermMargin term={term} />
     </article>

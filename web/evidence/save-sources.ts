@@ -1,4 +1,4 @@
-import { printBibtex } from "#server/domain/print-bibtex.ts";
+import { printBibtex } from "#server/domain/bibtex/print-bibtex.ts";
 import type { CslItem } from "#server/domain/source.ts";
 import { saveFile } from "../shared/ui/save-file.ts";
 

@@ -15,7 +15,8 @@ export function PieceDrawing() {
   const { stored, piece } = useDesk();
   const { form } = piece.attribution;
   const broader = stored.form?.id === form ? (stored.form?.broaderTerms.map((term) => term.id) ?? []) : [];
-  const drawing = form === undefined ? undefined : findDrawing([form, ...broader]);
+  const seen = piece.observations.filter((each) => each.seen === "present").map((each) => each.feature);
+  const drawing = form === undefined ? undefined : findDrawing([form, ...broader], seen);
   if (!drawing)
     return (
       <p className={styles["none"]}>

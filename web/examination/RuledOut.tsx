@@ -4,7 +4,7 @@ import { holdsEverywhere } from "#server/domain/holds-everywhere.ts";
 import { pickRuleOuts } from "#server/domain/pick-rule-outs.ts";
 import type { Report, RuleOut } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
-import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { KeptDisclosure } from "#web/shared/ui/KeptDisclosure.tsx";
 import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import { Steps } from "#web/strips/Steps.tsx";
@@ -46,20 +46,22 @@ export function RuledOut({ title, hardness, none, report, words, glossary }: Pro
       <ul>{told.map(item)}</ul>
       {atSomePlaces.length > 0 ? (
         <div className={styles["following"]}>
-          <Disclosure
+          <KeptDisclosure
+            name={`${hardness} at some places`}
             summary={`${atSomePlaces.length} only at some of the places it can be from, as no region is claimed or a wide one`}
           >
             <ul>{atSomePlaces.map(item)}</ul>
-          </Disclosure>
+          </KeptDisclosure>
         </div>
       ) : null}
       {following.length > 0 ? (
         <div className={styles["following"]}>
-          <Disclosure
+          <KeptDisclosure
+            name={`${hardness} that follow`}
             summary={`${following.length} more that ${following.length === 1 ? "follows" : "follow"} from what is told already`}
           >
             <ul>{following.map(item)}</ul>
-          </Disclosure>
+          </KeptDisclosure>
         </div>
       ) : null}
     </section>
@@ -87,9 +89,9 @@ const RuleOutItem = memo(function RuleOutItem({ hardness, said, glossary }: Item
         {isHard || said.steps.length <= 2 ? (
           steps
         ) : (
-          <Disclosure level={3} summary={`Why, in ${said.steps.length} steps`}>
+          <KeptDisclosure name={said.id} level={3} summary={`Why, in ${said.steps.length} steps`}>
             {steps}
-          </Disclosure>
+          </KeptDisclosure>
         )}
       </div>
     </li>

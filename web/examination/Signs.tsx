@@ -4,7 +4,7 @@ import type { Report, Sign } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
-import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { KeptDisclosure } from "#web/shared/ui/KeptDisclosure.tsx";
 import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import styles from "./ConclusionsColumn.module.css";
@@ -85,7 +85,8 @@ const SignItem = memo(function SignItem({ sign, said, glossary }: ItemProps) {
           </p>
         ))}
         {said.look.length > 0 ? (
-          <Disclosure
+          <KeptDisclosure
+            name={`look ${sign.observation} ${sign.claim}`}
             summary={`${said.look.length === 1 ? "One innocent cause" : `${said.look.length} innocent causes`} to look for`}
           >
             {said.look.map((line) => (
@@ -93,7 +94,7 @@ const SignItem = memo(function SignItem({ sign, said, glossary }: ItemProps) {
                 {line}
               </p>
             ))}
-          </Disclosure>
+          </KeptDisclosure>
         ) : null}
         {glossary.findClaim(sign.claim)?.citations.map((citation) => (
           <p key={`${citation.source?.id} ${citation.locator} ${citation.basis}`} className={styles["line"]}>

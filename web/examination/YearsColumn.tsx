@@ -46,6 +46,7 @@ export function YearsColumn({ strips, answer, glossary, chosenPart, onEdit }: Pr
           chosenPart={chosenPart}
           onShowWays={onShowWays}
           onEdit={onEdit}
+          isPage
         />
       )}
       {answer.report.neighbourhood.paths > 0 ? (

@@ -56,14 +56,15 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
   const latest = useRef(state);
   const isUnderWay = useRef(false);
   // This page keeps the examination itself, and answers must be quick: they pass by the client's cache, which forgets
-  // the examination when the page is left, so that other pages ask anew.
+  // the answer when the page is left, so that other pages ask anew.
   const [change] = useMutation(ChangeExaminationDocument, { fetchPolicy: "no-cache" });
   const [takeBack] = useMutation(UndoExaminationDocument, { fetchPolicy: "no-cache" });
   const { cache } = useApolloClient();
   const key = cache.identify({ __typename: "Examination", id: opened.id });
   useEffect(
     () => () => {
-      if (key !== undefined) cache.evict({ id: key });
+      // Not the whole: the page that arrives may have read the piece already.
+      if (key !== undefined) cache.evict({ id: key, fieldName: "examined" });
     },
     [cache, key],
   );

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useState } from "react";
 import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
-import styles from "./PathView.module.css";
+import styles from "./PathList.module.css";
 import type { PicturePath } from "./path-picture.ts";
 
 interface Props {

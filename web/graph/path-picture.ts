@@ -1,18 +1,19 @@
 import type { Year, YearsJson } from "#server/domain/years.ts";
+import type { PlatePoint } from "./plate.ts";
 
-/** A node of the path view with its place; px, y runs down. Labels are set by whoever draws. */
+/** A node of the path view with its place; px, y runs down. */
 export interface PictureNode {
   readonly id: string;
   readonly kind: "feature" | "term" | "date" | "open";
   readonly label: string;
   readonly x: number;
   readonly y: number;
-  /** Of a term: height of its box, px. */
-  readonly tall?: number;
+  /** Of a feature or term: size of its box, px, and its label in lines. */
+  readonly box?: { readonly wide: number; readonly high: number; readonly lines: readonly string[] };
   /** Of a date: where its years begin and end on the scale, px; null where nothing bounds that end. */
   readonly span?: readonly [number | null, number | null];
-  /** Of an end: on which side its words stand. */
-  readonly side?: "left" | "right";
+  /** Of an end: where its words begin or end. */
+  readonly words?: { readonly x: number; readonly y: number; readonly align: "start" | "end" };
   /** What the path that ends here says. */
   readonly verdict?: "against" | "unusual" | "for" | "silent" | "excluded";
 }
@@ -21,6 +22,8 @@ export interface PictureEdge {
   readonly id: string;
   readonly from: string;
   readonly to: string;
+  /** From the one to the other; no stretch lies behind a box. */
+  readonly points: readonly PlatePoint[];
   /** True if every path through it is an excluded way. */
   readonly isExcluded: boolean;
 }
@@ -42,7 +45,7 @@ export interface Picture {
   readonly paths: readonly PicturePath[];
   readonly width: number;
   readonly height: number;
-  /** The scale of years at the right: left edge, width, years with their places. */
+  /** The scale of years: where it runs, years with their places, the claimed years. */
   readonly scale: {
     readonly left: number;
     readonly right: number;

@@ -1,4 +1,5 @@
 import type { SourceId, TermId } from "#server/domain/ids.ts";
+import { locatorBeside } from "#server/domain/locator-beside.ts";
 import type { Finding, Path, Report, SilenceReason } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { isAllYears, yearsFromJson } from "#server/domain/years.ts";
@@ -49,9 +50,7 @@ function sourceOf(path: Path, sourceText: (source: SourceId) => string | undefin
   const cites = path.cites.filter((cite) => cite.claim === path.dated);
   const said = cites.map(({ source, locator, basis }) => {
     const text = source === undefined ? undefined : sourceText(source);
-    return [...(text === undefined ? [] : [text]), ...(locator === undefined ? [] : [locator]), basis].join(
-      ", ",
-    );
+    return [text, locatorBeside(text ?? "", locator ?? ""), basis].filter(Boolean).join(", ");
   });
   return said.length === 0 ? undefined : said.join("; ");
 }

@@ -1,39 +1,36 @@
 import type { Year } from "#server/domain/years.ts";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
-import type { PathToDraw, Picture, PictureEdge, PictureNode, PicturePath } from "./path-picture.ts";
+import { inLines } from "./letters.ts";
+import type { PathToDraw, Picture, PictureEdge, PictureNode } from "./path-picture.ts";
+import { endId, isDated, lineEnd, pictureScale, placeEnd } from "./picture-scale.ts";
+import type { PlatePoint } from "./plate.ts";
+import { pushApart, type Wanted } from "./push-apart.ts";
+import { tellPaths } from "./tell-paths.ts";
 
 /** Measures of the drawing, px. */
-const COLUMN = 192;
-const FIRST = 82;
+const COLUMN = 184;
+const BOX = 146;
+const FIRST = BOX / 2 + 8;
 const ROW = 46;
-const HEAD = 40;
-const SCALE = 380;
-const BEFORE_SCALE = 36;
-const AFTER_SCALE = 24;
-/** Words of an end stand to the right of it, but for the last stretch of the scale. */
-const LAST_STRETCH = 110;
-/** Space between two boxes of one column, and the height of a box by the lines of its label. */
+const LEAST_SCALE = 280;
+const BEFORE_SCALE = 44;
+const AFTER_SCALE = 16;
+/** Space between two things of one column, and what a line that passes a column takes. */
 const BETWEEN = 10;
-const PADDING = 16;
+const PASSING = 6;
+const PADDING = 14;
 const LINE = 15;
-const LETTERS = 22;
+const LETTERS = 21;
 
-/** Height of a box that holds a label. */
-const boxHeight = (label: string): number => PADDING + LINE * Math.max(1, Math.ceil(label.length / LETTERS));
+/** Width that the layered drawing of these paths needs, px. */
+export const widthForPaths = (paths: readonly PathToDraw[]): number =>
+  scaleLeft(columns(paths)) + LEAST_SCALE + AFTER_SCALE;
 
-interface End {
-  readonly id: string;
-  readonly path: PathToDraw;
-  readonly y: number;
-}
-
-const endId = (path: PathToDraw): string =>
-  path.end === undefined
-    ? `open:${path.terms.map((term) => term.id).join(">")}`
-    : `date:${path.end}>${path.endLabel}`;
+const scaleLeft = (column: ReadonlyMap<string, number>): number =>
+  FIRST + Math.max(0, ...column.values()) * COLUMN + BOX / 2 + BEFORE_SCALE;
 
 /** The column of each term: as far right as its longest way from a feature. */
-function columns(paths: readonly PathToDraw[]): Map<string, number> {
+function columns(paths: readonly PathToDraw[]): ReadonlyMap<string, number> {
   const at = new Map<string, number>();
   const longest = Math.max(1, ...paths.map((path) => path.terms.length));
   for (let round = 0; round < longest; round++) {
@@ -48,129 +45,164 @@ function columns(paths: readonly PathToDraw[]): Map<string, number> {
   return at;
 }
 
-/** Ends one below the other, in the order of the paths; an end that several paths share stands once. */
-function ends(paths: readonly PathToDraw[]): Map<string, End> {
-  const found = new Map<string, End>();
-  for (const path of paths) {
-    const id = endId(path);
-    if (!found.has(id)) found.set(id, { id, path, y: HEAD + ROW / 2 + found.size * ROW });
-  }
-  return found;
-}
-
-/** Height of each term: the middle of what it leads to, then pushed apart within its column. */
-function heights(
-  paths: readonly PathToDraw[],
-  column: ReadonlyMap<string, number>,
-  end: ReadonlyMap<string, End>,
-): Map<string, number> {
-  const reached = new Map<string, number[]>();
-  const tall = new Map<string, number>();
-  for (const path of paths) {
-    const y = end.get(endId(path))?.y ?? 0;
-    for (const { id, label } of path.terms) {
-      reached.set(id, [...(reached.get(id) ?? []), y]);
-      tall.set(id, boxHeight(label));
-    }
-  }
-  const height = new Map<string, number>();
-  const byColumn = Map.groupBy(reached.keys(), (id) => column.get(id) ?? 0);
-  for (const ids of byColumn.values()) {
-    const wanted = ids
-      .map((id) => ({ id, y: mean(reached.get(id) ?? []) }))
-      .sort((a, b) => a.y - b.y || (a.id < b.id ? -1 : 1));
-    let least = Number.NEGATIVE_INFINITY;
-    for (const { id, y } of wanted) {
-      const half = (tall.get(id) ?? 0) / 2;
-      const placed = Math.max(y, least + half);
-      height.set(id, placed);
-      least = placed + half + BETWEEN;
-    }
-  }
-  return height;
-}
-
+const TERM = "term:";
+const termNode = (id: string): string => TERM + id;
+const passing = (edge: string, column: number): string => `${edge} @${column}`;
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
+/** Things of a column, with what they lead to: boxes, and lines that pass. */
+interface Thing {
+  readonly id: string;
+  readonly column: number;
+  readonly high: number;
+  readonly to: Set<string>;
+}
+
 /**
  * Places paths as a layered drawing: features at the left, terms between in columns by how many steps they are away,
- * dates at the right on a scale of years, one row an end. Pure and total: the same paths give the same places.
+ * dates at the right on a scale of years, one row an end. A line that passes a column has its own place in it, so that it
+ * lies behind no box, and comes to its end along its row. Pure and total: the same paths give the same places.
  */
 export function placePaths(
   paths: readonly PathToDraw[],
   axis: YearAxis,
   claimed: readonly [Year | null, Year | null],
+  width: number,
 ): Picture {
   const column = columns(paths);
-  const end = ends(paths);
-  const height = heights(paths, column, end);
-  const last = Math.max(0, ...column.values());
-  const left = FIRST + last * COLUMN + COLUMN / 2 + BEFORE_SCALE;
-  const right = left + SCALE;
-  const onScale = (year: Year | null): number | null =>
-    year === null ? null : left + (axis.at(year) / 100) * SCALE;
+  const left = scaleLeft(column);
+  const right = Math.max(width - AFTER_SCALE, left + LEAST_SCALE);
+  const told = tellPaths(
+    paths.map((path) => ({ path, nodes: [...path.terms.map(({ id }) => termNode(id)), endId(path)] })),
+  );
+  const lastColumn = Math.max(0, ...column.values());
+  const columnOf = (node: string): number =>
+    (node.startsWith(TERM) ? column.get(node.slice(TERM.length)) : undefined) ?? lastColumn + 1;
+  const lines = new Map(
+    paths.flatMap(({ terms }) =>
+      terms.map(({ id, label }) => [termNode(id), inLines(label, LETTERS)] as const),
+    ),
+  );
+
+  const things = thingsOf(paths, told.edges, columnOf, lines);
+  const { rows, height } = rowsOf(paths, things);
+  const places = new Map<string, number>(rows);
+  for (const here of Map.groupBy(things.values(), (thing) => thing.column).values()) {
+    const wanted = here.map(
+      ({ id, high, to }): Wanted => ({ id, high, y: mean([...to].map((end) => rows.get(end) ?? 0)) }),
+    );
+    for (const [id, y] of pushApart(wanted, BETWEEN, 4)) places.set(id, y);
+  }
+  const yOf = (id: string): number => places.get(id) ?? 0;
+  const xOf = (node: string): number => FIRST + columnOf(node) * COLUMN;
 
   const nodes = new Map<string, PictureNode>();
-  const edges = new Map<string, PictureEdge>();
-  const told: PicturePath[] = [];
-  paths.forEach((path, i) => {
-    const ids = path.terms.map((term) => `term:${term.id}`);
-    path.terms.forEach((term, at) => {
-      const id = `term:${term.id}`;
-      const known = nodes.get(id);
-      const kind = at === 0 || known?.kind === "feature" ? "feature" : "term";
-      const x = FIRST + (column.get(term.id) ?? 0) * COLUMN;
-      const y = height.get(term.id) ?? 0;
-      nodes.set(id, { id, kind, label: term.label, x, y, tall: boxHeight(term.label) });
-    });
-    const to = end.get(endId(path));
-    if (to) {
-      const from = onScale(path.years[0]?.[0] ?? null);
-      const until = onScale(path.years.at(-1)?.[1] ?? null);
-      // What no year bounds stands before the scale, not on it.
-      const isDated = path.end !== undefined && path.verdict !== "silent" && (from ?? until) !== null;
-      const x = isDated ? (from ?? until ?? left) : left - BEFORE_SCALE / 2;
-      nodes.set(to.id, {
-        id: to.id,
-        kind: isDated ? "date" : "open",
-        label: path.endLabel,
-        x,
-        y: to.y,
-        verdict: path.verdict,
-        side: x > right - LAST_STRETCH ? "left" : "right",
-        ...(isDated ? { span: [from, until] as const } : {}),
+  for (const path of paths) {
+    for (const [at, { id, label }] of path.terms.entries()) {
+      const node = termNode(id);
+      const isFeature = at === 0 || nodes.get(node)?.kind === "feature";
+      nodes.set(node, {
+        ...{ id: node, kind: isFeature ? "feature" : "term", label, x: xOf(node), y: yOf(node) },
+        box: { wide: BOX, high: boxHeight(lines.get(node)), lines: lines.get(node) ?? [] },
       });
-      ids.push(to.id);
     }
-    const used = ids.slice(1).map((id, at) => {
-      const edge = `${ids[at]} ${id}`;
-      const isExcluded = path.verdict === "excluded" && (edges.get(edge)?.isExcluded ?? true);
-      edges.set(edge, { id: edge, from: ids[at] as string, to: id, isExcluded });
-      return edge;
+    const ends = { before: left - BEFORE_SCALE / 2, below: 14 };
+    nodes.set(endId(path), placeEnd(path, yOf(endId(path)), axis, { left, right }, ends));
+  }
+
+  const edges = told.edges.map((edge): PictureEdge => {
+    const to = nodes.get(edge.to);
+    const passes = range(columnOf(edge.from) + 1, columnOf(edge.to)).flatMap((at): PlatePoint[] => {
+      const [x, y] = [FIRST + at * COLUMN, yOf(passing(edge.id, at))];
+      return [
+        [x - BOX / 2 - 4, y],
+        [x + BOX / 2 + 4, y],
+      ];
     });
-    told.push({
-      id: `path:${i}`,
-      finding: path.finding,
-      says: path.says,
-      ...(path.source === undefined ? {} : { source: path.source }),
-      verdict: path.verdict,
-      nodes: ids,
-      edges: used,
-    });
+    const y = yOf(edge.to);
+    const end: readonly PlatePoint[] = to?.box
+      ? [[xOf(edge.to) - BOX / 2 - 1, y]]
+      : [
+          [left - BEFORE_SCALE + 8, y],
+          [lineEnd(to, left), y],
+        ];
+    return { ...edge, points: [[xOf(edge.from) + BOX / 2, yOf(edge.from)], ...passes, ...end] };
   });
-  const lowest = Math.max(HEAD, ...[...nodes.values()].map((node) => node.y));
+  const lowest = Math.max(height, ...[...places.values()].map((y) => y + BETWEEN + ROW / 2));
   return {
-    nodes: [...nodes.values()],
-    edges: [...edges.values()],
-    paths: told,
-    width: right + AFTER_SCALE,
-    height: lowest + ROW,
-    scale: {
-      left,
-      right,
-      ticks: axis.ticks.map((year) => ({ year, x: onScale(year) as number })),
-      claimed: [onScale(claimed[0]), onScale(claimed[1])],
-    },
+    ...{ nodes: [...nodes.values()], edges, paths: told.paths },
+    ...{ width: right + AFTER_SCALE, height: lowest, scale: pictureScale(axis, claimed, left, right) },
   };
 }
+
+const range = (from: number, to: number): readonly number[] =>
+  Array.from({ length: Math.max(0, to - from) }, (_, i) => from + i);
+
+const boxHeight = (lines: readonly string[] | undefined): number =>
+  PADDING + LINE * Math.max(1, lines?.length ?? 1);
+
+/** Boxes and passing lines of all columns, each with the ends that lie beyond it. */
+function thingsOf(
+  paths: readonly PathToDraw[],
+  edges: readonly Omit<PictureEdge, "points">[],
+  columnOf: (node: string) => number,
+  lines: ReadonlyMap<string, readonly string[]>,
+): ReadonlyMap<string, Thing> {
+  const things = new Map<string, Thing>();
+  const add = (id: string, column: number, high: number, end: string) => {
+    const thing = things.get(id) ?? { id, column, high, to: new Set<string>() };
+    thing.to.add(end);
+    things.set(id, thing);
+  };
+  const byEnds = new Map(edges.map((edge) => [`${edge.from}\n${edge.to}`, edge.id]));
+  for (const path of paths) {
+    const end = endId(path);
+    const nodes = [...path.terms.map(({ id }) => termNode(id)), end];
+    for (const [at, node] of nodes.entries()) {
+      if (node !== end) add(node, columnOf(node), boxHeight(lines.get(node)), end);
+      const to = nodes[at + 1];
+      const edge = byEnds.get(`${node}\n${to}`);
+      if (to === undefined || edge === undefined) continue;
+      for (const column of range(columnOf(node) + 1, columnOf(to)))
+        add(passing(edge, column), column, PASSING, end);
+    }
+  }
+  return things;
+}
+
+/** The height of each end: a row each, feature by feature, each feature with room for the fullest of its columns. */
+function rowsOf(
+  paths: readonly PathToDraw[],
+  things: ReadonlyMap<string, Thing>,
+): { readonly rows: ReadonlyMap<string, number>; readonly height: number } {
+  const rows = new Map<string, number>();
+  const taken = new Set<string>();
+  let top = 4;
+  for (const group of Map.groupBy(paths, (path) => path.terms[0]?.id).values()) {
+    const ends = [...new Set(group.map(endId))].filter((end) => !rows.has(end));
+    const own = [...things.values()].filter(
+      ({ id, to }) => !taken.has(id) && group.some((path) => to.has(endId(path))),
+    );
+    for (const { id } of own) taken.add(id);
+    const stacks = [...Map.groupBy(own, ({ column }) => column).values()].map((stack) =>
+      stack.reduce((sum, { high }) => sum + high + BETWEEN, 0),
+    );
+    const room = Math.max(
+      ends.reduce((sum, end) => sum + rowHigh(group, end), 0),
+      ...stacks,
+    );
+    let y = top + (room - ends.reduce((sum, end) => sum + rowHigh(group, end), 0)) / 2;
+    for (const end of ends) {
+      const high = rowHigh(group, end);
+      rows.set(end, y + Math.min(high / 2, ROW / 2 - 6));
+      y += high;
+    }
+    top += room + 6;
+  }
+  return { rows, height: top };
+}
+
+/** What has no years says so beside its mark, and needs no room for words below it. */
+const rowHigh = (paths: readonly PathToDraw[], end: string): number =>
+  paths.some((path) => endId(path) === end && isDated(path)) ? ROW - 4 : 26;

@@ -3,6 +3,7 @@ import { CitationLine } from "../shared/claims/CitationLine.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { sayYears } from "../shared/words/say-years.ts";
 import type { Glossary } from "../strips/glossary.ts";
+import { pathsToWalk } from "./paths-to-walk.ts";
 import styles from "./Walk.module.css";
 
 interface Props {
@@ -12,9 +13,7 @@ interface Props {
 
 /** The paths that make a finding what it is, each walked from the feature over cited claims to its years. */
 export function Walk({ finding, glossary }: Props) {
-  const paths = finding.paths.filter(
-    (path) => path.label === finding.label && path.hardness === finding.hardness,
-  );
+  const paths = pathsToWalk(finding);
   if (paths.length === 0) return <p className={styles["none"]}>No dated claim is reached from it here.</p>;
   return (
     <div className={styles["walks"]}>

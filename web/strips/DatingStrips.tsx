@@ -1,7 +1,8 @@
-import { type KeyboardEvent, memo, useCallback, useMemo, useState } from "react";
+import { type KeyboardEvent, memo, useCallback, useMemo, useRef, useState } from "react";
 import type { PartId } from "#server/domain/ids.ts";
 import type { Year } from "#server/domain/years.ts";
 import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
+import { useKeptState } from "#web/shared/navigation/use-kept-state.ts";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import styles from "./DatingStrips.module.css";
 import type { Glossary } from "./glossary.ts";
@@ -9,6 +10,7 @@ import { Legend } from "./Legend.tsx";
 import { StripItem } from "./StripItem.tsx";
 import { StripsHead } from "./StripsHead.tsx";
 import type { StripGroup, StripRow } from "./strip-row.ts";
+import { useAskedStrip } from "./use-asked-strip.ts";
 
 interface Props {
   groups: readonly StripGroup[];
@@ -22,6 +24,8 @@ interface Props {
   openAtFirst?: readonly string[];
   /** False where what the marks mean stands elsewhere on the page. */
   hasLegend?: boolean;
+  /** The strips of the page: its address can name one, and what is unfolded stays so for who comes back. */
+  isPage?: boolean;
 }
 
 /**
@@ -38,20 +42,25 @@ export const DatingStrips = memo(function DatingStrips({
   onEdit,
   openAtFirst = [],
   hasLegend = true,
+  isPage = false,
 }: Props) {
-  const [open, setOpen] = useState<ReadonlySet<string>>(() => new Set(openAtFirst));
-  const [current, setCurrent] = useState<string>();
+  const table = useRef<HTMLDivElement>(null);
+  const asked = useAskedStrip(table, isPage);
+  const [open, setOpen] = useKeptState<readonly string[]>(
+    isPage ? "strips" : undefined,
+    asked === undefined ? openAtFirst : [asked],
+  );
+  const [current, setCurrent] = useState(asked);
   const ids = groups.flatMap((group) => group.rows.map((row) => row.id));
   const inTabOrder = current !== undefined && ids.includes(current) ? current : ids[0];
 
-  const onToggle = useCallback((id: string) => {
-    setCurrent(id);
-    setOpen((before) => {
-      const after = new Set(before);
-      if (!after.delete(id)) after.add(id);
-      return after;
-    });
-  }, []);
+  const onToggle = useCallback(
+    (id: string) => {
+      setCurrent(id);
+      setOpen((before) => (before.includes(id) ? before.filter((each) => each !== id) : [...before, id]));
+    },
+    [setOpen],
+  );
   const deeds = useMemo(() => ({ onToggle, onShowWays, onEdit }), [onToggle, onShowWays, onEdit]);
 
   const move = (event: KeyboardEvent<HTMLDivElement>) => {
@@ -68,7 +77,7 @@ export const DatingStrips = memo(function DatingStrips({
   return (
     <div className={styles["strips"]}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys move the focus among the buttons inside. */}
-      <div className={styles["table"]} onKeyDown={move}>
+      <div ref={table} className={styles["table"]} onKeyDown={move}>
         <StripsHead axis={axis} claimed={claimed} />
         {groups.map((group) => (
           <section
@@ -86,7 +95,7 @@ export const DatingStrips = memo(function DatingStrips({
                   axis={axis}
                   claimed={claimed}
                   glossary={glossary}
-                  isOpen={open.has(row.id)}
+                  isOpen={open.includes(row.id)}
                   isInTabOrder={row.id === inTabOrder}
                   deeds={deeds}
                 />

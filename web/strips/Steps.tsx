@@ -1,6 +1,7 @@
 import type { StepInWords } from "#server/domain/report-words.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
+import { sayStrength } from "#web/shared/words/claim-words.ts";
 import type { Glossary } from "./glossary.ts";
 import styles from "./Steps.module.css";
 
@@ -12,7 +13,7 @@ interface Props {
   glossary: Glossary;
 }
 
-/** A chain of evidence, step by step: what follows first, what it rests on below it, each claim with its citations. */
+/** A chain of evidence, step by step: what follows first, what it rests on below it, each claim with its strength and citations. */
 export const Steps = ({ steps, glossary }: Props) => (
   <ol className={styles["steps"]}>
     {steps.map((step, i) => {
@@ -31,6 +32,7 @@ export const Steps = ({ steps, glossary }: Props) => (
               {step.says}
             </TextLink>
           )}
+          {claim ? <span className={styles["strength"]}> {sayStrength(claim)}</span> : null}
           {claim?.citations.map((citation) => (
             <span
               key={`${citation.source?.id} ${citation.locator} ${citation.basis}`}

@@ -32,6 +32,9 @@ export const REGION_WEIGHT = 100;
 /** Cost of reading every feature for those on one kind of part. */
 export const FEATURES_WEIGHT = 20;
 
+/** Cost of reading what stands around a term, two steps away at the most. */
+export const AROUND_WEIGHT = 100;
+
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {
   /** Cost of the field itself: 1 for an object, 0 for a value, unless said. */

@@ -2,6 +2,7 @@ import type { Citation, Claim, Hardness, Relation } from "../../domain/claim.ts"
 import { STRENGTHS } from "../../domain/claim.ts";
 import type { EditKind } from "../../domain/edit-words.ts";
 import { SEEN, SURENESS } from "../../domain/examination.ts";
+import type { LeaningRole } from "../../domain/leaning-words.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
@@ -32,11 +33,18 @@ const RELATIONS = eachOf<Relation>({
 const HARDNESS = eachOf<Hardness>({ physical: true, practice: true });
 const STATUSES = eachOf<Claim["status"]>({ accepted: true, proposed: true, rejected: true });
 const EDIT_KINDS = eachOf<EditKind>({ added: true, changed: true, withdrawn: true });
+const LEANING_ROLES = eachOf<LeaningRole>({
+  contradiction: true,
+  agreement: true,
+  silence: true,
+  "rule-out": true,
+  sign: true,
+});
 const BASES = eachOf<Citation["basis"]>({ published: true, "common practice": true, "from memory": true });
 
 /** `typical of` is TYPICAL_OF in the schema and `typical of` everywhere else. */
 function named<Value extends string>(values: readonly Value[]) {
-  const entries = values.map((value) => [value.toUpperCase().replaceAll(" ", "_"), { value }] as const);
+  const entries = values.map((value) => [value.toUpperCase().replaceAll(/[ -]/g, "_"), { value }] as const);
   return Object.fromEntries(entries) as Record<string, { value: Value }>;
 }
 
@@ -56,5 +64,6 @@ export const addEnums = (b: PlainBuilder) => ({
   seen: b.enumType("Seen", { values: named(SEEN) }),
   sureness: b.enumType("Sureness", { values: named(SURENESS) }),
   editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),
+  leaningRole: b.enumType("LeaningRole", { values: named(LEANING_ROLES) }),
   problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
 });

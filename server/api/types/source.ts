@@ -5,8 +5,10 @@ import { listClaims } from "../../use-cases/ask/list-claims.ts";
 import type { Builder } from "../builder.ts";
 import { readPageOn } from "../read-page.ts";
 
-const nameOf = ({ family, given, literal }: CslName) =>
-  literal ?? [family, given].filter((name) => name !== undefined).join(", ");
+const nameOf = ({ family, given, literal, suffix, ...particles }: CslName) => {
+  const last = [particles["dropping-particle"], particles["non-dropping-particle"], family].filter(Boolean);
+  return literal ?? [last.join(" "), suffix, given].filter(Boolean).join(", ");
+};
 const namesOf = ({ author }: CslItem) => (author?.length ? author.map(nameOf).join("; ") : undefined);
 const yearOf = ({ issued }: CslItem) => issued?.["date-parts"]?.[0]?.[0]?.toString() ?? issued?.raw;
 

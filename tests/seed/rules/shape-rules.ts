@@ -4,7 +4,10 @@ import { TERM_KINDS } from "#server/domain/term.ts";
 import { asGraph, withClaim, without, withSource, withTerm } from "../seed-graph.ts";
 import type { Rule } from "./rule.ts";
 
-const TERM_FIELDS = ["id", "kind", "label", "otherLabels", "withArticle", "note", "broader", "parts", "aat"];
+const TERM_FIELDS = [
+  ...["id", "kind", "label", "otherLabels", "withArticle", "note"],
+  ...["looking", "broader", "parts", "aat"],
+];
 const SOURCE_FIELDS = ["id", "kind", "csl", "reading", "note", "piece"];
 
 const strange = (thing: object, known: readonly string[]): readonly string[] =>
@@ -98,7 +101,7 @@ export const shapeRules: readonly Rule[] = [
   },
   {
     says: "everything that is named exists and is of the kind wanted, and nothing is its own broader term or exception",
-    find: (seed) => checkGraph(asGraph(seed)).map(({ code, message }) => `${code}: ${message}`),
+    find: (seed) => checkGraph(asGraph(seed)).map(({ path, message }) => `${path[1]}: ${message}`),
     brokenBy: {
       "a missing tool": (seed) =>
         withClaim(seed, "claim.M11", (claim) => ({ ...claim, ways: [["tool.ribbon-saw"]] })),

@@ -28,7 +28,7 @@ describe("[G31] a source in one line", () => {
         page: "40-52",
         issued: { "date-parts": [[1990]] },
       },
-      "Ann Alder and The Bench Club, “On Saws”, in Journal of Benches 12, no. 3, pp. 40–52, 1990",
+      "Ann Alder and The Bench Club, “On Saws”, Journal of Benches 12, no. 3, pp. 40–52, 1990",
     ],
     [
       {
@@ -52,7 +52,7 @@ describe("[G31] a source in one line", () => {
         ],
         volume: "II",
       },
-      "D. Deal and E. Elm (ed.), Woods, vol. II, undated",
+      "D. Deal and E. Elm (eds), Woods, vol. II, undated",
     ],
     [
       {
@@ -72,11 +72,11 @@ describe("[G31] a source in one line", () => {
         number: "1152",
         issued: { "date-parts": [[1777, 4, 11]] },
       },
-      "O. Oak, Sawing machine, Great Britain patent 1152, 1777",
+      "O. Oak, Sawing machine, Great Britain patent 1152, 11 April 1777",
     ],
     [
       { type: "legislation", title: "Act on Timber", jurisdiction: "Great Britain", number: "9 Geo. 1 c. 8" },
-      "Act on Timber, Great Britain, no. 9 Geo. 1 c. 8, undated",
+      "Act on Timber, Great Britain, 9 Geo. 1 c. 8, undated",
     ],
     [
       {
@@ -85,9 +85,56 @@ describe("[G31] a source in one line", () => {
         author: [{ literal: "A Museum" }],
         "container-title": "museum.example",
       },
-      "A Museum, “Saw marks”, in museum.example, undated",
+      "A Museum, “Saw marks”, museum.example, undated",
     ],
     [{ type: "book" }, "source.x, undated"],
+    [
+      {
+        type: "book",
+        title: "Woods of the World",
+        author: [{ family: "Berg", given: "Jan", "dropping-particle": "van der", suffix: "Jr." }],
+        translator: [{ family: "Elm", given: "E." }],
+        edition: "3",
+        "collection-title": "Bench Books",
+        "collection-number": "4",
+        page: "12",
+        publisher: "Plane Press",
+        issued: { "date-parts": [[1901, 5, 2]] },
+      },
+      "Jan van der Berg Jr., Woods of the World, trans. E. Elm, 3rd ed., Bench Books 4, Plane Press, 1901",
+    ],
+    [{ type: "book", title: "Woods", edition: "Eleventh edition" }, "Woods, Eleventh edition, undated"],
+    [
+      {
+        type: "thesis",
+        title: 'The “Bench” and the "Plane"',
+        author: [{ family: "Alder" }],
+        genre: "PhD thesis",
+        publisher: "University of Deal",
+        issued: { "date-parts": [[2001]] },
+      },
+      "Alder, “The ‘Bench’ and the ‘Plane’”, PhD thesis, University of Deal, 2001",
+    ],
+    [
+      {
+        type: "article-newspaper",
+        title: "Wire Nails",
+        "container-title": "The Deal Times",
+        volume: "XVI",
+        issue: "45",
+        issued: { "date-parts": [[1892, 11, 25]] },
+      },
+      "“Wire Nails”, The Deal Times XVI, no. 45, 25 November 1892",
+    ],
+    [
+      { type: "post", title: "Letter of 4 May 1820", issued: { "date-parts": [[1820, 5, 4]] } },
+      "“Letter of 4 May 1820”, 1820",
+    ],
+    [{ type: "report", title: "Tech Note A-200", number: "A-200", page: "4-4" }, "Tech Note A-200, undated"],
+    [
+      { type: "report", title: "Casein", number: "280", issued: { "date-parts": [[1961, 3, 1]] } },
+      "Casein, no. 280, 1 March 1961",
+    ],
   ];
   it.each(rows)("%j", (csl, line) => {
     expect(citeSource(aSource("source.x", { csl: { id: "source.x", ...csl } as CslItem }))).toBe(line);

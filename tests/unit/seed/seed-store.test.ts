@@ -18,7 +18,10 @@ afterAll(() => {
 
 const lines = (...things: readonly object[]): string =>
   things.map((thing) => `${JSON.stringify(thing)}\n`).join("");
-const claim = aClaim({ id: "claim.1", relation: "requires", subject: "feature.mark", ways: [["tool.saw"]] });
+const claim = aClaim({
+  ...{ id: "claim.1", relation: "requires", subject: "feature.mark", ways: [["tool.saw"]] },
+  citations: [{ basis: "published", source: id("source.book"), locator: "p. 1" }],
+});
 const WHOLE: Readonly<Record<string, string>> = {
   "revision.json": '{ "at": "2026-11-25T00:00:00Z", "by": "seed", "message": "First part" }',
   "terms/tools.jsonl": lines(aTerm("tool.saw"), aTerm("tool.any")),
@@ -124,7 +127,7 @@ describe("[S17] a new store", () => {
       "a claim that names a missing term",
       "UNKNOWN_TERM",
       { "terms/features.jsonl": undefined },
-      /claim claim\.1: .*feature\.mark/,
+      /saws\.jsonl, line 1, claim\.1, field subject: .*feature\.mark/,
     ],
   ])("is not made of a seed with %s", async (_, code, changed, message) => {
     const files = Object.fromEntries(

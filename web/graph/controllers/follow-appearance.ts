@@ -1,5 +1,5 @@
 import type { Core } from "cytoscape";
-import { pathLook } from "../path-look.ts";
+import { plateLook } from "../plate-look.ts";
 
 const QUERIES = [
   "(prefers-color-scheme: dark)",
@@ -13,7 +13,7 @@ export function followAppearance(graph: Core): () => void {
   const apply = () => {
     const page = getComputedStyle(document.documentElement);
     const token = (name: string) => page.getPropertyValue(`--${name}`).trim();
-    graph.style(pathLook(token));
+    graph.style(plateLook(token));
   };
   apply();
   const lists = QUERIES.map((query) => matchMedia(query));

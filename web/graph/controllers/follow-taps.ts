@@ -1,16 +1,10 @@
 import type { Core, EventObject } from "cytoscape";
-import type { Picture } from "../path-picture.ts";
 
-/** A tap on a term, an end or a line lights the first path through it; a tap beside them puts it out. */
-export function followTaps(
-  graph: Core,
-  picture: Picture,
-  onLight: (path: string | undefined) => void,
-): () => void {
+/** Tells the part that a tap falls on; nothing where it falls beside all. Gives back the way to stop. */
+export function followTaps(graph: Core, onTap: (part: string | undefined) => void): () => void {
   const tap = (event: EventObject) => {
-    const id = event.target === graph ? undefined : (event.target.id() as string);
-    const path = picture.paths.find(({ nodes, edges }) => id && (nodes.includes(id) || edges.includes(id)));
-    onLight(path?.id);
+    const parts = event.target === graph ? [] : (event.target.data("parts") as readonly string[]);
+    onTap(parts[0]);
   };
   graph.on("tap", tap);
   return () => {

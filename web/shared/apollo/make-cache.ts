@@ -16,6 +16,7 @@ export const makeCache = (): InMemoryCache =>
           terms: relayStylePagination(["kinds", "broader"]),
           claims: relayStylePagination(["relations"]),
           sources: relayStylePagination(),
+          history: relayStylePagination(["id"]),
           disagreements: relayStylePagination(["rule"]),
           examinations: relayStylePagination(),
         },

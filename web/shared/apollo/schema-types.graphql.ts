@@ -1,4 +1,6 @@
 import type { Report } from '#server/domain/report.ts';
+import type { Weighing } from '#server/domain/weighing/weighing.ts';
+import type { WeighingWords } from '#server/domain/weighing/weighing-words.ts';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = Maybe<T>;
 /** All built-in and custom scalars, mapped to their actual values */
@@ -10,6 +12,10 @@ export type Scalars = {
   Float: { input: number; output: number; }
   /** The report of the engine as one JSON value with its members in canonical order; docs/formats/report.schema.json says what is in it. */
   Report: { input: Report; output: Report; }
+  /** The weighing of the engine as one JSON value with its members in canonical order; docs/formats/weighing.schema.json says what is in it. */
+  Weighing: { input: Weighing; output: Weighing; }
+  /** A weighing in sentences, as one JSON value. */
+  WeighingWords: { input: WeighingWords; output: WeighingWords; }
 };
 
 /** A match in the Getty Art & Architecture Thesaurus. */
@@ -31,6 +37,75 @@ export type Aid =
   | 'RULE'
   | 'SQUARE'
   | 'ULTRAVIOLET_LAMP';
+
+/** The neighbourhood of a term, as far as it is shown. */
+export type Around = {
+  readonly __typename?: 'Around';
+  readonly leftOut: ReadonlyArray<AroundLeftOut>;
+  readonly links: ReadonlyArray<AroundLink>;
+  /** The term, then its neighbours as they are read, each followed by its own. */
+  readonly members: ReadonlyArray<AroundMember>;
+  /** Claims and narrower terms that were not read, since there are so many. */
+  readonly unread: Scalars['Int']['output'];
+};
+
+/** Terms joined in one way to one that is shown, that are not shown. */
+export type AroundLeftOut = {
+  readonly __typename?: 'AroundLeftOut';
+  readonly count: Scalars['Int']['output'];
+  readonly from: Scalars['ID']['output'];
+  /** The links go out from `from`. */
+  readonly isOutgoing: Scalars['Boolean']['output'];
+  readonly kind: LinkKind;
+  readonly terms: ReadonlyArray<Term>;
+};
+
+
+/** Terms joined in one way to one that is shown, that are not shown. */
+export type AroundLeftOutTermsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+/** What joins two terms that are shown, with the claims that say it. */
+export type AroundLink = {
+  readonly __typename?: 'AroundLink';
+  /** None: the term itself says it. */
+  readonly claimCount: Scalars['Int']['output'];
+  readonly claims: ReadonlyArray<Claim>;
+  readonly from: Scalars['ID']['output'];
+  /** None where nothing is bounded, or no claim says it. */
+  readonly hardness?: Maybe<Hardness>;
+  readonly id: Scalars['ID']['output'];
+  readonly kind: LinkKind;
+  readonly to: Scalars['ID']['output'];
+};
+
+
+/** What joins two terms that are shown, with the claims that say it. */
+export type AroundLinkClaimsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+/** A term that is shown. */
+export type AroundMember = {
+  readonly __typename?: 'AroundMember';
+  /** Claims with a date about it, the earliest first. */
+  readonly dated: ReadonlyArray<Claim>;
+  readonly datedCount: Scalars['Int']['output'];
+  /** The link that it is reached by. */
+  readonly reachedBy?: Maybe<Scalars['ID']['output']>;
+  /** The term that it is reached from; none for the term itself. */
+  readonly reachedFrom?: Maybe<Scalars['ID']['output']>;
+  /** 0 for the term itself. */
+  readonly step: Scalars['Int']['output'];
+  readonly term?: Maybe<Term>;
+};
+
+
+/** A term that is shown. */
+export type AroundMemberDatedArgs = {
+  first?: Scalars['Int']['input'];
+};
 
 /** What is claimed of the piece; what is not stated is unknown. */
 export type Attribution = {
@@ -100,6 +175,8 @@ export type Claim = Node & {
   readonly form?: Maybe<Term>;
   readonly hardness?: Maybe<Hardness>;
   readonly id: Scalars['ID']['output'];
+  /** What leans on this claim, among a page of the examinations that are not deleted; each is examined with it and without it. */
+  readonly leaning: Leaning;
   readonly note?: Maybe<Scalars['String']['output']>;
   /** Object of `typical of`; regions of `confined to`; ends of `spread to`; condition of `void when`. */
   readonly objects: ReadonlyArray<Term>;
@@ -125,6 +202,13 @@ export type Claim = Node & {
   /** EDTF; its role (event or period) follows from the relation. */
   readonly when?: Maybe<Scalars['String']['output']>;
   readonly years?: Maybe<DatedYears>;
+};
+
+
+/** A statement about a term, with at least one citation. */
+export type ClaimLeaningArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
 };
 
 export type ClaimConnection = {
@@ -350,6 +434,66 @@ export type HistoryEntryEdge = {
   readonly cursor: Scalars['String']['output'];
   readonly node: HistoryEntry;
 };
+
+/** The examinations of one page that lean on a claim. */
+export type Leaning = {
+  readonly __typename?: 'Leaning';
+  /** Where to look on; null where there are no more. */
+  readonly endCursor?: Maybe<Scalars['String']['output']>;
+  /** Those of the page of which something leans on the claim, the one changed last first. */
+  readonly examinations: ReadonlyArray<LeaningExamination>;
+  /** How many examinations the page has. */
+  readonly looked: Scalars['Int']['output'];
+  /** How many examinations there are. */
+  readonly total: Scalars['Int']['output'];
+};
+
+/** An examination of which something leans on the claim. */
+export type LeaningExamination = {
+  readonly __typename?: 'LeaningExamination';
+  readonly examination: Examination;
+  readonly headline: Scalars['String']['output'];
+  /** The conclusion without the claim; null if the same. */
+  readonly headlineWithout?: Maybe<Scalars['String']['output']>;
+  readonly lines: ReadonlyArray<LeaningLine>;
+};
+
+/** One thing that an examination says and that leans on the claim. */
+export type LeaningLine = {
+  readonly __typename?: 'LeaningLine';
+  /** How it stands. */
+  readonly now: Scalars['String']['output'];
+  readonly role: LeaningRole;
+  /** What it is about; of a rule-out or a sign, its sentence. */
+  readonly says: Scalars['String']['output'];
+  /** The strip to look at: a finding. */
+  readonly strip: Scalars['ID']['output'];
+  /** How it would stand without the claim; null if the same. */
+  readonly without?: Maybe<Scalars['String']['output']>;
+};
+
+export type LeaningRole =
+  | 'AGREEMENT'
+  | 'CONTRADICTION'
+  | 'RULE_OUT'
+  | 'SIGN'
+  | 'SILENCE';
+
+/** What joins two terms. */
+export type LinkKind =
+  | 'BROADER'
+  | 'CONFINED_TO'
+  | 'DATED_IN'
+  | 'HAS_PART'
+  | 'LOOKED_FOR_ON'
+  | 'MISTAKEN_FOR'
+  | 'NOT_FOUND_IN'
+  | 'REQUIRES'
+  | 'SAID_OF'
+  | 'SPREAD_FROM'
+  | 'SPREAD_TO'
+  | 'TYPICAL_OF'
+  | 'VOID_WHEN';
 
 /** Something that looks like a feature and is not. */
 export type LookAlike = {
@@ -611,6 +755,8 @@ export type Query = {
   /** Null if there is no such term on that revision. */
   readonly term?: Maybe<Term>;
   readonly terms: TermConnection;
+  /** Weighs a piece: what would have to be true, probabilities, rivals, what to look at next. Ask for some stages at a time; what was not through when the request ended is named as missing. */
+  readonly weigh: WeighResult;
 };
 
 
@@ -734,6 +880,13 @@ export type QueryTermsArgs = {
   first?: Scalars['Int']['input'];
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryWeighArgs = {
+  piece: PieceInput;
+  revision?: InputMaybe<Scalars['Int']['input']>;
+  stages?: InputMaybe<ReadonlyArray<WeighingStage>>;
 };
 
 /** A measured or counted value that bounds no date. It is a number, a range with both ends, or words where it cannot be put as either. */
@@ -952,6 +1105,8 @@ export type Sureness =
 export type Term = Node & {
   readonly __typename?: 'Term';
   readonly aat?: Maybe<AatMatch>;
+  /** What claims and the tree of terms join it to, one step away or two. */
+  readonly around: Around;
   readonly broader?: Maybe<Term>;
   /** From the nearest broader term to the top. */
   readonly broaderTerms: ReadonlyArray<Term>;
@@ -972,6 +1127,13 @@ export type Term = Node & {
   readonly parts: ReadonlyArray<Term>;
   /** What is measured or counted of this term; rows that disagree stand side by side. */
   readonly referenceRows: ReadonlyArray<ReferenceRow>;
+};
+
+
+/** Something that can be seen on a part, done in a shop, bought, or named. */
+export type TermAroundArgs = {
+  each?: Scalars['Int']['input'];
+  steps?: Scalars['Int']['input'];
 };
 
 
@@ -1026,3 +1188,25 @@ export type Way = {
   readonly __typename?: 'Way';
   readonly terms: ReadonlyArray<Term>;
 };
+
+export type WeighResult = Refused | Weighed;
+
+export type Weighed = {
+  readonly __typename?: 'Weighed';
+  /** Every claim the weighing names. */
+  readonly claims: ReadonlyArray<Claim>;
+  readonly revision: Scalars['Int']['output'];
+  /** Every term the weighing names. */
+  readonly terms: ReadonlyArray<Term>;
+  readonly weighing: Scalars['Weighing']['output'];
+  readonly words: Scalars['WeighingWords']['output'];
+};
+
+export type WeighingStage =
+  | 'DATES'
+  | 'LOOKS'
+  | 'MENDS'
+  | 'ORIGINS'
+  | 'RIVALS'
+  | 'SENSITIVITY'
+  | 'WEIGHTS';

@@ -1,3 +1,4 @@
+import { locatorBeside } from "#server/domain/locator-beside.ts";
 import { TextLink } from "../ui/TextLink.tsx";
 import { basisWords } from "../words/claim-words.ts";
 import type { CitationLineFragment } from "./CitationLine.graphql.ts";
@@ -15,8 +16,12 @@ export const CitationLine = ({ citation, isShort = false }: Props) => (
     {citation.source ? (
       <cite>
         <TextLink to={`/sources/${citation.source.id}`}>
-          {citation.source.text.replace(/\.$/, "")}
-          {citation.locator ? `, ${citation.locator}` : ""}
+          {[
+            citation.source.text.replace(/\.$/, ""),
+            locatorBeside(citation.source.text, citation.locator ?? ""),
+          ]
+            .filter(Boolean)
+            .join(", ")}
         </TextLink>
       </cite>
     ) : null}{" "}

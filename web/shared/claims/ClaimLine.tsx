@@ -1,5 +1,5 @@
 import { TextLink } from "../ui/TextLink.tsx";
-import { hardnessWords, statusWords, strengthWords } from "../words/claim-words.ts";
+import { sayStrength, statusWords } from "../words/claim-words.ts";
 import { CitationLine } from "./CitationLine.tsx";
 import type { ClaimLineFragment } from "./ClaimLine.graphql.ts";
 import styles from "./ClaimLine.module.css";
@@ -17,10 +17,7 @@ export const ClaimLine = ({ claim, withoutCitations = false }: Props) => (
       <TextLink to={`/claims/${claim.id}`} className={styles["says"] ?? ""}>
         {claim.says}
       </TextLink>{" "}
-      <span className={styles["weight"]}>
-        {strengthWords[claim.strength]}
-        {claim.hardness ? `, ${hardnessWords[claim.hardness]}` : ""}
-      </span>
+      <span className={styles["weight"]}>{sayStrength(claim)}</span>
     </p>
     {claim.status === "ACCEPTED" ? null : <p className={styles["status"]}>{statusWords[claim.status]}</p>}
     {withoutCitations ? null : (

@@ -1,17 +1,26 @@
 import { useQuery } from "@apollo/client/react";
-import { Link } from "wouter";
+import { Link, useLocation } from "wouter";
+import { askedRevision } from "../navigation/asked-revision.ts";
+import { useSearchInTransition } from "../navigation/use-location-in-transition.ts";
 import { sayDay } from "../words/say-day.ts";
 import { AsOfRevisionDocument } from "./AsOfRevision.graphql.ts";
 import styles from "./AsOfRevision.module.css";
 
 /** The state of the knowledge that answers on this page. */
 export function AsOfRevision() {
-  const { data } = useQuery(AsOfRevisionDocument);
-  if (!data?.revision) return null;
-  const { number, at } = data.revision;
+  const [path] = useLocation();
+  const asked = askedRevision(path, useSearchInTransition());
+  const number = typeof asked === "number" ? asked : null;
+  const { data, previousData } = useQuery(AsOfRevisionDocument, {
+    variables: { asked: number, isAsked: number !== null },
+  });
+  const newest = (data ?? previousData)?.revision;
+  const shown = data?.asked ?? newest;
+  if (!newest || !shown) return null;
   return (
     <Link className={styles["revision"]} href="/revisions">
-      knowledge as of revision {number} · {sayDay(at)}
+      knowledge as of revision {shown.number}
+      {shown.number < newest.number ? ` of ${newest.number}` : ""} · {sayDay(shown.at)}
     </Link>
   );
 }

@@ -10,7 +10,7 @@ const places = [
   { to: "/", name: "Pieces", holds: /^\/(pieces\/|$)/ },
   { to: "/evidence", name: "Evidence", holds: /^\/(evidence|terms|claims|sources|revisions)/ },
   { to: "/regions", name: "Regions", holds: /^\/regions/ },
-  { to: "/method", name: "Method", holds: /^\/method/ },
+  { to: "/learn", name: "Learn", holds: /^\/(learn|method)/ },
 ];
 
 /** What surrounds every page: skip link, the places one can go, the revision that answers, the caution. */

@@ -22,6 +22,15 @@ export const hardnessWords: Readonly<Record<Hardness, string>> = {
   PRACTICE: "practice",
 };
 
+/** Both in a few words: "firm, physical". */
+export const sayStrength = ({
+  strength,
+  hardness,
+}: {
+  readonly strength: Strength;
+  readonly hardness: Hardness | null;
+}): string => [strengthWords[strength], ...(hardness ? [hardnessWords[hardness]] : [])].join(", ");
+
 export const statusWords: Readonly<Record<ClaimStatus, string>> = {
   ACCEPTED: "accepted",
   PROPOSED: "proposed, not yet accepted: counts for nothing",

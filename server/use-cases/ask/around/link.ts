@@ -19,6 +19,15 @@ export type LinkKind = (typeof LINK_KINDS)[number];
 /** Links by scope: they join nearly everything with a few regions, forms and kinds of part. */
 export const SCOPE_LINKS: readonly LinkKind[] = ["dated in", "not found in", "said of"];
 
+/** Links that are walked at the second step: what dates, and what is of a kind. */
+export const FAR_LINKS: readonly LinkKind[] = [
+  "requires",
+  "typical of",
+  "confined to",
+  "mistaken for",
+  "broader",
+];
+
 /** One kind of joint between two terms, with every claim that says it. */
 export interface Link {
   readonly from: TermId;

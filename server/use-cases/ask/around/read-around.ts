@@ -7,15 +7,15 @@ import type { Term, TermKind } from "../../../domain/term.ts";
 import type { Store } from "../../../ports/store.ts";
 import { type Group, groupNeighbours, shareOut } from "./choose-neighbours.ts";
 import { datedClaims, firstYear, nearerFirst } from "./dated-claims.ts";
-import { type Link, type LinkKind, linkId, SCOPE_LINKS } from "./link.ts";
+import { FAR_LINKS, type Link, type LinkKind, linkId, SCOPE_LINKS } from "./link.ts";
 import { linksOfClaims, linksOfTerm } from "./links-of.ts";
 import { isAccepted, readLinks } from "./read-links.ts";
 
 /** Pages of claims read of the term itself, and of each of its neighbours. */
 const PAGES = { centre: 5, neighbour: 1 };
 /** Terms shown at one step, and at both. */
-export const MOST_NEAR = 40;
-export const MOST_SHOWN = 72;
+export const MOST_NEAR = 60;
+export const MOST_SHOWN = 90;
 /** Of one group at the second step. */
 const EACH_FURTHER = 3;
 /** Nearly everything is joined to these: nothing is looked for beyond them. */
@@ -57,8 +57,8 @@ interface Reached {
 }
 
 /**
- * Reads what stands around a term, one step away or two, at most `each` of one kind and side at the first. Regions and
- * kinds of part end a walk, and scopes are not walked at the second step.
+ * Reads what stands around a term, one step away or two, at most `each` of one kind and side at the first. The
+ * second step walks what dates and what is of a kind; regions and kinds of part end it.
  */
 export async function readAround(
   { store }: { readonly store: Store },
@@ -79,7 +79,7 @@ export async function readAround(
   const leftOut = [...near.leftOut];
   const further: Reached[] = [];
   for (const { term, links } of read) {
-    const inner = links.filter(({ kind }) => !SCOPE_LINKS.includes(kind));
+    const inner = links.filter(({ kind }) => FAR_LINKS.includes(kind));
     const left = MOST_SHOWN - known.size;
     const found = share(term.id, groupNeighbours(term.id, inner, known), EACH_FURTHER, left);
     for (const { term: reached } of found.shown) known.add(reached);

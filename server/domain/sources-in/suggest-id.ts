@@ -1,0 +1,39 @@
+import type { CslItem } from "../source.ts";
+
+/** Longest id that is made of a key. */
+const LONGEST = 60;
+
+/**
+ * What a source would be called: by the key that it has in the list where that can be read, else by the first name and
+ * the year, else by words of its title. A number follows where the id is taken.
+ */
+export function suggestId(item: CslItem, key: string, isTaken: (id: string) => boolean): string {
+  const [name] = item.author ?? item.editor ?? [];
+  const year = item.issued?.["date-parts"]?.[0]?.[0];
+  const words = slug(item.title ?? "")
+    .split("-")
+    .slice(0, 5)
+    .join("-");
+  const own = slug(key.replace(/^source\./, ""));
+  const named = slug(name?.family ?? name?.literal ?? "");
+  const choices = [
+    /^[a-z][a-z0-9-]*$/.test(own) && !key.includes("/") && own.length <= LONGEST ? own : "",
+    named === "" ? "" : [named, year ?? words].filter((word) => word !== "").join("-"),
+    words,
+  ];
+  const base = `source.${(choices.find((choice) => choice !== "") ?? "item").slice(0, LONGEST).replace(/-+$/, "")}`;
+  for (let number = 1; ; number += 1) {
+    const id = number === 1 ? base : `${base}-${number}`;
+    if (!isTaken(id)) return id;
+  }
+}
+
+/** Small letters, figures and hyphens; accents left out. */
+const slug = (text: string): string =>
+  [...text.toLowerCase().normalize("NFD").replaceAll(/\p{M}/gu, "")]
+    .map(
+      (letter) => ({ ß: "ss", æ: "ae", œ: "oe", ø: "o", ł: "l", đ: "d", ð: "d", þ: "th" })[letter] ?? letter,
+    )
+    .join("")
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .replaceAll(/^-+|-+$/g, "");

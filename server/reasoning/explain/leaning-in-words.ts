@@ -1,0 +1,78 @@
+import type { LeaningInWords, LeaningLine } from "../../domain/leaning-words.ts";
+import type { Finding, RuleOut, Sign } from "../../domain/report.ts";
+import type { Leaning } from "../lean.ts";
+import { findingInShort } from "./finding-in-words.ts";
+import { headline } from "./headline.ts";
+import { capitalise } from "./list-in-words.ts";
+import { type ReportReader, subjectInWords } from "./report-reader.ts";
+import { ruleOutInWords } from "./rule-out-in-words.ts";
+import { signInWords } from "./sign-in-words.ts";
+import { yearsInWords } from "./years-in-words.ts";
+
+const ROLES = { contradictory: "contradiction", consistent: "agreement", silent: "silence" } as const;
+
+/** What leans on a claim, each thing as it stands and as it would without the claim. The readers are of the two reports. */
+export function leaningInWords(
+  leaning: Leaning,
+  reader: ReportReader,
+  without: ReportReader,
+): LeaningInWords {
+  const [now, then] = [headline(reader), headline(without)];
+  return {
+    headline: now,
+    ...(now === then ? {} : { headlineWithout: then }),
+    lines: [
+      ...leaning.findings.map(
+        (each): LeaningLine => ({
+          strip: each.now.id,
+          role: ROLES[each.now.label],
+          says: capitalise(subjectInWords(each.now, reader)),
+          ...sides(each.now, each.differs ? each.without : undefined),
+        }),
+      ),
+      ...leaning.ruleOuts.map((each) => ruleOutLine(each, reader)),
+      ...leaning.signs.map((each) => signLine(each, reader)),
+    ],
+  };
+}
+
+/** Both in short; with the years where the short words are the same. */
+function sides(now: Finding, without: Finding | undefined): Pick<LeaningLine, "now" | "without"> {
+  const short = findingInShort(now);
+  if (without === undefined) return { now: short };
+  const then = findingInShort(without);
+  if (short !== then) return { now: short, without: then };
+  return { now: `${short}: ${yearsOf(now)}`, without: `${then}: ${yearsOf(without)}` };
+}
+
+const yearsOf = ({ possible, usual }: Finding): string =>
+  `possible ${yearsInWords(possible.outer)}; usual ${yearsInWords(usual.outer)}`;
+
+function ruleOutLine(
+  { now, falls }: { readonly now: RuleOut; readonly falls: boolean },
+  reader: ReportReader,
+): LeaningLine {
+  return {
+    strip: now.findings[0] ?? "",
+    role: "rule-out",
+    says: ruleOutInWords(now, reader).says,
+    now: now.hardness === "physical" ? "cannot be" : "unusual",
+    ...(falls ? { without: "falls" } : {}),
+  };
+}
+
+const STANDING: Readonly<Record<Sign["standing"], string>> = { stands: "stands", "set-aside": "set aside" };
+
+function signLine(
+  { now, without }: { readonly now: Sign; readonly without?: Sign },
+  reader: ReportReader,
+): LeaningLine {
+  const then = without === undefined ? "falls" : STANDING[without.standing];
+  return {
+    strip: now.observation,
+    role: "sign",
+    says: signInWords(now, reader).says,
+    now: STANDING[now.standing],
+    ...(then === STANDING[now.standing] ? {} : { without: then }),
+  };
+}
