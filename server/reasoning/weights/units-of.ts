@@ -12,8 +12,8 @@ const keyOf = (observations: readonly ObservationId[]): string => observations.j
 
 /** What a model weighs. An observation that dates and is a sign as well, or a sign of a group with a tool, is one unit with it. */
 export function unitsOf({ cases }: Model): readonly Unit[] {
-  const groups = cases[0]?.groups ?? [];
-  const links = groups.flatMap(({ factors, signs }) => [...factors, ...signs]);
+  const groups = new Set(cases.flatMap((each) => each.groups));
+  const links = [...groups].flatMap(({ factors, signs }) => [...factors, ...signs]);
   const units: { observations: Set<ObservationId>; linkedBy: Unit["linkedBy"] }[] = [];
   for (const { observations, linkedBy } of links) {
     const touched = units.filter((unit) => observations.some((id) => unit.observations.has(id)));
