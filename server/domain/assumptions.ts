@@ -16,9 +16,9 @@ export const BUDGET = {
   /** Rule-outs listed. */
   ruleOuts: 300,
   /** Sets that a search for clashes of three or more asks of, over all places of a piece. */
-  asked: 2000,
+  asked: 1000,
   /** Decisions it takes at one place in choosing them. */
-  decisions: 200_000,
+  decisions: 50_000,
   /** Clashes of three or more put together, over all places. */
-  clashes: 20_000,
+  clashes: 10_000,
 } as const;

@@ -7,7 +7,7 @@ import { claimsHeld } from "../atoms.ts";
 import type { Subject } from "../check.ts";
 import type { Clash } from "./clash.ts";
 import { clashesAt } from "./clashes-at.ts";
-import { listRuleOuts } from "./count-rule-outs.ts";
+import { countsOf, listRuleOuts } from "./count-rule-outs.ts";
 import { leastPrice, pricesUnder } from "./price-of.ts";
 import { stableId } from "./stable-id.ts";
 import type { WideClashes } from "./wide-clashes.ts";
@@ -49,20 +49,16 @@ export function ruleOut(subject: Subject): Pick<Report, "ruleOuts" | "ruleOutCou
   }
   const overriding = overriders(subject);
   const all = [...merged.values()].sort(compareClashes);
-  const told = new Map(all.map((one) => [toRuleOut(one), one.clash]));
-  const { listed, counted } = listRuleOuts([...told.keys()], BUDGET.ruleOuts, subject.graph);
-  for (const one of listed) {
-    const { held, findings } = told.get(one) as Clash;
-    const isBroughtBack = (claim: ClaimId) => findings.some((id) => overriding.get(id)?.has(claim));
-    if (claimsHeld(held).some(isBroughtBack)) residue.add("claims-given-up", findings);
+  const found = listRuleOuts(all, BUDGET.ruleOuts, subject.graph);
+  for (const { clash } of found.listed) {
+    const isBroughtBack = (claim: ClaimId) => clash.findings.some((id) => overriding.get(id)?.has(claim));
+    if (claimsHeld(clash.held).some(isBroughtBack)) residue.add("claims-given-up", clash.findings);
   }
   const notSearched = residue.named();
+  const isLowerBound = notSearched.some(({ why }) => why !== "claims-given-up");
   return {
-    ruleOuts: listed,
-    ruleOutCount: {
-      ...counted,
-      isLowerBound: notSearched.some(({ why }) => why !== "claims-given-up"),
-    },
+    ruleOuts: found.listed.map(toRuleOut),
+    ruleOutCount: { count: all.length, isLowerBound, ...countsOf(found, idOf) },
     notSearched,
   };
 }
@@ -73,6 +69,7 @@ const nameOf = ({ windows }: PlacedWindows): string =>
     .map(({ check, years, held }) => [check.id, years.join(), ...held.map(({ key }) => key)].join("\n"))
     .join("\n\n");
 
+const idOf = ({ key }: PlacedClash): string => stableId("rule-out", key);
 const toRuleOut = ({ key, clash, places }: PlacedClash): RuleOut => ({
   id: stableId("rule-out", key),
   ...{ hardness: clash.hardness, against: clash.against, places },
