@@ -81,7 +81,7 @@ export async function openZ3(): Promise<Z3> {
         holds: async (atoms) => (await check(atoms)) === "sat",
         core: async (atoms) => {
           if ((await check(atoms)) !== "unsat") throw new Error("these hold together");
-          return [...solver.unsatCore()].map(String).map((name) => name.replaceAll("|", "|"));
+          return [...solver.unsatCore()].map(String);
         },
       };
     },

@@ -8,7 +8,7 @@ export const QUARTERS = ["east", "north", "west"] as const;
 /** A small piece and the claims on what was seen on it. No claim overrides another, and no begin is assumed. */
 export interface AnySketch {
   readonly claims: readonly ClaimSketch[];
-  readonly piece: PieceSketch & {
+  readonly piece: Omit<PieceSketch, "date" | "observations" | "parts"> & {
     readonly date: string;
     readonly observations: readonly {
       readonly id: string;
