@@ -33,6 +33,12 @@ export function openWeigher(count = 2): Weigher {
   const start = (): Worker => {
     const worker = new Worker(new URL("./weigh-in-worker.ts", import.meta.url));
     worker.unref();
+    // One that dies while it waits is not given another job; whoever runs a job on it hears of it by itself.
+    worker.on("error", () => undefined);
+    worker.once("exit", () => {
+      const at = idle.indexOf(worker);
+      if (at >= 0) idle.splice(at, 1);
+    });
     return worker;
   };
 
@@ -51,7 +57,8 @@ export function openWeigher(count = 2): Weigher {
     const end = (keep: boolean): void => {
       clearTimeout(timer);
       stop?.removeEventListener("abort", kill);
-      worker.removeAllListeners();
+      // One by one: all at once would take away the worker's own as well, and it would never be heard of again.
+      worker.off("message", take).off("error", kill).off("exit", kill);
       running.delete(worker);
       if (keep && !closed) idle.push(worker);
       else void worker.terminate();
@@ -61,11 +68,12 @@ export function openWeigher(count = 2): Weigher {
     const kill = (): void => end(false);
     const timer = setTimeout(kill, LONGEST);
     stop?.addEventListener("abort", kill, { once: true });
-    worker.on("message", (sent: Sent) => {
+    const take = (sent: Sent): void => {
       if (sent.ticket !== ticket) return;
       if (sent.weighed) weighing = withStage(weighing, sent.weighed);
       else end(true);
-    });
+    };
+    worker.on("message", take);
     worker.once("error", kill);
     worker.once("exit", kill);
     worker.postMessage({ ticket, job });
