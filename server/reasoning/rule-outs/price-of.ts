@@ -2,44 +2,36 @@ import type { Atom } from "../../domain/report.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import type { Holding } from "../atoms.ts";
 import type { Subject } from "../check.ts";
-import { claimIsRight } from "../dates/right-odds.ts";
-import { statePrior } from "../dates/state-prior.ts";
+import { pricesOf } from "../mends/prices.ts";
 
-/** What giving an atom up costs, in thousandths of a decade of odds; nothing makes up for what is claimed of the piece itself. */
+/** What giving an atom up costs; infinite for what is claimed of the piece itself, and for what cannot be. */
 export type PriceOf = (atom: Atom) => number;
 
+const NEVER = Number.POSITIVE_INFINITY;
+
 /**
- * Prices from the odds assumed: round(1000 log10(P(right) / P(wrong))), halves up, never below 0. Of a part's being original: its
- * being later or reused, whichever is less unlikely. Rivals cost what all of them cost.
+ * Prices of atoms, those of mends: a part's being original costs what its being later or reused does, whichever is less unlikely; rivals
+ * cost what all of them cost.
  */
-export function pricesUnder(odds: AssumedOdds, { piece, graph, parts }: Subject): PriceOf {
-  const sureness = new Map(piece.observations.map((observation) => [observation.id, observation.sureness]));
-  const ofClaim = (claim: Parameters<typeof claimIsRight>[0]): number => {
-    const right = claimIsRight(claim, graph, odds);
-    return price(right, 1 - right);
-  };
+export function pricesUnder(odds: AssumedOdds, subject: Subject): PriceOf {
+  const prices = pricesOf(subject, odds);
   const known = new Map<string, number>();
-  const ofPart = (name: string): number => {
-    const found = known.get(name);
-    if (found !== undefined) return found;
-    const group = piece.parts.filter(({ id }) => parts.groupOf(id) === name);
-    const prior = statePrior(group, odds, graph.broader);
-    const cost = Math.min(price(prior.original, prior.later), price(prior.original, prior.reused));
-    known.set(name, cost);
-    return cost;
-  };
+  const ofClaim: (claim: Parameters<typeof prices.claim>[0]) => number = (claim) =>
+    kept(claim, known, () => prices.claim(claim) ?? NEVER);
   return (atom) => {
     switch (atom.kind) {
       case "attr":
-        return Number.POSITIVE_INFINITY;
+        return NEVER;
       case "original":
-        return ofPart(parts.groupOf(atom.part));
+        return kept(atom.part, known, () =>
+          Math.min(prices.later([atom.part]) ?? NEVER, prices.reused([atom.part]) ?? NEVER),
+        );
       case "observation":
-        return ofMistake(odds.misread[sureness.get(atom.observation) ?? "sure"]);
+        return kept(atom.observation, known, () => prices.misread(atom.observation) ?? NEVER);
       case "separate":
-        return ofMistake(odds.misread.sure);
+        return prices.separate ?? NEVER;
       case "assumption":
-        return ofMistake(odds.wrongFallback);
+        return prices.assumption ?? NEVER;
       case "claim":
         return ofClaim(atom.claim);
       case "rivals":
@@ -50,8 +42,10 @@ export function pricesUnder(odds: AssumedOdds, { piece, graph, parts }: Subject)
 
 /** The least that has to be paid so that a set of atoms falls apart. */
 export const leastPrice = (holding: Holding, priceOf: PriceOf): number =>
-  holding.reduce((least, { atom }) => Math.min(least, priceOf(atom)), Number.POSITIVE_INFINITY);
+  holding.reduce((least, { atom }) => Math.min(least, priceOf(atom)), NEVER);
 
-const price = (right: number, wrong: number): number =>
-  Math.max(0, Math.floor(1000 * Math.log10(right / wrong) + 0.5));
-const ofMistake = (wrong: number): number => price(1 - wrong, wrong);
+function kept(name: string, known: Map<string, number>, work: () => number): number {
+  const found = known.get(name) ?? work();
+  known.set(name, found);
+  return found;
+}
