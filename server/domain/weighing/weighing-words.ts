@@ -11,22 +11,50 @@ export interface WeighingWords {
   readonly dependsOn?: readonly string[];
   readonly mends?: readonly MendsInWords[];
   readonly origins?: readonly string[];
+  /** When the piece as a whole was made, and what that makes of the claimed years. */
+  readonly whole?: string;
   readonly parts?: readonly {
     readonly parts: readonly PartId[];
+    /** "The drawers". */
+    readonly name: string;
+    /** "probably later than the piece: 0.83 (0.7 to 0.9)". */
+    readonly brief: string;
+    /** Whether anything seen bears on it; else what is assumed of such parts stands. */
+    readonly tells: boolean;
     /** "The drawers: probably later (about 0.83; 0.7 to 0.9 under other assumptions)." */
     readonly says: string;
     /** When it was made, and when the work on it was done. */
     readonly when: string;
   }[];
-  readonly weights?: readonly { readonly observations: readonly ObservationId[]; readonly says: string }[];
+  readonly weights?: readonly {
+    readonly observations: readonly ObservationId[];
+    readonly says: string;
+    /** "Circular-saw mark on the back boards", or several with what links them. */
+    readonly seen: string;
+    /** "strongly against", taken by itself. */
+    readonly brief: string;
+  }[];
+  /** What everything seen weighs together. */
+  readonly weightsTogether?: string;
   readonly rivals?: readonly {
     readonly kind: RivalKind;
     readonly region?: TermId;
     readonly name: string;
     readonly says: string;
+    readonly years: string;
+    /** How it does against the story as claimed, with the number. */
+    readonly weighs: string;
+    /** "0.94 among these stories; 0.12 before anything was seen". */
+    readonly odds: string;
+    /** Parts that are then not of the first making; absent if none. */
+    readonly laterParts?: string;
     readonly assumes: string;
     readonly told: readonly string[];
+    /** What would tell it from the story as claimed, if it were looked for. */
+    readonly wouldTell: readonly string[];
   }[];
+  /** Whether the evidence tells the best stories apart. */
+  readonly rivalsTogether?: string;
   readonly looks?: readonly {
     readonly part: PartId;
     readonly feature: TermId;
@@ -40,11 +68,15 @@ export interface WeighingWords {
 export interface MendsInWords {
   readonly level: "physical" | "practice";
   readonly says: string;
+  /** "For 1760 to 1780 to be possible", to be followed by what is given up. */
+  readonly opening: string;
   readonly perPart: readonly {
     readonly parts: readonly PartId[];
     readonly says: string;
     readonly options: readonly {
       readonly says: string;
+      /** Each thing given up as a phrase, to stand in a list. */
+      readonly given: readonly string[];
       /** "easily", "at some cost", "at great cost": how much is given up. */
       readonly price: string;
       readonly claims: readonly ClaimId[];

@@ -61,6 +61,7 @@ function optionInWords(
 ): MendsInWords["perPart"][number]["options"][number] {
   return {
     says: capitalise(allInWords(givenUp, reader)),
+    given: givenUp.map((given) => givenUpInWords(given, reader)),
     price: priceInWords(price),
     claims: claimsIn(givenUp),
   };
@@ -79,7 +80,7 @@ export function mendsInWords(mends: Mends, reader: WeighingReader): MendsInWords
           : `Nothing about ${reader.claimed} would be unusual.`
         : `For ${reader.claimed} ${stands}, at the least: ${allInWords(best.givenUp, reader)}.`;
   return {
-    ...{ level, says },
+    ...{ level, says, opening: `For ${reader.claimed} ${stands}` },
     perPart: perPart.map(({ parts, options }) => ({
       parts,
       says: parts.length === 0 ? "What is claimed, one of:" : `${capitalise(reader.partsOf(parts))}, one of:`,

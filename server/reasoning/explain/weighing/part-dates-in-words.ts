@@ -1,4 +1,4 @@
-import type { Credible, PartDates, YearOdds } from "../../../domain/weighing/dates.ts";
+import type { Credible, Dates, PartDates, YearOdds } from "../../../domain/weighing/dates.ts";
 import type { StateOdds } from "../../../domain/weighing/odds.ts";
 import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
 import { capitalise } from "../list-in-words.ts";
@@ -39,7 +39,11 @@ export function partDatesInWords(
     const says = isPriorAlone
       ? `${subject}: nothing seen tells; ${probabilityInWords(odds.original)} of the first making is what is assumed of such a part.`
       : `${subject} ${verb} ${likelyInWords(odds[state])} ${WHAT[state]}: ${probabilityInWords(odds[state])}${rangeOf(part, state, reader)}.`;
-    return { parts, says, when: whenInWords(part, isPriorAlone) };
+    const brief = isPriorAlone
+      ? `nothing seen tells; ${probabilityInWords(odds.original)} of the first making is assumed`
+      : `${likelyInWords(odds[state])} ${WHAT[state]}: ${probabilityInWords(odds[state])}${rangeOf(part, state, reader)}`;
+    const when = whenInWords(part, isPriorAlone);
+    return { parts, name: subject, brief, tells: !isPriorAlone, says, when };
   });
 }
 
@@ -58,12 +62,24 @@ function whenInWords({ made, worked, odds }: PartDates, isPriorAlone: boolean): 
   return worked && odds.reworked > 0.2 ? `${when} Worked over ${credibleInWords(worked)}.` : when;
 }
 
+/** When the piece as a whole was made, and how the claimed years do. */
+export function wholeInWords({ whole, claimed }: Dates, reader: WeighingReader): string {
+  const about = probabilityInWords(claimed.posterior);
+  const likeliest = isUndetermined(whole) ? "" : `, likeliest ${whole.mode}`;
+  return `The piece was made ${credibleInWords(whole)}${likeliest}. ${capitalise(reader.claimed)}: ${about}, before anything was seen ${probabilityInWords(claimed.prior)}.`;
+}
+
+const widthOf = ({ credible }: Pick<YearOdds, "credible">): number =>
+  credible.years.reduce((sum, [a, b]) => sum + Number(b) - Number(a) + 1, 0);
+
+const isUndetermined = (odds: Pick<YearOdds, "credible">): boolean => widthOf(odds) > WIDEST;
+
 /** The years that hold 95 %, or that they are undetermined. */
 export function credibleInWords({ credible }: Pick<YearOdds, "credible">): string {
   const first = credible.years[0]?.[0];
   const last = credible.years.at(-1)?.[1];
   if (typeof first !== "number" || typeof last !== "number") return "at no year the model knows";
-  const width = credible.years.reduce((sum, [a, b]) => sum + Number(b) - Number(a) + 1, 0);
+  const width = widthOf({ credible });
   if (width > WIDEST) return `between ${first} and ${last}: undetermined`;
   return yearsInWords(width > NARROW ? byFives(credible.years) : credible.years);
 }

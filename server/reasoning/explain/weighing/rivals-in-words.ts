@@ -1,6 +1,6 @@
 import type { Rival, RivalKind, Rivals } from "../../../domain/weighing/rivals.ts";
 import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
-import { capitalise } from "../list-in-words.ts";
+import { capitalise, decapitalise } from "../list-in-words.ts";
 import { yearsInWords } from "../years-in-words.ts";
 import { probabilityInWords } from "./probability-in-words.ts";
 import type { WeighingReader } from "./weighing-reader.ts";
@@ -48,19 +48,45 @@ export const rivalsInWords = (
   all.map((rival) => {
     const where = rival.region ? ` in ${reader.termOf(rival.region)}` : "";
     const name = rival.kind === "another-region" ? `made${where}` : NAME[rival.kind];
-    const parts =
+    const laterParts =
       rival.parts.length === 0 || rival.kind === "as-claimed"
-        ? ""
-        : ` Then ${reader.partsOf(rival.parts)} ${reader.isPlural(rival.parts) ? "are" : "is"} not of the first making.`;
+        ? undefined
+        : `Then ${reader.partsOf(rival.parts)} ${reader.isPlural(rival.parts) ? "are" : "is"} not of the first making.`;
+    const years = yearsInWords(rival.years);
+    const number =
+      rival.against === null || rival.kind === "as-claimed" ? "" : ` (${rival.against.toFixed(1)})`;
     return {
       kind: rival.kind,
       ...(rival.region ? { region: rival.region } : {}),
       name: capitalise(name),
-      says: `${capitalise(name)}, ${yearsInWords(rival.years)}: ${weighed(rival)}. Among these stories ${probabilityInWords(rival.posterior)}, before anything was seen ${probabilityInWords(rival.prior)}.${parts}`,
+      says: `${capitalise(name)}, ${years}: ${weighed(rival)}. Among these stories ${probabilityInWords(rival.posterior)}, before anything was seen ${probabilityInWords(rival.prior)}.${laterParts === undefined ? "" : ` ${laterParts}`}`,
+      years,
+      weighs: `${capitalise(weighed(rival))}${number}.`,
+      odds: `${probabilityInWords(rival.posterior)} among these stories; ${probabilityInWords(rival.prior)} before anything was seen`,
+      ...(laterParts === undefined ? {} : { laterParts }),
       assumes: ASSUMES[rival.kind],
       told: rival.told.map(
         ({ observation, log10 }) =>
           `${capitalise(reader.seenOf(observation))}: ${log10 > 0 ? "for it" : "against it"} (${log10.toFixed(1)})`,
       ),
+      wouldTell: rival.wouldTell.map(
+        ({ part, feature }) => `${capitalise(reader.termOf(feature))} on ${reader.partsOf([part])}`,
+      ),
     };
   });
+
+/** Whether the evidence tells the best two stories apart. */
+export function rivalsTogetherInWords(
+  { weighed: all, discriminates }: Rivals,
+  said: NonNullable<WeighingWords["rivals"]>,
+): string {
+  const [first, second] = all
+    .map(({ posterior }, at) => ({ posterior, name: said[at]?.name ?? "" }))
+    .sort((a, b) => b.posterior - a.posterior);
+  if (first === undefined || second === undefined)
+    return "There is no other story to hold against the claim.";
+  const names = [first, second].map(({ name }) => `“${decapitalise(name)}”`);
+  return discriminates
+    ? `Of these stories what was seen fits ${names[0]} best, and ${names[1]} next.`
+    : `The evidence does not discriminate between ${names[0]} and ${names[1]}.`;
+}

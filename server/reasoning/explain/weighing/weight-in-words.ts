@@ -14,3 +14,10 @@ export function weightInWords(log10: number | null, word: WeightWord, it: string
   if (Math.abs(log10) < 0.05) return `says next to nothing of ${it}`;
   return `speaks ${HOW[word]} ${log10 > 0 ? "for" : "against"} ${it} (${log10.toFixed(1)})`;
 }
+
+/** "strongly against", for a place where what it is against is said already. */
+export function weightInBrief(log10: number | null, word: WeightWord): string {
+  if (log10 === null) return HOW[word];
+  if (Math.abs(log10) < 0.05) return "next to nothing";
+  return `${HOW[word]} ${log10 > 0 ? "for" : "against"}`;
+}

@@ -1,16 +1,17 @@
 import type { Piece } from "../../../domain/examination.ts";
 import type { Stage, Weighing } from "../../../domain/weighing/weighing.ts";
 import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
+import { weightWord } from "../../weights/weight-word.ts";
 import { capitalise } from "../list-in-words.ts";
 import { headlineOfWeighing, reasonsOfWeighing } from "./headline.ts";
 import { looksInWords } from "./looks-in-words.ts";
 import { mendsInWords } from "./mends-in-words.ts";
 import { originsInWords } from "./origins-in-words.ts";
-import { partDatesInWords } from "./part-dates-in-words.ts";
-import { rivalsInWords } from "./rivals-in-words.ts";
+import { partDatesInWords, wholeInWords } from "./part-dates-in-words.ts";
+import { rivalsInWords, rivalsTogetherInWords } from "./rivals-in-words.ts";
 import { variedInWords } from "./varied-in-words.ts";
-import { readWeighing, type WeighingNames } from "./weighing-reader.ts";
-import { weightInWords } from "./weight-in-words.ts";
+import { readWeighing, type WeighingNames, type WeighingReader } from "./weighing-reader.ts";
+import { weightInBrief, weightInWords } from "./weight-in-words.ts";
 
 const STAGE: Readonly<Record<Stage, string>> = {
   mends: "what would have to be true",
@@ -38,6 +39,7 @@ export function weighingInWords(
     ...(mends ? { mends: [mends.possible, mends.usual].map((each) => mendsInWords(each, reader)) } : {}),
     ...(origins ? { origins: originsInWords(origins, reader) } : {}),
     ...(dates ? { headline: headlineOfWeighing(dates, sensitivity, reader) } : {}),
+    ...(dates ? { whole: wholeInWords(dates, reader) } : {}),
     ...(dates ? { parts: partDatesInWords(dates.parts, reader) } : {}),
     ...(weights ? { reasons: reasonsOfWeighing(weights, reader) } : {}),
     ...(weights
@@ -45,17 +47,28 @@ export function weighingInWords(
           weights: weights.steps.map(({ observations, leaveOneOut, word }) => ({
             observations,
             says: `${capitalise(observations.map(reader.seenOf).join("; "))} ${weightInWords(leaveOneOut, word, "the claim")}.`,
+            seen: capitalise(observations.map(reader.seenOf).join("; ")),
+            brief: weightInBrief(leaveOneOut, word),
           })),
+          weightsTogether: `Everything seen, taken together, ${weightInWords(weights.total, weightWord(weights.total ?? Number.POSITIVE_INFINITY), claimed)}.`,
         }
       : {}),
     ...(sensitivity
       ? { dependsOn: sensitivity.dependsOn.map((what) => variedInWords(what, reader.nameOfSource)) }
       : {}),
-    ...(rivals ? { rivals: rivalsInWords(rivals, reader) } : {}),
+    ...(rivals ? toldOf(rivals, reader) : {}),
     ...(looks ? { looks: looksInWords(looks, reader) } : {}),
     missing: weighing.missing.map(
       ({ stage, why }) =>
         `Not worked out: ${STAGE[stage]} (${why === "stopped" ? "it was stopped" : "it would have taken too long"}).`,
     ),
   };
+}
+
+function toldOf(
+  rivals: NonNullable<Weighing["rivals"]>,
+  reader: WeighingReader,
+): Pick<WeighingWords, "rivals" | "rivalsTogether"> {
+  const said = rivalsInWords(rivals, reader);
+  return { rivals: said, rivalsTogether: rivalsTogetherInWords(rivals, said) };
 }
