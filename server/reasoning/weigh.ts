@@ -10,6 +10,7 @@ import { ENGINE } from "./engine.ts";
 import { knowGraph } from "./known-graph.ts";
 import { readLooks } from "./looks/read-looks.ts";
 import { readMends } from "./mends/read-mends.ts";
+import { readOrigins } from "./origins/read-origins.ts";
 import { readRivals } from "./rival-stories/read-rivals.ts";
 import { readSensitivity } from "./sensitivity/read-sensitivity.ts";
 import { readWeights } from "./weights/read-weights.ts";
@@ -50,6 +51,7 @@ type Work = { readonly [S in Stage]?: (desk: Desk) => Weighing[S] };
 /** How each stage is worked out. */
 const WORK: Work = {
   mends: ({ subject, odds }) => readMends(subject, odds),
+  origins: ({ subject }) => readOrigins(subject),
   dates: ({ read, subject, mixtures }) => readDates(weighModel(read(), mixtures), subject.claimed, mixtures),
   weights: ({ read, subject, mixtures }) => readWeights(read(), subject.claimed, mixtures),
   sensitivity: ({ read, subject, odds, mixtures }) => readSensitivity(subject, odds, read, mixtures),

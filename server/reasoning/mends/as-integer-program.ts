@@ -1,4 +1,4 @@
-import type { Component } from "./components.ts";
+import type { Choice } from "./components.ts";
 import { type Item, type Items, priceIn } from "./items.ts";
 import type { Stance } from "./stances.ts";
 
@@ -17,7 +17,7 @@ const EACH = 0.001;
  * of a sighting. A stance, a treatment and a bound need what they need; each unit has one stance. Any answer of least objective is a
  * cheapest set (M9).
  */
-export function asIntegerProgram(components: readonly Component[], items: Items): IntegerProgram {
+export function asIntegerProgram(choices: readonly Choice[], items: Items): IntegerProgram {
   const names = new Map<Item, string>();
   const others: string[] = [];
   const rules: string[] = [];
@@ -49,23 +49,21 @@ export function asIntegerProgram(components: readonly Component[], items: Items)
     }
   }
 
-  for (const component of components) {
-    const originals = component.map(({ stances, apart }, at) => {
-      const ways = stances.map((stance) => ({ stance, name: variable("s") }));
-      rule(`${ways.map(({ name }) => name).join(" + ")} = 1`);
-      for (const { stance, name } of ways) take(stance, name);
-      return {
-        apart,
-        at,
-        names: ways.filter(({ stance }) => stance.item === undefined).map(({ name }) => name),
-      };
-    });
-    for (const { apart, names: here } of originals)
-      for (const { from, item } of apart) {
-        const both = [...here, ...(originals[from]?.names ?? [])];
-        if (both.length > 0) rule(`${nameOf(item)} - ${both.join(" - ")} >= -1`);
-      }
+  const originals = new Map<number, readonly string[]>();
+  for (const { unit, stances } of choices) {
+    const ways = stances.map((stance) => ({ stance, name: variable("s") }));
+    rule(`${ways.map(({ name }) => name).join(" + ")} = 1`);
+    for (const { stance, name } of ways) take(stance, name);
+    originals.set(
+      unit,
+      ways.filter(({ stance }) => stance.item === undefined).map(({ name }) => name),
+    );
   }
+  for (const { unit, apart } of choices)
+    for (const { unit: other, item } of apart) {
+      const both = [...(originals.get(unit) ?? []), ...(originals.get(other) ?? [])];
+      if (unit < other && both.length > 0) rule(`${nameOf(item)} - ${both.join(" - ")} >= -1`);
+    }
   const weights = [...names].map(([item, name]) => `${priceIn(items.cost(item)) + EACH} ${name}`);
   return {
     text: [

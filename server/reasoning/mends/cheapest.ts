@@ -30,22 +30,18 @@ export function cheapest(
   steps: Steps,
 ): (Found & { readonly isExact: boolean }) | undefined {
   const uses = lastUses(component);
-  const apartFrom = component.map((_, at) =>
-    component.flatMap(({ apart }, to) =>
-      apart.flatMap(({ from, item }) => (from === at ? [{ to, item }] : [])),
-    ),
-  );
+  const position = new Map(component.map(({ unit }, at) => [unit, at]));
+  /** Units after a place in the order that a unit stands apart from. */
+  const apartAfter = (unit: number, at: number): Choice["apart"] =>
+    (component[position.get(unit) ?? -1]?.apart ?? []).filter((one) => (position.get(one.unit) ?? -1) >= at);
   let isExact = true;
   let states: readonly State[] = [{ items: [], cost: 0, open: [], originals: [] }];
 
   /** Cost of standing apart, for the originals in `a` that are not in `b`, from the units not yet decided. */
   const apartCost = (a: readonly number[], b: readonly number[], at: number): number =>
     a.reduce(
-      (sum, one) =>
-        b.includes(one)
-          ? sum
-          : sum +
-            (apartFrom[one] ?? []).reduce((all, { to, item }) => (to < at ? all : all + items.cost(item)), 0),
+      (sum, unit) =>
+        b.includes(unit) ? sum : apartAfter(unit, at).reduce((all, { item }) => all + items.cost(item), sum),
       0,
     );
   const lacking = (a: readonly Item[], b: readonly Item[]): number =>
@@ -87,15 +83,12 @@ export function cheapest(
       }),
       at,
     );
-  const take = ({ item, needs }: Stance, { apart }: Choice, at: number): readonly State[] => {
-    const isOriginal = item === undefined;
+  const take = ({ item, needs }: Stance, { unit, apart }: Choice, at: number): readonly State[] => {
     const start = states.map((state) => {
       if (item !== undefined) return given(state, item);
-      const against = apart.filter(({ from }) => state.originals.includes(from));
+      const against = apart.filter((one) => state.originals.includes(one.unit));
       const paid = against.reduce((before, one) => given(before, one.item), state);
-      return isOriginal && (apartFrom[at] ?? []).length > 0
-        ? { ...paid, originals: [...paid.originals, at] }
-        : paid;
+      return apartAfter(unit, at + 1).length > 0 ? { ...paid, originals: [...paid.originals, unit] } : paid;
     });
     return needs.reduce<readonly State[]>((from, need) => meetNeed(from, need, at + 1), start);
   };
@@ -105,7 +98,7 @@ export function cheapest(
     const closed = reached.map((state) => ({
       ...state,
       open: state.open.filter((item) => (uses.get(item) ?? -1) > at),
-      originals: state.originals.filter((one) => (apartFrom[one] ?? []).some(({ to }) => to > at)),
+      originals: state.originals.filter((unit) => apartAfter(unit, at + 1).length > 0),
     }));
     states = kept(closed, at + 1);
   }

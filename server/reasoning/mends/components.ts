@@ -7,45 +7,51 @@ import type { Stance } from "./stances.ts";
 export interface Choice {
   readonly unit: number;
   readonly stances: readonly Stance[];
-  /** Units before it in its component that cannot be of one making with it, by position. */
-  readonly apart: readonly { readonly from: number; readonly item: Item }[];
+  /** Units that cannot be of one making with it, unless that is given up. */
+  readonly apart: readonly { readonly unit: number; readonly item: Item }[];
 }
 
 /** Choices that hang together by what they share; none shares anything with another component. */
 export type Component = readonly Choice[];
 
 /** What has to be decided in one year of making; nothing if some unit has no stance at all. */
-export function componentsAt(
+export function choicesAt(
   puzzle: Puzzle,
   year: Year,
-  stances: (unit: number, year: Year) => readonly Stance[],
   isMeant: (unit: number) => boolean = () => true,
-): readonly Component[] | undefined {
+): readonly Choice[] | undefined {
   const pairs = puzzle.pairs.filter(({ units }) => units.every(isMeant));
-  const paired = new Set(pairs.flatMap(({ units }) => units));
-  const open = new Map<number, readonly Stance[]>();
+  const choices: Choice[] = [];
   for (const unit of puzzle.units.keys()) {
     if (!isMeant(unit)) continue;
-    const found = stances(unit, year);
+    const found = puzzle.stancesIn(unit, year);
     if (found.length === 0) return undefined;
-    if (paired.has(unit) || !found.some(({ item, needs }) => item === undefined && needs.length === 0))
-      open.set(unit, found);
+    const apart = pairs.flatMap(({ units: [a, b], item }) =>
+      a === unit ? [{ unit: b, item }] : b === unit ? [{ unit: a, item }] : [],
+    );
+    if (apart.length > 0 || !found.some(({ item, needs }) => item === undefined && needs.length === 0))
+      choices.push({ unit, stances: found, apart });
   }
-  const sharing = [...open].map(([unit, found]) => ({ unit, shares: clauseItems(found) }));
+  return choices;
+}
+
+/** Divides choices by what they share, and puts each component into an order in which little is open at a time. */
+export function componentsOf(choices: readonly Choice[]): readonly Component[] {
+  const shares = new Map(choices.map(({ unit, stances }) => [unit, clauseItems(stances)]));
   const byItem = new Map<Item, number[]>();
-  for (const { unit, shares } of sharing)
-    for (const item of shares) byItem.set(item, [...(byItem.get(item) ?? []), unit]);
-  const links = [...byItem.values(), ...pairs.map(({ units }) => [...units])];
-  return joined([...open.keys()], links).map((units) =>
-    ordered(units, new Map(sharing.map(({ unit, shares }) => [unit, shares]))).map((unit, at, order) => ({
-      unit,
-      stances: open.get(unit) ?? [],
-      apart: pairs.flatMap(({ units: two, item }) => {
-        if (!two.includes(unit)) return [];
-        const from = order.indexOf(two[0] === unit ? two[1] : two[0]);
-        return from < at && from >= 0 ? [{ from, item }] : [];
-      }),
-    })),
+  for (const [unit, items] of shares)
+    for (const item of items) {
+      const units = byItem.get(item);
+      if (units) units.push(unit);
+      else byItem.set(item, [unit]);
+    }
+  const links = [
+    ...byItem.values(),
+    ...choices.flatMap(({ unit, apart }) => apart.map((one) => [unit, one.unit])),
+  ];
+  const of = new Map(choices.map((choice) => [choice.unit, choice]));
+  return joined([...of.keys()], links).map((units) =>
+    ordered(units, shares).flatMap((unit) => of.get(unit) ?? []),
   );
 }
 

@@ -1,6 +1,6 @@
 import type { Steps } from "./budget.ts";
 import type { Found } from "./cheapest.ts";
-import type { Component } from "./components.ts";
+import { type Choice, type Component, clauseItems } from "./components.ts";
 import { Heap } from "./heap.ts";
 import { both, type Item, type Items, isAllIn } from "./items.ts";
 import type { Relaxed } from "./relaxed.ts";
@@ -29,15 +29,28 @@ export function inOrder(component: Component, items: Items, relaxed: Relaxed, st
   const met = new Set<string>();
   const put = (node: Node): void => heap.put(node.cost + remaining(node), node);
 
+  const alone = component.map((choice) => relaxed.choice(choice, []));
+  const suffix = alone.map((_, at) => alone.slice(at).reduce((sum, one) => sum + one, 0));
+  const used = component.map(({ stances }) => clauseItems(stances));
+  /** All choices from this one on. */
+  const from = (at: number, has: readonly Item[]): number => {
+    let sum = suffix[at] ?? 0;
+    for (let i = at; i < component.length; i++)
+      if (has.some((item) => used[i]?.has(item)))
+        sum += relaxed.choice(component[i] as Choice, has) - (alone[i] as number);
+    return sum;
+  };
   const remaining = ({ choice, stance, need, treatment, clause, items: has }: Node): number => {
-    let sum = relaxed.from(stance === undefined ? choice : choice + 1, has);
+    let sum = from(stance === undefined ? choice : choice + 1, has);
     for (let i = treatment === undefined ? need : need + 1; i < (stance?.needs.length ?? 0); i++) {
       const next = stance?.needs[i];
       if (next) sum += relaxed.need(next, has);
     }
+    const here = stance?.needs[need];
     let most = 0;
-    for (const drops of treatment?.clauses.slice(clause) ?? [])
-      if (!drops.some((item) => has.includes(item))) most = Math.max(most, relaxed.clause(drops, has));
+    if (here !== undefined)
+      for (const drops of treatment?.clauses.slice(clause) ?? [])
+        most = Math.max(most, relaxed.clause(here, drops, has));
     return sum + most;
   };
   const giving = (node: Node, item: Item | undefined): Node =>
@@ -53,9 +66,12 @@ export function inOrder(component: Component, items: Items, relaxed: Relaxed, st
       return here.stances.map((one) => {
         const start = { ...rest, choice, stance: one, need: 0, clause: 0 };
         if (one.item !== undefined) return giving(start, one.item);
-        const against = here.apart.filter(({ from }) => node.originals.includes(from));
+        const against = here.apart.filter((one) => node.originals.includes(one.unit));
         const paid = against.reduce<Node>((before, { item }) => giving(before, item), start);
-        return { ...paid, originals: [...paid.originals, choice] };
+        return {
+          ...paid,
+          originals: here.apart.length > 0 ? [...paid.originals, here.unit] : paid.originals,
+        };
       });
     if (treatment === undefined) {
       const next = stance.needs[need];

@@ -6,7 +6,6 @@ import { clauseItems } from "./components.ts";
 import type { Ground } from "./ground.ts";
 import { type Item, type Items, priceIn } from "./items.ts";
 import type { Puzzle } from "./puzzle.ts";
-import { stancesOf } from "./stances.ts";
 import { type Story, storiesOf } from "./stories.ts";
 
 /** Steps for the options of one row. */
@@ -41,7 +40,7 @@ export function perPart(ground: Ground, best: Story, year: Year, budget: MendBud
 }
 
 function rowsOf(puzzle: Puzzle, year: Year): readonly Row[] {
-  const stances = stancesOf(puzzle);
+  const { stancesIn: stances } = puzzle;
   const paired = new Set(puzzle.pairs.flatMap(({ units }) => units));
   const open = [...puzzle.units.keys()].filter(
     (unit) =>

@@ -45,10 +45,7 @@ export function proveOn(
   const known = (): number => Math.min(best?.cost ?? Number.POSITIVE_INFINITY, least);
   for (const one of casesOf(ground.puzzles([]), items, range)) {
     if (one.atLeast >= known() - 0.5) break;
-    const program = asIntegerProgram(
-      one.components.map(({ component }) => component),
-      items,
-    );
+    const program = asIntegerProgram(one.choices, items);
     const solved = solve(program.text);
     if (solved === undefined) {
       least = Math.min(least, one.atLeast);

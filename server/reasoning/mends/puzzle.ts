@@ -4,43 +4,8 @@ import type { Held, Holding } from "../atoms.ts";
 import type { Item, Items } from "./items.ts";
 import type { Prices } from "./prices.ts";
 import { fitsIn, spansOf } from "./spans.ts";
-
-/** Years that one proof leaves to what was seen, by span, and what it rests on that can be given up. */
-export interface Bound {
-  readonly fits: Uint8Array;
-  readonly drops: readonly Item[];
-}
-
-/** One thing seen or claimed, with all that bounds it. */
-export interface Sighting {
-  /** The observation, or the part of the claim. */
-  readonly name: string;
-  readonly misread: Item | undefined;
-  readonly altered: Item | undefined;
-  readonly bounds: readonly Bound[];
-}
-
-/** All that is seen on a unit, if its parts are from one place of a region of their own. */
-export interface Variant {
-  /** The years up to the examination, cut where something here begins or ends. */
-  readonly spans: readonly Span[];
-  readonly sightings: readonly Sighting[];
-}
-
-/** Parts that are together, and so of one state and one year; or, without parts, what is claimed of the whole. */
-export interface Unit {
-  readonly parts: readonly PartId[];
-  readonly later: Item | undefined;
-  readonly reused: Item | undefined;
-  /** One of these is true; there is one alone unless parts are from a region of their own, whose places differ. */
-  readonly variants: readonly Variant[];
-}
-
-/** Two units that cannot both be of the first making unless this is given up. */
-export interface Pair {
-  readonly units: readonly [number, number];
-  readonly item: Item;
-}
+import { type Stance, stancesOf } from "./stances.ts";
+import type { Pair, Sighting, Unit, Variant } from "./unit.ts";
 
 /** What has to be given up so that everything bounded at one place holds: the same question for every year of making. */
 export interface Puzzle {
@@ -48,6 +13,8 @@ export interface Puzzle {
   readonly spans: readonly Span[];
   readonly units: readonly Unit[];
   readonly pairs: readonly Pair[];
+  /** What a unit can be in a year of making; each is worked out once. */
+  readonly stancesIn: (unit: number, year: Year) => readonly Stance[];
 }
 
 /** A bound as a puzzle takes it: `held` names the observation and what can be given up, all else in it stays. */
@@ -98,10 +65,12 @@ export function puzzleOf(question: Question, prices: Prices, items: Items): Puzz
   }));
   units.push({ parts: [], later: undefined, reused: undefined, variants: variantsOf(-1) });
   const everything = [...windows, ...torn.flatMap(({ places }) => places.flat())];
+  const pairs = separate.flatMap((parts) => pairOf(parts, number, prices, items));
   return {
     spans: spansOf([[claimed], ...everything.map(({ years }) => years)], examined),
     units,
-    pairs: separate.flatMap((parts) => pairOf(parts, number, prices, items)),
+    pairs,
+    stancesIn: stancesOf(units, pairs),
   };
 }
 

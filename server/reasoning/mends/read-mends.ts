@@ -68,8 +68,9 @@ function movedDate(
   budget: MendBudget,
 ): Mends["movedDate"] {
   const range = upTo(ALL_YEARS, piece.examined);
-  const { best } = storiesOf(ground, { range, limit: 1 }, budget);
-  if (best === undefined || (claimedBest !== undefined && best.cost >= claimedBest.cost)) return undefined;
+  const below = claimedBest?.cost ?? Number.POSITIVE_INFINITY;
+  const { best } = storiesOf(ground, { range, limit: 1, below }, budget);
+  if (best === undefined || best.cost >= below) return undefined;
   const year = nearest(best.years, claimed);
   return { mend: mendOf(best, year, ground.items, places), years: yearsToJson(best.years) };
 }

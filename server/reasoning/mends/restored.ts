@@ -1,7 +1,7 @@
 import { meet, type Year, type Years } from "../../domain/years.ts";
 import type { Item } from "./items.ts";
 import type { Puzzle } from "./puzzle.ts";
-import { type Stance, stancesOf } from "./stances.ts";
+import type { Stance } from "./stances.ts";
 
 /**
  * The years of making within a range in which everything holds once a set is given up. What is given up may be so and need not: the more is
@@ -13,10 +13,9 @@ export function yearsRestored(
   range: Years,
   isMeant: (unit: number) => boolean = () => true,
 ): Years {
-  const stances = stancesOf(puzzle);
   const found: (readonly [Year, Year])[] = [];
   for (const span of meet(puzzle.spans, range)) {
-    const isIn = (year: Year): boolean => isRestored(puzzle, givenUp, year, stances, isMeant);
+    const isIn = (year: Year): boolean => isRestored(puzzle, givenUp, year, isMeant);
     if (puzzle.pairs.length === 0) {
       if (isIn(Number.isFinite(span[0]) ? span[0] : span[1])) found.push(span);
       continue;
@@ -47,10 +46,9 @@ const joinTouching = (spans: readonly (readonly [Year, Year])[]): Years => {
 };
 
 function isRestored(
-  { units, pairs }: Puzzle,
+  { units, pairs, stancesIn }: Puzzle,
   givenUp: ReadonlySet<Item>,
   year: Year,
-  stances: (unit: number, year: Year) => readonly Stance[],
   isMeant: (unit: number) => boolean,
 ): boolean {
   const has = (item: Item | undefined): boolean => item !== undefined && givenUp.has(item);
@@ -65,7 +63,7 @@ function isRestored(
   const mustBeOriginal = new Set<number>();
   for (const unit of units.keys()) {
     if (!isMeant(unit)) continue;
-    const can = stances(unit, year).filter(
+    const can = stancesIn(unit, year).filter(
       (stance) => (stance.item === undefined || has(stance.item)) && isMet(stance),
     );
     if (can.length === 0) return false;

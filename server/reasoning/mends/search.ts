@@ -1,20 +1,16 @@
 import type { Year, Years } from "../../domain/years.ts";
+import { type Ascent, ascend } from "./ascent.ts";
 import { Steps } from "./budget.ts";
 import { cheapest, type Found } from "./cheapest.ts";
-import { combined } from "./combined.ts";
-import { type Component, componentsAt } from "./components.ts";
-import { Heap } from "./heap.ts";
-import { inOrder } from "./in-order.ts";
+import { type Choice, choicesAt, componentsOf } from "./components.ts";
+import { fixed } from "./fixed.ts";
 import { both, type Items } from "./items.ts";
 import type { Puzzle } from "./puzzle.ts";
-import { type Relaxed, relax } from "./relaxed.ts";
-import { stancesOf } from "./stances.ts";
 import { timesIn } from "./times.ts";
 
-/** One place and one year of making, with what is to be decided and the least that it can cost. */
-export interface Case {
-  readonly components: readonly { readonly component: Component; readonly relaxed: Relaxed }[];
-  readonly atLeast: number;
+/** One place and one year of making, with what is to be decided, the least that it can cost and a set that will do. */
+export interface Case extends Ascent {
+  readonly choices: readonly Choice[];
 }
 
 /** The cheapest set over several cases. Nothing is cheaper than `atLeast`; exact if it is as cheap as that. */
@@ -23,111 +19,78 @@ export interface Cheapest {
   readonly atLeast: number;
 }
 
-/** Cases of several places, the most promising first. */
+/** Which sets are meant: of which units, and of what cost; all unless said. */
+export interface Meant {
+  readonly isMeant?: (unit: number) => boolean;
+  /** Sets that cost as much, or more, are not. */
+  readonly below?: number;
+}
+
+/**
+ * Cases of several places, the most promising first. A year in which some unit cannot be saved at all is none. The bound is raised only where
+ * the first one leaves room for something cheaper than what is known.
+ */
 export function casesOf(
   puzzles: readonly Puzzle[],
   items: Items,
   range: Years,
-  isMeant?: (unit: number) => boolean,
+  { isMeant, below = Number.POSITIVE_INFINITY }: Meant = {},
 ): readonly Case[] {
-  return puzzles
-    .flatMap((puzzle) => {
-      const stances = stancesOf(puzzle);
-      return timesIn(puzzle, range).flatMap((year) => caseAt(puzzle, year, stances, items, isMeant) ?? []);
+  const first = puzzles
+    .flatMap((puzzle) =>
+      timesIn(puzzle, range).flatMap((year: Year) => {
+        const choices = choicesAt(puzzle, year, isMeant);
+        return choices === undefined ? [] : [{ choices, ...ascend(choices, items, 1) }];
+      }),
+    )
+    .filter(({ atLeast }) => atLeast < below - 0.5)
+    .sort((a, b) => a.atLeast - b.atLeast);
+  let least = first.reduce((cost, { found }) => Math.min(cost, found.cost), below);
+  return first
+    .map((one) => {
+      if (one.atLeast >= least - 0.5) return one;
+      const raised = { choices: one.choices, ...ascend(one.choices, items) };
+      least = Math.min(least, raised.found.cost);
+      return raised;
     })
     .sort((a, b) => a.atLeast - b.atLeast);
 }
 
-/** The case of one year; nothing if some unit cannot be saved in it at all. */
-export function caseAt(
-  puzzle: Puzzle,
-  year: Year,
-  stances: ReturnType<typeof stancesOf>,
-  items: Items,
-  isMeant?: (unit: number) => boolean,
-): Case | undefined {
-  const components = componentsAt(puzzle, year, stances, isMeant)?.map((component) => ({
-    component,
-    relaxed: relax(component, items),
-  }));
-  if (components === undefined) return undefined;
-  return { components, atLeast: components.reduce((sum, { relaxed }) => sum + relaxed.from(0, []), 0) };
-}
-
-/** The cheapest set of all cases, by dynamic programming, within a number of states. */
+/** The cheapest set of all cases, by dynamic programming on what the bounds leave, within a number of states. */
 export function cheapestOf(cases: readonly Case[], items: Items, states: number): Cheapest {
   const steps = new Steps(states);
-  let best: Found | undefined;
-  let atLeast = Number.POSITIVE_INFINITY;
+  let best = cases.reduce<Found | undefined>(
+    (least, { found }) => (least === undefined || found.cost < least.cost ? found : least),
+    undefined,
+  );
+  let atLeast = best?.cost ?? Number.POSITIVE_INFINITY;
   for (const one of cases) {
-    if (best !== undefined && one.atLeast >= best.cost - 0.5) break;
-    if (steps.areUsed && best !== undefined) {
+    if (best === undefined || one.atLeast >= best.cost - 0.5) break;
+    if (steps.areUsed) {
       atLeast = Math.min(atLeast, one.atLeast);
       break;
     }
-    const { found, isExact } = cheapestIn(one, items, steps);
-    if (found === undefined) continue;
-    atLeast = Math.min(atLeast, isExact ? found.cost : one.atLeast);
-    if (best === undefined || found.cost < best.cost) best = found;
+    const { found, isExact } = cheapestIn(one, best.cost - 1, items, steps);
+    if (!isExact) atLeast = Math.min(atLeast, one.atLeast);
+    if (found !== undefined && found.cost < best.cost) best = found;
   }
-  return { found: best, atLeast };
+  return { found: best, atLeast: Math.min(atLeast, best?.cost ?? atLeast) };
 }
 
+/** The cheapest of one case that costs no more than `most`, if there is one. */
 function cheapestIn(
-  { components }: Case,
+  { choices, relaxed, atLeast }: Case,
+  most: number,
   items: Items,
   steps: Steps,
 ): { readonly found: Found | undefined; readonly isExact: boolean } {
   let found: Found = { items: [], cost: 0 };
   let isExact = true;
-  for (const { component } of components) {
+  for (const component of componentsOf(fixed(choices, relaxed(), atLeast, most))) {
     const own = cheapest(component, items, steps);
     if (own === undefined) return { found: undefined, isExact };
     isExact &&= own.isExact;
     found = { items: both(found.items, own.items), cost: found.cost + own.cost };
   }
   return { found, isExact };
-}
-
-/** Sets of all cases in order of cost; the same set can come up in several. */
-export interface Listing {
-  readonly next: () => Found | undefined;
-  /** Nothing that is still to come costs less; infinite at the end. */
-  readonly atLeast: () => number;
-}
-
-export function listingOf(cases: readonly Case[], items: Items, steps: Steps): Listing {
-  interface Source {
-    next?: () => Found | undefined;
-    readonly of: Case;
-    readonly found?: Found;
-  }
-  const heap = new Heap<Source>();
-  let left = 0;
-  let lost = Number.POSITIVE_INFINITY;
-  const open = (one: Source): void => {
-    const next =
-      one.next ??
-      combined(one.of.components.map(({ component, relaxed }) => inOrder(component, items, relaxed, steps)));
-    const found = next();
-    if (found) heap.put(found.cost, { next, of: one.of, found });
-    if (steps.areUsed) lost = Math.min(lost, one.found?.cost ?? one.of.atLeast);
-  };
-  /** Cases come sorted; one is looked at only when nothing cheaper is left. */
-  const openAllUpTo = (): void => {
-    for (let one = cases[left]; one !== undefined && one.atLeast <= heap.least + 0.5; one = cases[left]) {
-      left++;
-      open({ of: one });
-    }
-  };
-  return {
-    next: () => {
-      openAllUpTo();
-      const top = heap.take();
-      if (top?.found === undefined) return undefined;
-      open(top);
-      return top.found.cost > lost ? undefined : top.found;
-    },
-    atLeast: () => Math.min(lost, heap.least, cases[left]?.atLeast ?? Number.POSITIVE_INFINITY),
-  };
 }

@@ -1,7 +1,7 @@
 import type { Span, Year } from "../../domain/years.ts";
 import type { Item } from "./items.ts";
-import type { Puzzle, Sighting, Unit, Variant } from "./puzzle.ts";
 import { spanAt } from "./spans.ts";
+import type { Pair, Sighting, Unit, Variant } from "./unit.ts";
 
 /** One way to deal with a sighting: give up `item`, and one of each clause. */
 export interface Treatment {
@@ -34,11 +34,12 @@ const isIn = (a: readonly number[], b: readonly number[]): boolean => a.every((o
  * Works out the stances of units in a year of making, each once. In units that are recorded as separate from others, being later or
  * earlier than the piece can count even in years in which all fits alike.
  */
-export function stancesOf(puzzle: Puzzle): (unit: number, year: Year) => readonly Stance[] {
-  const paired = new Set(puzzle.pairs.flatMap(({ units }) => units));
-  const readers = puzzle.units.map((unit, i) =>
-    unit.variants.map((one) => readVariant(one, unit, paired.has(i))),
-  );
+export function stancesOf(
+  all: readonly Unit[],
+  pairs: readonly Pair[],
+): (unit: number, year: Year) => readonly Stance[] {
+  const paired = new Set(pairs.flatMap(({ units }) => units));
+  const readers = all.map((unit, i) => unit.variants.map((one) => readVariant(one, unit, paired.has(i))));
   return (unit, year) => {
     const [only, ...others] = readers[unit] ?? [];
     return others.length === 0 ? (only?.(year) ?? []) : (readers[unit] ?? []).flatMap((read) => read(year));

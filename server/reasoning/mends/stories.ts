@@ -3,8 +3,9 @@ import { type MendBudget, Steps } from "./budget.ts";
 import type { Found } from "./cheapest.ts";
 import type { Ground } from "./ground.ts";
 import { both, type Item, isAllIn } from "./items.ts";
+import { type Listing, listingOf } from "./listing.ts";
 import { yearsRestored } from "./restored.ts";
-import { casesOf, cheapestOf, type Listing, listingOf } from "./search.ts";
+import { casesOf, cheapestOf, type Meant } from "./search.ts";
 
 /** A set that was found to stand, with where and when it does. */
 export interface Story extends Found {
@@ -25,11 +26,10 @@ export interface Stories {
   readonly atLeast: number;
 }
 
-/** What is asked: over which years of making, of which units; all unless said. */
-export interface Asked {
+/** What is asked: over which years of making, and how many are listed. */
+export interface Asked extends Meant {
   readonly range: Years;
   readonly limit: number;
-  readonly isMeant?: (unit: number) => boolean;
   /** Number of the one place meant. */
   readonly place?: number;
 }
@@ -47,7 +47,7 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
     const all = ground.puzzles(given);
     return asked.place === undefined ? all : all.slice(asked.place, asked.place + 1);
   };
-  const cases = (given: readonly Item[]) => casesOf(puzzles(given), items, asked.range, asked.isMeant);
+  const cases = (given: readonly Item[]) => casesOf(puzzles(given), items, asked.range, asked);
   const steps = new Steps(budget.states);
   const listed: Story[] = [];
   const sources: { readonly given: readonly Item[]; readonly listing: Listing; next: Found | undefined }[] =

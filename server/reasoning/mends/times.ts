@@ -1,6 +1,7 @@
 import { isEmpty, meet, type Span, type Year, type Years } from "../../domain/years.ts";
-import type { Puzzle, Variant } from "./puzzle.ts";
+import type { Puzzle } from "./puzzle.ts";
 import { spanAt } from "./spans.ts";
+import type { Variant } from "./unit.ts";
 
 /**
  * Years of making to try out of a range: one for each span within it that no neighbour betters in everything. With parts that are
