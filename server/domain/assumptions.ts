@@ -21,4 +21,6 @@ export const BUDGET = {
   decisions: 50_000,
   /** Clashes of three or more put together, over all places. */
   clashes: 10_000,
+  /** Choices in dividing the parts among origins. */
+  grouped: 100_000,
 } as const;
