@@ -13,6 +13,8 @@ const kind = (slug: string, original: number, later: number, reused: number) => 
  */
 export const ASSUMED_ODDS: AssumedOdds = {
   states: [
+    // What is seen of the piece as a whole is of its making, or worked over since.
+    kind("whole", 0.998, 0.001, 0.001),
     kind("carcase", 0.95, 0.03, 0.02),
     kind("carcase-side", 0.95, 0.03, 0.02),
     kind("upper-case", 0.85, 0.05, 0.1),
