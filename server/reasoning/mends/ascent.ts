@@ -4,11 +4,15 @@ import type { Item, Items } from "./items.ts";
 import { type Relaxed, relax } from "./relaxed.ts";
 
 /** Rounds of moving shares; each raises the bound less than the one before. */
-const ROUNDS = 40;
+const ROUNDS = 200;
 /** So many rounds without a better bound end it. */
-const PATIENCE = 8;
+const PATIENCE = 40;
+/** A bound that is within this part of the cheapest set known leaves so little that a search does the rest sooner. */
+const NEAR = 0.002;
 /** Part of its share that a sighting hands on in a round in which it does not use the thing. */
-const HANDED_ON = 0.4;
+/** What becomes of that part from round to round. */
+const DECAY = 0.98;
+const HANDED_ON = 0.3;
 
 /** A bound, the shares it comes from, and the cheapest set met on the way. */
 export interface Ascent {
@@ -42,7 +46,14 @@ interface Flat {
  * Moves the shares of each thing to the sightings that would use it at its share, so that the bound rises; what they would use together is a set
  * that will do. Where the two meet nothing is left to search (dual ascent with a primal heuristic, as for the siting of plants; Erlenkotter 1978).
  */
-export function ascend(choices: readonly Choice[], items: Items, rounds = ROUNDS): Ascent {
+export function ascend(
+  choices: readonly Choice[],
+  items: Items,
+  {
+    rounds = ROUNDS,
+    enough = Number.POSITIVE_INFINITY,
+  }: { readonly rounds?: number; readonly enough?: number } = {},
+): Ascent {
   const { flat, slots } = flatten(choices, items);
   const bySlot = [...Map.groupBy(slots, ({ item }) => item).values()];
   const shares = new Float64Array(slots.length);
@@ -65,7 +76,8 @@ export function ascend(choices: readonly Choice[], items: Items, rounds = ROUNDS
       best = { atLeast, shares: shares.slice() };
       idle = 0;
     }
-    if (found.cost - best.atLeast < 0.5 || !handOn(shared, shares, used)) break;
+    const isNear = Math.min(found.cost, enough) - best.atLeast < Math.max(0.5, NEAR * found.cost);
+    if (isNear || !handOn(shared, shares, used, HANDED_ON * DECAY ** round)) break;
   }
   const reached = best ?? { atLeast: 0, shares };
   return {
@@ -164,7 +176,12 @@ function cheapestByShares(flat: readonly Flat[], shares: Float64Array, slots: re
 }
 
 /** Moves shares from sightings that do not use a thing to those that do; says whether any moved. */
-function handOn(shared: readonly (readonly Slot[])[], shares: Float64Array, used: Uint8Array): boolean {
+function handOn(
+  shared: readonly (readonly Slot[])[],
+  shares: Float64Array,
+  used: Uint8Array,
+  share: number,
+): boolean {
   let hasMoved = false;
   for (const of of shared) {
     let users = 0;
@@ -173,7 +190,7 @@ function handOn(shared: readonly (readonly Slot[])[], shares: Float64Array, used
     let handed = 0;
     for (const { at } of of) {
       if (used[at] === 1) continue;
-      const part = HANDED_ON * (shares[at] as number);
+      const part = share * (shares[at] as number);
       shares[at] = (shares[at] as number) - part;
       handed += part;
     }

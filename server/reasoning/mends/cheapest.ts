@@ -1,6 +1,7 @@
 import type { Steps } from "./budget.ts";
 import type { Choice, Component } from "./components.ts";
 import { both, type Item, type Items } from "./items.ts";
+import type { Relaxed } from "./relaxed.ts";
 import type { Need, Stance } from "./stances.ts";
 
 /** A set of things to give up, ascending, with its cost. */
@@ -16,6 +17,12 @@ interface State extends Found {
   readonly originals: readonly number[];
 }
 
+/** What bounds a component from below, and how far above that a set can cost and still be of use. */
+export interface Bounds {
+  readonly relaxed: Relaxed;
+  readonly room: number;
+}
+
 /** States kept once the budget is used up: enough for an answer, not for a proof. */
 const BEAM = 24;
 
@@ -28,12 +35,15 @@ export function cheapest(
   component: Component,
   items: Items,
   steps: Steps,
-): (Found & { readonly isExact: boolean }) | undefined {
+  { relaxed, room }: Bounds,
+): { readonly found: Found | undefined; readonly isExact: boolean } {
   const uses = lastUses(component);
   const position = new Map(component.map(({ unit }, at) => [unit, at]));
   /** Units after a place in the order that a unit stands apart from. */
   const apartAfter = (unit: number, at: number): Choice["apart"] =>
     (component[position.get(unit) ?? -1]?.apart ?? []).filter((one) => (position.get(one.unit) ?? -1) >= at);
+  const rest = restOf(component, relaxed);
+  const most = rest(0, []) + room + 0.5;
   let isExact = true;
   let states: readonly State[] = [{ items: [], cost: 0, open: [], originals: [] }];
 
@@ -100,10 +110,13 @@ export function cheapest(
       open: state.open.filter((item) => (uses.get(item) ?? -1) > at),
       originals: state.originals.filter((unit) => apartAfter(unit, at + 1).length > 0),
     }));
-    states = kept(closed, at + 1);
+    states = kept(
+      closed.filter(({ cost, open }) => cost + rest(at + 1, open) <= most),
+      at + 1,
+    );
   }
   const [best] = states;
-  return best === undefined ? undefined : { items: best.items, cost: best.cost, isExact };
+  return { found: best && { items: best.items, cost: best.cost }, isExact };
 }
 
 /** The last choice that could use each thing, of those that more than one clause names. */
@@ -119,4 +132,22 @@ function lastUses(component: Component): ReadonlyMap<Item, number> {
             times.set(item, (times.get(item) ?? 0) + 1);
           }
   return new Map([...last].filter(([item]) => (times.get(item) ?? 0) > 1));
+}
+
+/** The bound of all choices from one on, if some things have been given up. */
+function restOf(component: Component, relaxed: Relaxed): (at: number, has: readonly Item[]) => number {
+  const suffix = [0];
+  const saved: ReadonlyMap<Item, number>[] = [new Map()];
+  for (const choice of component.toReversed()) {
+    suffix.unshift((suffix[0] as number) + relaxed.choice(choice, []));
+    const before = saved[0] as ReadonlyMap<Item, number>;
+    saved.unshift(sum(before, relaxed.sharesOf(choice)));
+  }
+  return (at, has) => has.reduce((left, item) => left - (saved[at]?.get(item) ?? 0), suffix[at] ?? 0);
+}
+
+function sum(a: ReadonlyMap<Item, number>, b: ReadonlyMap<Item, number>): ReadonlyMap<Item, number> {
+  const both = new Map(a);
+  for (const [item, share] of b) both.set(item, (both.get(item) ?? 0) + share);
+  return both;
 }

@@ -87,8 +87,18 @@ function keyOf(givenUp: GivenUp): string {
 }
 
 /** Items of both, ascending, each once. */
-export const both = (a: readonly Item[], b: readonly Item[]): readonly Item[] =>
-  b.length === 0 ? a : [...new Set([...a, ...b])].sort((x, y) => x - y);
+export function both(a: readonly Item[], b: readonly Item[]): readonly Item[] {
+  if (b.length === 0) return a;
+  if (a.length === 0) return b;
+  const all: Item[] = [];
+  for (let i = 0, j = 0; i < a.length || j < b.length; ) {
+    const [x, y] = [a[i] ?? Number.POSITIVE_INFINITY, b[j] ?? Number.POSITIVE_INFINITY];
+    all.push(Math.min(x, y));
+    if (x <= y) i++;
+    if (y <= x) j++;
+  }
+  return all;
+}
 
 /** Whether all of `a`, ascending, is in `b`, ascending. */
 export function isAllIn(a: readonly Item[], b: readonly Item[]): boolean {

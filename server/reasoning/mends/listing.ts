@@ -19,12 +19,16 @@ export interface Listing {
 const ROOMS = [500, 2_000, 8_000].map((price) => price * 4096);
 
 /**
- * Lists the sets of all cases, in rounds: each looks only at what can be part of a set up to some cost, which leaves little to choose, and the
+ * Lists the sets of all cases, of which the cheapest costs `least` or is not known to cost less, in rounds (a short list looks first for what costs no more): each looks only at what can be part of a set up to some cost, which leaves little to choose, and the
  * next starts where it ended.
  */
-export function listingOf(cases: readonly Case[], items: Items, steps: Steps): Listing {
-  const least = cases.reduce((cost, { found }) => Math.min(cost, found.cost), Number.POSITIVE_INFINITY);
-  const limits = [...ROOMS.map((room) => least + room), Number.POSITIVE_INFINITY];
+export function listingOf(
+  cases: readonly Case[],
+  { least, isLong }: { readonly least: number; readonly isLong: boolean },
+  items: Items,
+  steps: Steps,
+): Listing {
+  const limits = [...(isLong ? [] : [least]), ...ROOMS.map((room) => least + room), Number.POSITIVE_INFINITY];
   let round = 0;
   let passed = -1;
   let listing = listingUpTo(cases, limits[0] as number, items, steps);

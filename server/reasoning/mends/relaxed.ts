@@ -15,6 +15,8 @@ export interface Relaxed {
   readonly need: (need: Need, has: readonly Item[]) => number;
   readonly stance: (stance: Stance, has: readonly Item[]) => number;
   readonly choice: (choice: Choice, has: readonly Item[]) => number;
+  /** What the sightings of a choice pay of each thing. */
+  readonly sharesOf: (choice: Choice) => ReadonlyMap<Item, number>;
 }
 
 const NOTHING: ReadonlyMap<Item, number> = new Map();
@@ -51,5 +53,12 @@ export function relax(shares: Shares, items: Items): Relaxed {
     for (const one of stances) least = Math.min(least, stance(one, has));
     return least;
   };
-  return { clause, treatment, need, stance, choice };
+  const sharesOf: Relaxed["sharesOf"] = ({ stances }) => {
+    const sums = new Map<Item, number>();
+    for (const sighting of new Set(stances.flatMap(({ needs }) => needs.map((of) => of.sighting))))
+      for (const [item, share] of shares.get(sighting) ?? NOTHING)
+        sums.set(item, (sums.get(item) ?? 0) + share);
+    return sums;
+  };
+  return { clause, treatment, need, stance, choice, sharesOf };
 }

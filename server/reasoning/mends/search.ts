@@ -40,7 +40,7 @@ export function casesOf(
     .flatMap((puzzle) =>
       timesIn(puzzle, range).flatMap((year: Year) => {
         const choices = choicesAt(puzzle, year, isMeant);
-        return choices === undefined ? [] : [{ choices, ...ascend(choices, items, 1) }];
+        return choices === undefined ? [] : [{ choices, ...ascend(choices, items, { rounds: 1 }) }];
       }),
     )
     .filter(({ atLeast }) => atLeast < below - 0.5)
@@ -49,7 +49,7 @@ export function casesOf(
   return first
     .map((one) => {
       if (one.atLeast >= least - 0.5) return one;
-      const raised = { choices: one.choices, ...ascend(one.choices, items) };
+      const raised = { choices: one.choices, ...ascend(one.choices, items, { enough: least }) };
       least = Math.min(least, raised.found.cost);
       return raised;
     })
@@ -79,18 +79,19 @@ export function cheapestOf(cases: readonly Case[], items: Items, states: number)
 
 /** The cheapest of one case that costs no more than `most`, if there is one. */
 function cheapestIn(
-  { choices, relaxed, atLeast }: Case,
+  { choices, relaxed: read, atLeast }: Case,
   most: number,
   items: Items,
   steps: Steps,
 ): { readonly found: Found | undefined; readonly isExact: boolean } {
   let found: Found = { items: [], cost: 0 };
   let isExact = true;
-  for (const component of componentsOf(fixed(choices, relaxed(), atLeast, most))) {
-    const own = cheapest(component, items, steps);
-    if (own === undefined) return { found: undefined, isExact };
+  const relaxed = read();
+  for (const component of componentsOf(fixed(choices, relaxed, atLeast, most))) {
+    const own = cheapest(component, items, steps, { relaxed, room: most - atLeast });
     isExact &&= own.isExact;
-    found = { items: both(found.items, own.items), cost: found.cost + own.cost };
+    if (own.found === undefined) return { found: undefined, isExact };
+    found = { items: both(found.items, own.found.items), cost: found.cost + own.found.cost };
   }
   return { found, isExact };
 }

@@ -5,7 +5,7 @@ import type { Ground } from "./ground.ts";
 import { both, type Item, isAllIn } from "./items.ts";
 import { type Listing, listingOf } from "./listing.ts";
 import { yearsRestored } from "./restored.ts";
-import { casesOf, cheapestOf, type Meant } from "./search.ts";
+import { type Case, casesOf, cheapestOf, type Meant } from "./search.ts";
 
 /** A set that was found to stand, with where and when it does. */
 export interface Story extends Found {
@@ -34,6 +34,8 @@ export interface Asked extends Meant {
   readonly place?: number;
 }
 
+/** Part of the states that the list may use: each of its steps is that much more work. */
+const LISTING = 1 / 8;
 /** Sets of equal cost looked at beyond the last that is listed, so that the order among them is settled. */
 const TIES = 100;
 
@@ -48,17 +50,18 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
     return asked.place === undefined ? all : all.slice(asked.place, asked.place + 1);
   };
   const cases = (given: readonly Item[]) => casesOf(puzzles(given), items, asked.range, asked);
-  const steps = new Steps(budget.states);
+  const steps = new Steps(Math.ceil(budget.states * LISTING));
   const listed: Story[] = [];
   const sources: { readonly given: readonly Item[]; readonly listing: Listing; next: Found | undefined }[] =
     [];
   const opened = new Set<string>();
   const root = cases([]);
+  const cheapest = cheapestOf(root, items, budget.states);
 
-  const open = (given: readonly Item[], of = cases(given)): void => {
+  const open = (given: readonly Item[], of: readonly Case[], least: number): void => {
     if (opened.has(given.join(" "))) return;
     opened.add(given.join(" "));
-    const listing = listingOf(of, items, steps);
+    const listing = listingOf(of, { least, isLong: asked.limit > 1 }, items, steps);
     sources.push({ given, listing, next: listing.next() });
   };
   const costOf = (given: readonly Item[], found: Found): number =>
@@ -66,7 +69,8 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
   const standing = (set: readonly Item[]): Story | undefined =>
     standingOf(ground, set, ground.reviving(set), asked);
 
-  open([], root);
+  if (cheapest.found !== undefined && cheapest.found.cost <= cheapest.atLeast + 0.5)
+    open([], root, cheapest.found.cost);
   let more = false;
   const tried = new Set<string>();
   for (;;) {
@@ -91,7 +95,11 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
     steps.use();
     const story = standing(set);
     if (story) listed.push(story);
-    else open(ground.reviving(set));
+    else {
+      const given = ground.reviving(set);
+      const of = cases(given);
+      open(given, of, Math.min(...of.map(({ found }) => found.cost)));
+    }
   }
   const frontier = sources.map(({ given, listing, next }) =>
     next === undefined ? leastOf(given, listing, items) : costOf(given, next),
@@ -104,14 +112,13 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
       ...{ listed: shown, more: more || isCut || listed.length > shown.length },
       ...{ best: shown[0], isProved: !ground.isCut, atLeast: shown[0].cost },
     };
-  const known = cheapestStanding(ground, cases, root, standing, budget);
-  const atLeast = Math.max(known.atLeast, Math.min(...frontier));
+  const best = cheapestStanding(ground, cases, cheapest.found, standing, budget);
+  const atLeast = Math.max(cheapest.atLeast, sources.length === 0 ? 0 : Math.min(...frontier));
   return {
-    listed: known.best === undefined ? [] : [known.best],
-    more: frontier.some(Number.isFinite),
-    best: known.best,
-    isProved: known.best !== undefined && known.best.cost <= atLeast + 0.5 && !ground.isCut,
-    atLeast: known.best === undefined ? atLeast : Math.min(atLeast, known.best.cost),
+    ...{ listed: best === undefined ? [] : [best], best },
+    more: sources.length === 0 ? root.length > 0 : frontier.some(Number.isFinite),
+    isProved: best !== undefined && best.cost <= atLeast + 0.5 && !ground.isCut,
+    atLeast: best === undefined ? atLeast : Math.min(atLeast, best.cost),
   };
 }
 
@@ -124,23 +131,20 @@ const ROUNDS = 12;
 /** The cheapest set, and where what it gives up brings something back, the cheapest that holds that too. */
 function cheapestStanding(
   { items, reviving }: Ground,
-  cases: (given: readonly Item[]) => ReturnType<typeof casesOf>,
-  root: ReturnType<typeof casesOf>,
+  cases: (given: readonly Item[]) => readonly Case[],
+  cheapest: Found | undefined,
   standing: (set: readonly Item[]) => Story | undefined,
   { states }: MendBudget,
-): { readonly best: Story | undefined; readonly atLeast: number } {
-  let given: readonly Item[] = [];
-  let atLeast = 0;
-  for (let round = 0; round < ROUNDS; round++) {
-    const { found, atLeast: least } = cheapestOf(round === 0 ? root : cases(given), items, states);
-    if (round === 0) atLeast = least;
-    if (found === undefined) break;
-    const set = both(given, found.items);
-    const best = standing(set);
-    if (best) return { best, atLeast };
-    given = both(given, reviving(set));
+): Story | undefined {
+  let set = cheapest?.items;
+  for (let round = 0; round < ROUNDS && set !== undefined; round++) {
+    const story = standing(set);
+    if (story) return story;
+    const given = reviving(set);
+    const { found } = cheapestOf(cases(given), items, states);
+    set = found && both(given, found.items);
   }
-  return { best: undefined, atLeast };
+  return undefined;
 }
 
 /** A set as a story, if it stands on what it leaves of the graph: in the earliest year, of equal years at the first place. */
