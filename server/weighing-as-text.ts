@@ -39,10 +39,10 @@ export function weighingAsText(words: WeighingWords, { title, invented }: Piece)
         ...told.map((line) => `  ${line}`),
       ]),
     ),
-    ...section(
-      "What to look at next",
-      words.looks?.map(({ says, because }) => `${says} ${because}`),
-    ),
+    ...section("What to look at next", [
+      ...(words.looks ?? []).map(({ says, because }) => `${says} ${because}`),
+      ...(words.looksTogether === undefined ? [] : [words.looksTogether]),
+    ]),
     ...section("Missing", words.missing),
     "",
     "Probabilities hold under the assumptions stated in docs/method.md: not a certificate or a valuation.",

@@ -60,7 +60,7 @@ const WORK: Work = {
     if (job.lookFor === undefined) return undefined;
     const { features, neighbourhood } = job.lookFor;
     const wide = readSubject(job.piece, knowGraph(neighbourhood, job.assumptions), job.assumptions);
-    return readLooks(wide, { piece: job.piece, features, report: job.report }, odds);
+    return readLooks(wide, { features, report: job.report }, odds);
   },
 };
 

@@ -1,5 +1,6 @@
 import type { ClaimId, ObservationId, PartId, TermId } from "../ids.ts";
 import type { Move } from "../looking.ts";
+import type { Position } from "../position.ts";
 
 /** Something worth looking at next. */
 export interface Look {
@@ -12,6 +13,8 @@ export interface Look {
   readonly pSeen: number;
   readonly pUnseen: number;
   readonly move: Move;
+  /** Other parts on which the same would tell something, the one that tells most first. */
+  readonly alsoOn: readonly PartId[];
   /** An exception not looked for, that would take away these findings. */
   readonly wouldVoid: readonly { readonly claim: ClaimId; readonly findings: readonly string[] }[];
   /** What each answer does to the probability of the claimed years. */
@@ -20,15 +23,31 @@ export interface Look {
 }
 
 export interface Looks {
-  /** Exceptions first, then by bits for the effort, then ids. */
+  /**
+   * Exceptions first; then in turn what tells most of the claim and what tells most of the state of a part, for the effort; then ids.
+   * Few on each part, one of each family.
+   */
   readonly next: readonly Look[];
+  /** Looks that were weighed. */
   readonly considered: number;
+  readonly leftOut: LeftOut;
+  /** There were more than could be weighed; those that take most trouble were not. */
   readonly cut: boolean;
 }
 
-/** Where one stands to look: which of the four an item of a plan belongs to. */
-export const POSITIONS = ["front", "drawers out", "back", "underneath"] as const;
-export type Position = (typeof POSITIONS)[number];
+/** Why looks are not among those told, in numbers. */
+export interface LeftOut {
+  /** Not weighed: what was seen or looked for on the part answers it. */
+  readonly answered: number;
+  /** Not weighed: the piece has nothing of the kind, or is of a form that it is not known of. */
+  readonly notOfPiece: number;
+  /** They would tell nothing. */
+  readonly silent: number;
+  /** One of the same family is told, or enough on the part. */
+  readonly alike: number;
+  /** They would tell less than all that is told. */
+  readonly less: number;
+}
 
 /** An ordered list of what to look at for a form of a region and date, before the piece is there. */
 export interface PlanItem {

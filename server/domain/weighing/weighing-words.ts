@@ -61,6 +61,8 @@ export interface WeighingWords {
     readonly says: string;
     readonly because: string;
   }[];
+  /** How many looks these were chosen from, and why the others were not. */
+  readonly looksTogether?: string;
   /** What was not worked out, and why. */
   readonly missing: readonly string[];
 }

@@ -8,6 +8,7 @@ import type { Currency, Forced } from "./currency.ts";
 import type { Factor } from "./model.ts";
 import { curveIsRight, type Given } from "./right-odds.ts";
 import { seenOdds } from "./seen-odds.ts";
+import { toolsBehind } from "./tools-behind.ts";
 
 /** A check with the one view it is seen from, and the curves there. */
 export interface Placed {
@@ -67,7 +68,7 @@ function linkByTool(
 ): readonly { readonly tool: TermId; readonly traces: readonly Placed[] }[] {
   const traces = new Map<TermId, Placed[]>();
   for (const one of looked)
-    for (const tool of toolsBehind(one)) {
+    for (const tool of toolsBehind(one.check.feature, one.view)) {
       const known = traces.get(tool);
       if (known) known.push(one);
       else traces.set(tool, [one]);
@@ -80,16 +81,4 @@ function linkByTool(
     for (const one of left) taken.add(one);
     return [{ tool, traces: left }];
   });
-}
-
-/** Terms without which a feature cannot be made: in every way of one of its closed lists. */
-function toolsBehind({ check, view }: Placed): readonly TermId[] {
-  const { lists } = view.resolve(check.feature);
-  return [
-    ...new Set(
-      lists.flatMap(({ claim: { ways } }) =>
-        (ways[0] ?? []).filter((term) => ways.every((way) => way.includes(term))),
-      ),
-    ),
-  ];
 }

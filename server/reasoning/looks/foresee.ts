@@ -1,57 +1,86 @@
-import { type Mixture, meanAfter, meanBefore } from "../dates/mixture.ts";
-import type { SignFactor } from "../dates/model.ts";
-import type { Posterior } from "../dates/posterior.ts";
+import type { StateOdds } from "../../domain/weighing/odds.ts";
+import type { Span } from "../../domain/years.ts";
+import type { Mixture } from "../dates/mixture.ts";
+import type { Model } from "../dates/model.ts";
+import type { Outlook } from "./outlook.ts";
 
 /** What one more thing on a group would say: its probability by year of the work, and in each state of the part. */
 export interface Foreseen {
   readonly byYear: Float64Array;
-  readonly byState: SignFactor["byState"];
+  readonly byState: StateOdds;
 }
 
-/** Joint probabilities with "it is seen", by year of the first making over all cases, and by state of the group. */
+/** Joint probabilities with "it is seen": in all, with the claimed years, and by state of the group. */
 export interface Foresight {
   readonly seen: number;
-  readonly seenByYear: Float64Array;
-  readonly seenByState: Record<keyof SignFactor["byState"], number>;
+  readonly claimed: number;
+  readonly byState: StateOdds;
+}
+
+/** The probability of seeing one more thing on a group, exactly, from its outlook in each case. O(outlooks x years). */
+export function foresee(
+  outlooks: readonly { readonly outlook: Outlook; readonly foreseen: Foreseen }[],
+): Foresight {
+  const sums = { original: 0, later: 0, reused: 0, reworked: 0 };
+  let claimed = 0;
+  for (const { outlook, foreseen } of outlooks) {
+    const { byYear, byState } = foreseen;
+    for (const state of STATES) {
+      sums[state] += byState[state] * product(outlook.all[state], byYear);
+      claimed += byState[state] * product(outlook.claimed[state], byYear);
+    }
+  }
+  return foresightFrom(sums, claimed);
+}
+
+const STATES = ["original", "later", "reused", "reworked"] as const;
+
+function product(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let t = 0; t < a.length; t++) sum += (a[t] as number) * (b[t] as number);
+  return sum;
+}
+
+/** A mixture that becomes another when one more thing is seen on its group, with what its cases weigh in each year. */
+export interface Changed {
+  readonly before: Mixture;
+  readonly after: Mixture;
+  readonly byYear: Float64Array;
 }
 
 /**
- * The probability of seeing one more thing on a group, exactly: only this group's mixture changes. `each` gives what it would say in
- * each case. O(cases x years).
+ * The same where what is seen changes the mixture itself: it shares a tool or a cause with what was seen before. `times` is the
+ * probability beside that of the mixture.
  */
-export function foresee(
-  { cases, model, years }: Posterior,
-  group: number,
-  each: (caseIndex: number) => Foreseen,
+export function foreseeInstead(
+  changes: readonly Changed[],
+  times: number,
+  { from }: Pick<Model, "from">,
+  [first, last]: Span,
 ): Foresight {
-  const seenByYear = new Float64Array(years.length);
-  const seenByState = { original: 0, later: 0, reused: 0, reworked: 0 };
-  let seen = 0;
-  const q = Math.exp(-1 / model.reuseYears);
-  for (const [c, { mixtures, years: joint }] of cases.entries()) {
-    const mixture = mixtures[group] as Mixture;
-    const { byYear, byState } = each(c);
-    const both = mixture.seen.map((value, t) => value * (byYear[t] as number));
-    const after = meanAfter(both);
-    const before = meanBefore(both, q);
-    const alone = meanAfter(byYear);
-    for (let t = 0; t < joint.length; t++) {
-      const all = mixture.all[t] as number;
-      if (all === 0) continue;
-      const share = (joint[t] as number) / all;
-      const worked = (1 - model.laterWork) * (byYear[t] as number) + model.laterWork * (alone[t] as number);
-      const original = share * (mixture.original[t] as number) * (byYear[t] as number) * byState.original;
-      const later = share * mixture.odds.later * (after[t] as number) * byState.later;
-      const reused = share * mixture.odds.reused * (before[t] as number) * byState.reused;
-      const reworked = share * (mixture.reworked[t] as number) * worked * byState.reworked;
-      const sum = original + later + reused + reworked;
-      seenByYear[t] = (seenByYear[t] as number) + sum;
-      seen += sum;
-      seenByState.original += original;
-      seenByState.later += later;
-      seenByState.reused += reused;
-      seenByState.reworked += reworked;
+  const sums = { original: 0, later: 0, reused: 0, reworked: 0 };
+  let claimed = 0;
+  for (const { before, after, byYear } of changes) {
+    const scale = times * Math.exp(scaleOf(after) - scaleOf(before));
+    for (let t = 0; t < byYear.length; t++) {
+      const weight = scale * (byYear[t] as number);
+      sums.original += weight * (after.original[t] as number);
+      sums.later += weight * (after.later[t] as number);
+      sums.reused += weight * (after.reused[t] as number);
+      sums.reworked += weight * (after.reworked[t] as number);
+      if (from + t >= first && from + t <= last) claimed += weight * (after.all[t] as number);
     }
   }
-  return { seen, seenByYear, seenByState };
+  return foresightFrom(sums, claimed);
 }
+
+/** Natural log of what a mixture was divided by. */
+function scaleOf({ all, logAll }: Mixture): number {
+  const at = all.findIndex((value) => value > 0);
+  return at < 0 ? 0 : (logAll[at] as number) - Math.log(all[at] as number);
+}
+
+const foresightFrom = (byState: StateOdds, claimed: number): Foresight => ({
+  seen: byState.original + byState.later + byState.reused + byState.reworked,
+  ...{ claimed, byState },
+});

@@ -2,6 +2,9 @@
 export const entropy = (odds: readonly number[]): number =>
   odds.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);
 
+/** Bits that are taken as none. */
+const LEAST = 1e-9;
+
 /**
  * Bits that a look is expected to give on a question (Lindley 1956), over three outcomes: seen, looked for and absent, and cannot be
  * seen, which gives none. `before` has the answers' probabilities, `withSeen` the joint ones with "seen". Never below 0.
@@ -12,5 +15,7 @@ export function expectedBits(before: readonly number[], withSeen: readonly numbe
   const rest = absent.reduce((sum, p) => sum + p, 0);
   const given = (joint: readonly number[], total: number): number =>
     total > 0 ? total * entropy(joint.map((p) => p / total)) : 0;
-  return Math.max(0, access * (entropy(before) - given(withSeen, seen) - given(absent, rest)));
+  const bits = access * (entropy(before) - given(withSeen, seen) - given(absent, rest));
+  // What is left of rounding tells nothing.
+  return bits < LEAST ? 0 : bits;
 }

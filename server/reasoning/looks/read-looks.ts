@@ -1,197 +1,121 @@
-import { compareText, firstDifference } from "../../domain/compare.ts";
-import type { Piece } from "../../domain/examination.ts";
-import { id, type TermId } from "../../domain/ids.ts";
-import type { Move } from "../../domain/looking.ts";
+import { id } from "../../domain/ids.ts";
+import { MOVES, type Move } from "../../domain/looking.ts";
 import type { Report } from "../../domain/report.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Look, Looks } from "../../domain/weighing/looks.ts";
-import type { AssumedOdds, StateOdds } from "../../domain/weighing/odds.ts";
+import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import { significant } from "../../domain/weighing/significant.ts";
-import { type Check, readSubject, type Subject } from "../check.ts";
-import { type Placing, placingOf } from "../dates/placing.ts";
-import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
+import { readSubject, type Subject } from "../check.ts";
+import { placingOf } from "../dates/placing.ts";
+import { weighModel } from "../dates/posterior.ts";
 import { modelReader } from "../dates/read-model.ts";
-import { curveIsRight } from "../dates/right-odds.ts";
-import { seenOdds } from "../dates/seen-odds.ts";
 import { shareWithin } from "../dates/share-within.ts";
-import { signFactors } from "../dates/sign-factors.ts";
+import { bitsOf } from "./bits-of.ts";
 import { type Candidate, candidatesOf } from "./candidates.ts";
-import { type Foreseen, type Foresight, foresee } from "./foresee.ts";
-import { expectedBits } from "./information.ts";
+import { chooseLooks, LEAST_BITS } from "./choose-looks.ts";
+import { exceptionsUnseen } from "./exceptions-unseen.ts";
+import { foreseer, type Looked } from "./foreseer.ts";
 
-/** Looks told; the rest is counted. */
-const TOLD = 40;
-/** Candidates weighed; the first by part and feature. */
+/** Candidates weighed; of more, those that take least trouble. */
 const MOST = 1200;
-/** Bits under which a look tells nothing. */
-const LEAST_BITS = 1e-4;
-const NO_STATE: StateOdds = { original: 1, later: 1, reused: 1, reworked: 1 };
+/** Exceptions that are tried on the piece, one by one. */
+const MOST_TRIED = 6;
 
 /** What the looks are chosen from: features with what they are looked for on, and how. */
 export interface LookFor {
-  readonly piece: Piece;
   readonly features: readonly Term[];
   /** What the report on the piece says is void if something is found. */
   readonly report: Pick<Report, "findings">;
 }
 
 /**
- * What to look at next: exceptions that would take findings away first, then what is expected to tell most of whether the claimed
- * years hold, for the trouble it takes; whether an answer would speak for them makes no difference. The subject is of a graph
- * that knows the features too. O(candidates x cases x years).
+ * What to look at next (docs/spec/15-looks.md): exceptions that would take findings away first, then what is expected to tell most of
+ * whether the claimed years hold, and of the states of the parts, for the trouble it takes. Whether an answer would speak for the
+ * claim makes no difference. The subject is of a graph that knows the features too. O(candidates x cases x years) at most.
  */
-export function readLooks(subject: Subject, { piece, features, report }: LookFor, odds: AssumedOdds): Looks {
-  const all = candidatesOf(subject, features);
-  const exceptions = exceptionsIn(report, subject);
-  const wanted = [
-    ...exceptions.filter(
-      (one) => !all.some(({ part, feature }) => part === one.part && feature === one.feature),
-    ),
-    ...all,
-  ].slice(0, MOST);
-  const wide = withUnseen(piece, wanted, subject);
-  const placing = placingOf(wide, odds);
-  const posterior = weighModel(modelReader(wide, odds, placing)());
+export function readLooks(subject: Subject, { features, report }: LookFor, odds: AssumedOdds): Looks {
+  const exceptions = exceptionsUnseen(subject, report);
+  const { open, answered, notOfPiece } = candidatesOf(subject, features);
   const moves = new Map(features.map(({ id: feature, looking }) => [feature, looking?.move]));
-  const checks = new Map(wide.checks.map((check) => [check.id, check]));
-  const looks = wanted.flatMap((candidate, i): readonly Look[] => {
-    const check = checks.get(nameOf(i));
-    const move = moves.get(candidate.feature) ?? "nothing";
-    const wouldVoid = exceptions.find(
-      ({ part, feature }) => part === candidate.part && feature === candidate.feature,
-    );
-    return check === undefined
-      ? []
-      : lookAt(
-          check,
-          { candidate, move, wouldVoid: wouldVoid?.wouldVoid ?? [] },
-          { wide, placing, posterior, odds },
-        );
-  });
-  looks.sort((a, b) =>
-    firstDifference(
-      b.wouldVoid.length - a.wouldVoid.length,
-      b.bits / odds.effort[b.move] - a.bits / odds.effort[a.move],
-      compareText(a.part, b.part),
-      compareText(a.feature, b.feature),
-    ),
-  );
-  return { next: looks.slice(0, TOLD), considered: wanted.length, cut: all.length > MOST };
-}
-
-interface Excused extends Candidate {
-  readonly wouldVoid: Look["wouldVoid"];
-}
-
-/** Exceptions nobody looked for, on the part of the finding they would void. */
-function exceptionsIn({ findings }: LookFor["report"], { piece }: Subject): readonly Excused[] {
-  const found = new Map<
-    string,
-    { part: Candidate["part"]; feature: TermId; voids: Map<string, Set<string>> }
-  >();
-  for (const { id: finding, part, label, voidIf } of findings)
-    for (const { claim, condition, standing } of label === "contradictory" ? voidIf : []) {
-      const on = part ?? piece.parts[0]?.id;
-      if (on === undefined || standing !== "not-looked-for") continue;
-      const key = `${on} ${condition}`;
-      const one = found.get(key) ?? { part: on, feature: condition, voids: new Map() };
-      one.voids.set(claim, (one.voids.get(claim) ?? new Set()).add(finding));
-      found.set(key, one);
-    }
-  return [...found.values()].map(({ part, feature, voids }) => ({
-    ...{ part, feature },
-    wouldVoid: [...voids].map(([claim, of]) => ({ claim: id<"claim">(claim), findings: [...of].sort() })),
-  }));
-}
-
-const nameOf = (i: number): string => `look.${i}`;
-
-/** The subject with every candidate recorded as one that could not be seen: so each has its place in the graph, and says nothing. */
-function withUnseen(piece: Piece, wanted: readonly Candidate[], { graph, assumptions }: Subject): Subject {
-  const unseen = wanted.map(({ part, feature }, i) => ({
-    ...{ id: id<"observation">(nameOf(i)), part, feature },
-    ...{ seen: "unseen" as const, sureness: "sure" as const },
-  }));
-  return readSubject({ ...piece, observations: [...piece.observations, ...unseen] }, graph, assumptions);
-}
-
-interface Weighed {
-  readonly wide: Subject;
-  readonly placing: Placing;
-  readonly posterior: Posterior;
-  readonly odds: AssumedOdds;
-}
-
-function lookAt(
-  check: Check,
-  { candidate, move, wouldVoid }: { candidate: Candidate; move: Move; wouldVoid: Look["wouldVoid"] },
-  { wide, placing, posterior, odds }: Weighed,
-): readonly Look[] {
-  const group = (posterior.model.cases[0]?.groups ?? []).findIndex(({ parts }) =>
-    parts.includes(candidate.part),
-  );
-  const sign = signFactors([{ ...check, seen: "present" }], wide.graph, odds)[0];
-  const told = tellsOfYears(check, placing) || sign !== undefined;
-  if (!told && wouldVoid.length === 0) return [];
-  const access = odds.access[move];
-  const base = told
-    ? foresee(posterior, group, (c) =>
-        foreseenIn(c, check, sign?.byState, { wide, placing, posterior, odds }),
-      )
-    : undefined;
-  const bits = base ? bitsOnClaim(posterior, base, wide.claimed, access) : 0;
-  const states = statesOf(posterior, group);
-  const bitsOfState = base ? expectedBits(Object.values(states), Object.values(base.seenByState), access) : 0;
-  if (bits < LEAST_BITS && bitsOfState < LEAST_BITS && wouldVoid.length === 0) return [];
-  const { from } = posterior.model;
-  const claimed = shareWithin(posterior.years, from, wide.claimed);
-  const claimedSeen = base ? shareWithin(base.seenByYear, from, wide.claimed) : 0;
-  const seen = base?.seen ?? 0;
-  return [
-    {
-      ...candidate,
-      ...{ bits: significant(bits), bitsOfState: significant(bitsOfState) },
-      ...{ pSeen: significant(access * seen), pUnseen: significant(1 - access), move, wouldVoid },
-      ifSeen: significant(seen > 0 ? claimedSeen / seen : claimed),
-      ifAbsent: significant(seen < 1 ? Math.max(0, claimed - claimedSeen) / (1 - seen) : claimed),
-    },
+  const moveOf = ({ feature }: Candidate): Move => moves.get(feature) ?? "nothing";
+  const wanted = [
+    ...exceptions,
+    ...open
+      .filter((one) => !exceptions.some((exception) => isSame(exception, one)))
+      .sort((a, b) => MOVES.indexOf(moveOf(a)) - MOVES.indexOf(moveOf(b))),
   ];
-}
-
-/** Whether the graph dates the feature anywhere the piece can be from. */
-const tellsOfYears = (check: Check, { placedAt }: Placing): boolean =>
-  check.views.some((_, place) => {
-    const { byYear } = placedAt(check, place).currency(check.feature);
-    return byYear.some((value) => value !== byYear[0]);
+  const weighed = weighLooks(subject, wanted.slice(0, MOST), odds);
+  let silent = 0;
+  const looks = weighed.flatMap(({ candidate, looked }, i): readonly Look[] => {
+    const wouldVoid = exceptions.find((exception) => isSame(exception, candidate))?.wouldVoid ?? [];
+    const look = lookFrom(candidate, looked, { move: moveOf(candidate), wouldVoid }, odds);
+    if (wouldVoid.length > 0)
+      return [i < MOST_TRIED ? { ...look, ifSeen: claimedWith(subject, candidate, odds) } : look];
+    if (looked.tells && Math.max(look.bits, look.bitsOfState) >= LEAST_BITS) return [look];
+    silent++;
+    return [];
   });
-
-function foreseenIn(
-  c: number,
-  check: Check,
-  byState: StateOdds | undefined,
-  { wide, placing, posterior, odds }: Weighed,
-): Foreseen {
-  const { place, given } = posterior.model.cases[c] as (typeof posterior.model.cases)[number];
-  const { currency } = placing.placedAt(check, Math.max(0, wide.places.indexOf(place)));
-  const found = currency(check.feature);
-  const right = curveIsRight(found, wide.graph, odds, given);
-  const seen = { seen: "present" as const, sureness: "sure" as const };
-  // A sign is as common as its states have it; only other features are as common as their curve.
-  const full = { ...odds, prevalence: byState ? 1 : odds.prevalence };
+  const { next, alike, less } = chooseLooks(looks, subject.graph.broader, odds.effort);
   return {
-    byYear: seenOdds(found.byYear, right, seen, full).map((value) => value * odds.detect),
-    byState: byState ?? NO_STATE,
+    next,
+    considered: weighed.length,
+    leftOut: { answered, notOfPiece, silent, alike, less },
+    cut: wanted.length > MOST,
   };
 }
 
-function bitsOnClaim(
-  posterior: Posterior,
-  { seen, seenByYear }: Foresight,
-  claimed: Subject["claimed"],
-  access: number,
-): number {
-  const { from } = posterior.model;
-  const before = shareWithin(posterior.years, from, claimed);
-  const both = shareWithin(seenByYear, from, claimed);
-  return expectedBits([before, 1 - before], [both, seen - both], access);
+const isSame = (a: Candidate, b: Candidate): boolean => a.part === b.part && a.feature === b.feature;
+
+/** Foresees each candidate on its part, in their order. */
+export function weighLooks(
+  { piece, graph, assumptions }: Subject,
+  wanted: readonly Candidate[],
+  odds: AssumedOdds,
+): readonly { readonly candidate: Candidate; readonly looked: Looked }[] {
+  // One thing that could not be seen on each part: it says nothing, and has the part's place in the graph.
+  const probes = [...new Map(wanted.map((one) => [one.part, one])).values()].map(({ part, feature }) => ({
+    ...{ id: id<"observation">(`look.${part}`), part, feature },
+    ...{ seen: "unseen" as const, sureness: "sure" as const },
+  }));
+  const observations = [...piece.observations, ...probes];
+  const wide = readSubject({ ...piece, observations }, graph, assumptions);
+  const placing = placingOf(wide, odds);
+  const posterior = weighModel(modelReader(wide, odds, placing)());
+  const look = foreseer(wide, placing, posterior, odds);
+  const checks = new Map(wide.checks.map((check) => [check.id, check]));
+  return wanted.flatMap((candidate) => {
+    const probe = checks.get(`look.${candidate.part}`);
+    return probe === undefined ? [] : [{ candidate, looked: look({ ...probe, feature: candidate.feature }) }];
+  });
+}
+
+function lookFrom(
+  candidate: Candidate,
+  { before, withSeen }: Looked,
+  { move, wouldVoid }: Pick<Look, "move" | "wouldVoid">,
+  odds: AssumedOdds,
+): Look {
+  const access = odds.access[move];
+  const { bits, bitsOfState } = bitsOf(before, withSeen, access);
+  const { claimed } = before;
+  const { seen, claimed: both } = withSeen;
+  return {
+    ...{ part: candidate.part, feature: candidate.feature },
+    bits: significant(bits),
+    bitsOfState: significant(bitsOfState),
+    pSeen: significant(access * seen),
+    pUnseen: significant(1 - access),
+    ...{ move, alsoOn: [], wouldVoid },
+    ifSeen: significant(seen > 0 ? both / seen : claimed),
+    ifAbsent: significant(seen < 1 ? Math.max(0, claimed - both) / (1 - seen) : claimed),
+  };
+}
+
+/** Probability of the claimed years when the thing is recorded, and with it everything that it takes away. */
+function claimedWith(subject: Subject, { part, feature }: Candidate, odds: AssumedOdds): number {
+  const { piece, graph, assumptions } = subject;
+  const made = { id: id<"observation">("look"), part, feature, seen: "present", sureness: "sure" } as const;
+  const found = readSubject({ ...piece, observations: [...piece.observations, made] }, graph, assumptions);
+  const { years, model } = weighModel(modelReader(found, odds)());
+  return significant(shareWithin(years, model.from, found.claimed));
 }

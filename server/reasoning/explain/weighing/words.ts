@@ -4,7 +4,7 @@ import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
 import { weightWord } from "../../weights/weight-word.ts";
 import { capitalise } from "../list-in-words.ts";
 import { headlineOfWeighing, reasonsOfWeighing } from "./headline.ts";
-import { looksInWords } from "./looks-in-words.ts";
+import { chosenInWords, looksInWords } from "./looks-in-words.ts";
 import { mendsInWords } from "./mends-in-words.ts";
 import { originsInWords } from "./origins-in-words.ts";
 import { partDatesInWords, wholeInWords } from "./part-dates-in-words.ts";
@@ -57,7 +57,7 @@ export function weighingInWords(
       ? { dependsOn: sensitivity.dependsOn.map((what) => variedInWords(what, reader.nameOfSource)) }
       : {}),
     ...(rivals ? toldOf(rivals, reader) : {}),
-    ...(looks ? { looks: looksInWords(looks, reader) } : {}),
+    ...(looks ? { looks: looksInWords(looks, reader), looksTogether: chosenInWords(looks) } : {}),
     missing: weighing.missing.map(
       ({ stage, why }) =>
         `Not worked out: ${STAGE[stage]} (${why === "stopped" ? "it was stopped" : "it would have taken too long"}).`,
