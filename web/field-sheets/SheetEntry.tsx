@@ -3,8 +3,8 @@ import { FeatureDrawing } from "../drawings/FeatureDrawing.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { basisWords } from "../shared/words/claim-words.ts";
 import { aidWords, moveWords } from "../shared/words/looking-words.ts";
-import styles from "./Sheet.module.css";
 import type { SheetEntryFragment } from "./SheetPage.graphql.ts";
+import styles from "./SheetRows.module.css";
 import { sayHow } from "./say-how.ts";
 import { Ticks } from "./Ticks.tsx";
 

@@ -1,7 +1,7 @@
 import { TextLink } from "../shared/ui/TextLink.tsx";
-import styles from "./Sheet.module.css";
 import { SheetEntry } from "./SheetEntry.tsx";
 import type { SheetSectionFragment } from "./SheetPage.graphql.ts";
+import styles from "./SheetRows.module.css";
 import { Ticks } from "./Ticks.tsx";
 
 /** What to look for on one part from one position: in full, then what was told before, then how much is left out. */

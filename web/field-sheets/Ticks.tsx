@@ -1,4 +1,4 @@
-import styles from "./Sheet.module.css";
+import styles from "./SheetRows.module.css";
 
 /** The legend of a sheet says in full what each means. */
 const BOXES = ["seen", "not there", "not visible"];
