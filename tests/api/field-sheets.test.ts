@@ -27,8 +27,13 @@ describe("field sheets", () => {
       ...{ revision: 1, form: { label: "bureau" }, region: { label: "Home" }, date: "1760/1770" },
       parts: [{ id: "part.carcase" }, { id: "part.back" }, { id: "part.drawer" }, { id: "part.foot" }],
     });
-    const [foot, drawer, back] = data.fieldSheet.sections;
-    expect([foot.position, drawer.position, back.position]).toEqual(["FRONT", "DRAWERS_OUT", "BACK"]);
+    const [foot, drawer, carcase, back] = data.fieldSheet.sections;
+    expect([foot, drawer, carcase, back].map(({ position }) => position)).toEqual([
+      "FRONT",
+      "DRAWERS_OUT",
+      "DRAWERS_OUT",
+      "BACK",
+    ]);
     expect(drawer.entries[0]).toEqual({
       ...{ tells: "BOUND", means: "Possible 1800 or later. 30 years too late for the claimed date." },
       bases: ["PUBLISHED", "COMMON_PRACTICE"],

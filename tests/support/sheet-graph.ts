@@ -65,6 +65,14 @@ export const SHEET_TERMS: readonly Term[] = [
     parts: ["part.whole"],
     ...looking("nothing", "Lay the plate beside it."),
   }),
+  term("feature.seat-plate", "copied from a plate of seats", {
+    parts: ["part.whole", "part.seat"],
+    ...looking("nothing", "Lay the plate beside it."),
+  }),
+  term("feature.lost-shelf", "scar of a lost shelf", {
+    parts: ["part.carcase"],
+    ...looking("drawer out", "Put a lamp into the case."),
+  }),
   term("feature.turned-bun", "turned bun", { parts: ["part.foot"], ...looking("nothing", "Kneel.") }),
   term("feature.mute", "scratch", { parts: ["part.foot"], ...looking("nothing", "Look.") }),
 ];
@@ -103,6 +111,8 @@ export const SHEET_CLAIMS: readonly Claim[] = [
     ...{ region: "region.home", when: "1720" },
   }),
   aClaim({ id: "claim.plate", relation: "introduced", subject: "feature.stool-plate", when: "1760" }),
+  aClaim({ id: "claim.seats", relation: "introduced", subject: "feature.seat-plate", when: "1770" }),
+  aClaim({ id: "claim.shelf", relation: "indicates", subject: "feature.lost-shelf", states: ["reworked"] }),
   aClaim({
     id: "claim.of-stools",
     relation: "typical of",

@@ -54,6 +54,7 @@ describe("[F2] the parts of a form", () => {
 
   it("take over nothing of a whole whose parts the form names one by one, nor of what it has not got", () => {
     expect(on("upper-case", "carcase", "back")).toEqual([]);
+    expect(on("upper-case", "carcase")).toEqual([]);
     expect(on("drawer-bottom", "drawer", "drawer-side")).toEqual([]);
     expect(on("drawer-bottom", "leg")).toEqual([]);
   });

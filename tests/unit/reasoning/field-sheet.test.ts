@@ -109,6 +109,7 @@ describe("a sheet", () => {
     expect(sheetOf(AT_HOME).sections.map(({ position, part }) => `${position}: ${part}`)).toEqual([
       "front: part.foot",
       "drawers out: part.drawer",
+      "drawers out: part.carcase",
       "back: part.back",
     ]);
   });
@@ -117,6 +118,11 @@ describe("a sheet", () => {
     const sheet = sheetOf(AT_HOME);
     expect(sheet.parts).toEqual(["part.carcase", "part.back", "part.drawer", "part.foot"]);
     expect(entry(sheet, "feature.slips")?.part).toBe("part.drawer");
+  });
+
+  it("[F2] looks for what has particular parts only where there is one of them", () => {
+    expect(entry(sheetOf(), "feature.seat-plate")).toBeUndefined();
+    expect(entry(sheetOf({ form: "form.stool" }), "feature.seat-plate")).toMatchObject({ tells: "bound" });
   });
 
   it("[F5] leaves out what needs a sample, puts last what is unfastened, and counts both", () => {
@@ -142,6 +148,7 @@ describe("a sheet", () => {
     ).toEqual([
       ["part.foot", ["feature.turned-bun"], [], 0],
       ["part.drawer", ["feature.arcs"], [], 2],
+      ["part.carcase", ["feature.lost-shelf"], [], 1],
       ["part.back", ["feature.coarse-arcs"], ["feature.arcs"], 3],
     ]);
   });
