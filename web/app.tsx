@@ -25,6 +25,9 @@ const RevisionsPage = lazy(async () => ({
 const LearnPage = lazy(async () => ({ default: (await import("./learn/LearnPage.tsx")).LearnPage }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
+const SheetsPage = lazy(async () => ({
+  default: (await import("./field-sheets/SheetsPage.tsx")).SheetsPage,
+}));
 const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
 const RegionsPage = lazy(async () => ({
   default: (await import("./regional-forms/RegionsPage.tsx")).RegionsPage,
@@ -55,6 +58,7 @@ const idPages: Readonly<Record<string, IdPage>> = {
     default: (await import("./regional-forms/RegionPage.tsx")).RegionPage,
   })),
   "/learn/:id": lazy(async () => ({ default: (await import("./learn/LessonPage.tsx")).LessonPage })),
+  "/sheets/:id": lazy(async () => ({ default: (await import("./field-sheets/SheetPage.tsx")).SheetPage })),
   "/sources/:id": asOf(async () => (await import("./evidence/SourcePage.tsx")).SourcePage),
 };
 
@@ -81,6 +85,7 @@ export const App = () => (
           <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
+          <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>
             <NotFoundPage />

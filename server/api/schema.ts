@@ -5,6 +5,7 @@ import { addClaim } from "./types/claim.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
+import { addFieldSheet } from "./types/field-sheet.ts";
 import { addHistory } from "./types/history.ts";
 import { addLeaning } from "./types/leaning.ts";
 import { addMutation } from "./types/mutation.ts";
@@ -43,6 +44,7 @@ export function buildSchema(): GraphQLSchema {
   const pieceInput = addPieceInput(b);
   const regionTypes = addRegion(b);
   addQuery(b, pieceInput, regionTypes);
+  addFieldSheet(b);
   addMutation(b, pieceInput);
   return b.toSchema();
 }

@@ -107,7 +107,7 @@ export function readSubject(
 }
 
 /** The hull of the claimed date with its pads. */
-function claimedYears(date: string, assumptions: Assumptions): Span {
+export function claimedYears(date: string, assumptions: Assumptions): Span {
   const { begin, end, padBegin, padEnd } = mustReadDating(date, "event");
   return [begin[0] - padUnder(padBegin, assumptions), end[1] + padUnder(padEnd, assumptions)];
 }

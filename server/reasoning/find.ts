@@ -67,7 +67,7 @@ export function find(check: Check, { graph, claimed, assumptions }: Subject): Fo
 }
 
 /** Outer sets are the union over places, inner sets the intersection. */
-function setsOverPlaces({ views, feature }: Check): Sets {
+export function setsOverPlaces({ views, feature }: Check): Sets {
   const all = views.map((view) => view.sets(feature));
   const over = (of: (sets: Sets) => Allowed): Allowed => ({
     outer: all.map((sets) => of(sets).outer).reduce(join, NO_YEARS),
@@ -78,7 +78,7 @@ function setsOverPlaces({ views, feature }: Check): Sets {
 
 type Verdict = Pick<Finding, "label" | "hardness" | "direction" | "gapYears" | "certain" | "marginal">;
 
-function verdictOn({ possible, usual }: Sets, claimed: Span): Verdict {
+export function verdictOn({ possible, usual }: Sets, claimed: Span): Verdict {
   const misses = (years: Years): boolean => isEmpty(meet(years, [claimed]));
   if (isAllYears(usual.outer)) return { label: "silent" };
   if (misses(possible.outer)) return contradiction("physical", possible.outer, claimed);

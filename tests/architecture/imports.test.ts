@@ -82,20 +82,22 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["web/answers/", "web/strips/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
-  ...["examination", "evidence", "start", "learn", "method", "regional-forms"].map((task) => ({
-    from: `web/${task}/`,
-    folders: [
-      `web/${task}/`,
-      "web/shared/",
-      "web/strips/",
-      "web/answers/",
-      "web/graph/",
-      "web/drawings/",
-      "web/actions/",
-      "server/domain/",
-    ],
-    packages: ["*"],
-  })),
+  ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets"].map(
+    (task) => ({
+      from: `web/${task}/`,
+      folders: [
+        `web/${task}/`,
+        "web/shared/",
+        "web/strips/",
+        "web/answers/",
+        "web/graph/",
+        "web/drawings/",
+        "web/actions/",
+        "server/domain/",
+      ],
+      packages: ["*"],
+    }),
+  ),
 ];
 
 interface Import {

@@ -30,6 +30,8 @@ export const ROUTES: readonly string[] = [
   "/learn/arcs-on-the-back",
   "/learn/tip-of-a-screw",
   "/method",
+  "/sheets",
+  "/sheets/form.side-chair?region=region.england&date=1760/1780",
   "/revisions",
   "/nowhere",
 ];

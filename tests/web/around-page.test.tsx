@@ -1,4 +1,4 @@
-import { act, fireEvent, screen, within } from "@testing-library/react";
+import { act, cleanup, fireEvent, screen, within } from "@testing-library/react";
 import { beforeAll, describe, expect, it } from "vitest";
 import { aroundGraph } from "#tests/support/around-graph.ts";
 import { openApi } from "#tests/support/open-api.ts";
@@ -11,7 +11,7 @@ beforeAll(async () => {
 
 const open = async (address: string) => {
   await renderPage(address, ask);
-  await screen.findByRole("heading", { level: 1 });
+  await screen.findByRole("heading", { level: 1 }, { timeout: 15_000 });
 };
 const list = () => screen.findByRole("region", { name: /^Its neighbours/ });
 const lines = async () => within(await list()).getAllByRole("button");
@@ -97,6 +97,20 @@ describe("the page of what stands around a term", () => {
     await open("/terms/tool.mill/around?steps=2&more=yes");
     const back = screen.getByRole("link", { name: "One step only" });
     expect(back.getAttribute("href")).toBe("/terms/tool.mill/around?more=yes");
+  });
+
+  it("[P60] says by words that fit a place, a kind of part and a thing how each is joined", async () => {
+    const said = async (address: string) => {
+      await open(address);
+      return (await lines()).map((line) => line.querySelector("span span span")?.textContent);
+    };
+    expect(await said("/terms/region.here/around")).toEqual(["lies in", "dated here", "dated here"]);
+    cleanup();
+    expect(await said("/terms/part.back/around")).toEqual([
+      "looked for on it",
+      "has it as a part",
+      "described on it",
+    ]);
   });
 
   it("[P60] is led to from the page of the term", async () => {

@@ -134,9 +134,7 @@ describe("a lesson", () => {
     const answer = await choose(/^It makes it unusual/);
     expect(await within(answer).findByText(/is not what the lesson was written on/)).toBeTruthy();
     expect(within(answer).queryByText(/^(So it says|It says otherwise)/)).toBeNull();
-    expect(
-      within(answer).getAllByText(/says nothing of the date: /).length,
-    ).toBeGreaterThan(0);
+    expect(within(answer).getAllByText(/says nothing of the date: /).length).toBeGreaterThan(0);
   });
 
   it("[L4] says what a store lacks, and stands all the same", async () => {

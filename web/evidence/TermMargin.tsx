@@ -55,6 +55,14 @@ export function TermMargin({ term }: { term: Term }) {
           <dd>{linked(term.parts)}</dd>
         </div>
       ) : null}
+      {term.kind === "FORM" ? (
+        <div>
+          <dt>Field sheet</dt>
+          <dd>
+            <TextLink to={`/sheets/${term.id}`}>What to look for on a piece</TextLink>
+          </dd>
+        </div>
+      ) : null}
       {term.aat ? (
         <div>
           <dt>Art & Architecture Thesaurus</dt>

@@ -37,9 +37,7 @@ export function PlateCanvas({ plate, lit, onTap }: Props) {
   useEffect(() => graph && followAppearance(graph), [graph]);
   useEffect(() => graph && drawPlate(graph, plate), [graph, plate]);
   useEffect(() => graph && followTaps(graph, onTap), [graph, onTap]);
-  // The plate too: what is drawn anew has to be lit anew.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
-  useEffect(() => graph && lightParts(graph, lit), [graph, plate, lit]);
+  useEffect(() => graph && lightParts(graph, plate, lit), [graph, plate, lit]);
   return (
     <div
       ref={frame}

@@ -230,9 +230,10 @@ function draw({ row, top, y, x }: Placed, measures: Measures): Drawn {
       return { x: x + SHAPE / 2 + 6, y: y + ((lines.length - 1) * 16) / 2, lines };
     }
     if (!isWide) return { x: from + 8, y: top + 25, lines: [cutTo(name, scale.right - from - 8, "name")] };
-    const fits = cutTo(name, scale.right - scale.left, "name");
+    const first = from + WORDS;
+    const fits = cutTo(name, scale.right - first, "name");
     const latest = scale.right - widthOf(fits, "name");
-    return { x: Math.max(scale.left - 4, Math.min(x - SHAPE / 2, latest)), y: y - 15, lines: [fits] };
+    return { x: Math.max(first, Math.min(x - SHAPE / 2, latest)), y: y - 15, lines: [fits] };
   }
 }
 

@@ -54,7 +54,7 @@ export function placePathRows(
     const x = EDGE + branch.depth * STEP;
     const room = right - x - 16;
     const lines = inLines(branch.label, Math.floor(room / widthOf("m", "small")));
-    const wide = Math.min(room + 16, Math.max(...lines.map((line) => widthOf(line, "small"))) + 18);
+    const wide = Math.min(room + 16, Math.max(...lines.map((line) => widthOf(line, "small"))) + 26);
     const high = 14 + lines.length * LINE;
     const y = top + high / 2;
     const box = { wide, high, lines };

@@ -100,11 +100,11 @@ export function plateLook(token: (name: string) => string): StylesheetJson {
     line("soft", { width: 1.1, "line-color": colour("ink"), ...dashes, "line-dash-pattern": [5, 3] }),
     line("bare", { width: 0.8 }),
     line("excluded", { ...dashes, "line-dash-pattern": [4, 4] }),
-    line("extra", { width: 1.4, "line-color": scribe, opacity: 0, events: "no" }),
+    line("extra", { width: 1.4, "line-color": scribe, events: "no" }),
     { selector: "edge[ends = 'arrow']", style: { "target-arrow-shape": "triangle" } },
     { selector: "edge[ends = 'tee']", style: { "target-arrow-shape": "tee" } },
     { selector: ".faint", style: { opacity: 0.3 } },
-    { selector: "edge.lit", style: { opacity: 1, "line-color": scribe, "target-arrow-color": scribe } },
+    { selector: "edge.lit", style: { "line-color": scribe, "target-arrow-color": scribe } },
     { selector: "edge.lit[look = 'way'], edge.lit[look = 'excluded']", style: { width: 2.2 } },
     {
       selector: "node.lit[form = 'box'], node.lit[fill = 'open']",

@@ -25,6 +25,10 @@ export function LearnPage() {
           drawing, choose, and see the chain and its sources. The pieces are invented; the evidence is real,
           and the answers are what it says now.
         </p>
+        <p>
+          To take to a piece: <TextLink to="/sheets">field sheets by form</TextLink>, with what to look for on
+          each part and boxes to tick.
+        </p>
       </header>
       {SUBJECTS.map((subject) => (
         <section key={subject} className={styles["subject"]}>

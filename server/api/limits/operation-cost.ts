@@ -35,6 +35,9 @@ export const FEATURES_WEIGHT = 20;
 /** Cost of reading what stands around a term, two steps away at the most. */
 export const AROUND_WEIGHT = 100;
 
+/** Cost of drawing up a field sheet: every feature of a form's parts is weighed. */
+export const FIELD_SHEET_WEIGHT = 100;
+
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {
   /** Cost of the field itself: 1 for an object, 0 for a value, unless said. */

@@ -5,7 +5,7 @@ import { STATE_IN_WORDS } from "./claim-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import type { ReportReader } from "./report-reader.ts";
 
-const HOW_STRONGLY: Readonly<Record<Strength, string>> = {
+export const HOW_STRONGLY: Readonly<Record<Strength, string>> = {
   certain: "very strongly",
   firm: "strongly",
   usual: "",

@@ -125,13 +125,22 @@ describe("[W20] an edit in words", () => {
       csl: { ...book.csl, author: [{ family: "Example", given: "Ann" }], issued: { "date-parts": [[1999]] } },
     };
     expect(say(replacing(book, read)[0]).differences).toEqual([
+      { what: "author", after: "Ann Example" },
+      { what: "year", after: "1999" },
       {
         what: "how far it was read",
         before: "known to exist; not read for these claims",
         after: "read in the passages cited",
       },
-      { what: "author", after: "Ann Example" },
-      { what: "year", after: "1999" },
+    ]);
+  });
+
+  it("keeps the order of the fields, also where one came new", () => {
+    const plain = aTerm("tool.saw", { note: "Cuts." });
+    const named = aTerm("tool.saw", { note: "Cuts wood.", otherLabels: ["ripper"] });
+    expect(say(replacing(plain, named)[0]).differences.map(({ what }) => what)).toEqual([
+      "other name",
+      "note",
     ]);
   });
 

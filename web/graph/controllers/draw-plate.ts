@@ -7,11 +7,12 @@ const LAYERS = { ground: 0, line: 1, bar: 2, shape: 3, words: 4 } as const;
 /** Size of a point that only ends a piece of a line. */
 const POINT = 0.1;
 
-/** Puts a drawing on the canvas at its own size; whatever was there is taken away. */
+/** Puts a drawing on the canvas at its own size, without its extra lines; whatever was there is taken away. */
 export function drawPlate(graph: Core, plate: Plate): void {
   graph.batch(() => {
     graph.elements().remove();
-    graph.add([...plate.lines.flatMap(lineElements), ...plate.marks.map(markElement)]);
+    const lines = plate.lines.filter(({ look }) => look !== "extra");
+    graph.add([...lines.flatMap(lineElements), ...plate.marks.map(markElement)]);
   });
   graph.resize();
   graph.viewport({ zoom: 1, pan: { x: 0, y: 0 } });
@@ -20,7 +21,7 @@ export function drawPlate(graph: Core, plate: Plate): void {
 const isGround = ({ look }: PlateLine) => look === "grid" || look === "knife" || look === "trunk";
 
 /** A line as straight pieces between points that are not seen. */
-function lineElements(line: PlateLine): ElementDefinition[] {
+export function lineElements(line: PlateLine): ElementDefinition[] {
   const { id, points, look, parts = [] } = line;
   const layer = isGround(line) ? LAYERS.ground : look === "extra" ? LAYERS.words : LAYERS.line;
   const ends = look === "way" ? "arrow" : look === "excluded" ? "tee" : "none";

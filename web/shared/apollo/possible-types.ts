@@ -2,5 +2,6 @@
 export const possibleTypes = {
   Node: ["Term", "Claim", "Source", "Examination"],
   ExamineResult: ["Examined", "Refused"],
+  FieldSheetResult: ["FieldSheet", "Refused"],
   ChangeExaminationResult: ["ExaminationChanged", "Refused"],
 };

@@ -387,6 +387,20 @@ export type FeaturesOnPart = {
   readonly part?: Maybe<Term>;
 };
 
+/** What to look for on a piece of one form, in the order in which one goes round it. */
+export type FieldSheet = {
+  readonly __typename?: 'FieldSheet';
+  readonly date?: Maybe<Scalars['String']['output']>;
+  readonly form?: Maybe<Term>;
+  /** The parts that the form is expected to have. */
+  readonly parts: ReadonlyArray<Term>;
+  readonly region?: Maybe<Term>;
+  readonly revision: Scalars['Int']['output'];
+  readonly sections: ReadonlyArray<SheetSection>;
+};
+
+export type FieldSheetResult = FieldSheet | Refused;
+
 export type FindingInWords = {
   readonly __typename?: 'FindingInWords';
   readonly id: Scalars['ID']['output'];
@@ -674,6 +688,13 @@ export type PieceInput = {
   readonly together?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
 };
 
+/** Where one stands or what one has opened, in the order in which one goes round a piece. */
+export type Position =
+  | 'BACK'
+  | 'DRAWERS_OUT'
+  | 'FRONT'
+  | 'UNDERNEATH';
+
 export type Problem = {
   readonly __typename?: 'Problem';
   readonly code: ProblemCode;
@@ -734,6 +755,8 @@ export type Query = {
   readonly examinations: ExaminationConnection;
   /** Examines a piece without keeping it. */
   readonly examine: ExamineResult;
+  /** The field sheet of a form, for a region and a claimed date where they are known. */
+  readonly fieldSheet: FieldSheetResult;
   /** Every edit of a term, claim or source, newest first; a withdrawn one has a history too. */
   readonly history: HistoryEntryConnection;
   readonly node?: Maybe<Node>;
@@ -800,6 +823,15 @@ export type QueryExaminationsArgs = {
 
 export type QueryExamineArgs = {
   piece: PieceInput;
+  revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryFieldSheetArgs = {
+  date?: InputMaybe<Scalars['String']['input']>;
+  each?: Scalars['Int']['input'];
+  form: Scalars['ID']['input'];
+  region?: InputMaybe<Scalars['ID']['input']>;
   revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
@@ -1025,6 +1057,30 @@ export type Seen =
   | 'PRESENT'
   | 'UNSEEN';
 
+/** A feature to look for. */
+export type SheetEntry = {
+  readonly __typename?: 'SheetEntry';
+  readonly bases: ReadonlyArray<Basis>;
+  readonly claims: ReadonlyArray<Claim>;
+  readonly feature?: Maybe<Term>;
+  /** What it would mean to see it. */
+  readonly means: Scalars['String']['output'];
+  readonly tells: Tells;
+};
+
+/** What to look for on one part from one position. */
+export type SheetSection = {
+  readonly __typename?: 'SheetSection';
+  /** Told in full on a part before, and looked for here too. */
+  readonly again: ReadonlyArray<Term>;
+  /** The most telling first. */
+  readonly entries: ReadonlyArray<SheetEntry>;
+  /** What else would tell something on this part; counted at its last section. */
+  readonly more: Scalars['Int']['output'];
+  readonly part?: Maybe<Term>;
+  readonly position: Position;
+};
+
 export type SignInWords = {
   readonly __typename?: 'SignInWords';
   /** Why it is set aside, or what would set it aside. */
@@ -1100,6 +1156,13 @@ export type Sureness =
   | 'POSSIBLE'
   | 'PROBABLE'
   | 'SURE';
+
+/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, a record. */
+export type Tells =
+  | 'BOUND'
+  | 'HABIT'
+  | 'RECORD'
+  | 'SIGN';
 
 /** Something that can be seen on a part, done in a shop, bought, or named. */
 export type Term = Node & {

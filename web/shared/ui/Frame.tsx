@@ -10,7 +10,7 @@ const places = [
   { to: "/", name: "Pieces", holds: /^\/(pieces\/|$)/ },
   { to: "/evidence", name: "Evidence", holds: /^\/(evidence|terms|claims|sources|revisions)/ },
   { to: "/regions", name: "Regions", holds: /^\/regions/ },
-  { to: "/learn", name: "Learn", holds: /^\/(learn|method)/ },
+  { to: "/learn", name: "Learn", holds: /^\/(learn|method|sheets)/ },
 ];
 
 /** What surrounds every page: skip link, the places one can go, the revision that answers, the caution. */
@@ -50,7 +50,7 @@ export function Frame({ children }: { children: ReactNode }) {
       </main>
       <footer className={styles["foot"]}>
         Evidence, not a certificate or a valuation. Take nothing apart to look: that is for a conservator.{" "}
-        <Link href="/method#cautions">Cautions</Link>
+        <Link href="/method#cautions">Cautions</Link> <Link href="/sheets">Field sheets</Link>
       </footer>
     </div>
   );

@@ -18,17 +18,22 @@ const words: Readonly<Record<LinkKind, { readonly out: string; readonly in: stri
 };
 
 /** Of forms and kinds of part, which are not places; and of what lies in what rather than being a kind of it. */
-const otherwise: Readonly<Partial<Record<`${LinkKind} ${"PLACE" | "THING"}`, { out: string; in: string }>>> =
-  {
-    "DATED_IN THING": { out: "dated on", in: "dated on it" },
-    "NOT_FOUND_IN THING": { out: "not found on", in: "not found on it" },
-    "SAID_OF THING": { out: "described on", in: "described on it" },
-    "BROADER PLACE": { out: "lies in", in: "lies in it" },
-    "TYPICAL_OF PLACE": { out: "typical of", in: "typical here" },
-  };
+const otherwise: Readonly<
+  Partial<Record<`${LinkKind} ${"PLACE" | "PART" | "THING"}`, { out: string; in: string }>>
+> = {
+  "DATED_IN THING": { out: "dated on", in: "dated on it" },
+  "NOT_FOUND_IN THING": { out: "not found on", in: "not found on it" },
+  "SAID_OF THING": { out: "described on", in: "described on it" },
+  "BROADER PART": { out: "belongs to", in: "belongs to it" },
+  "BROADER PLACE": { out: "lies in", in: "lies in it" },
+  "TYPICAL_OF PLACE": { out: "typical of", in: "typical here" },
+};
 
 /** What a link says, seen from the end it goes out from or from the other. `to` is the kind of the term it leads to. */
 export function sayLink(kind: LinkKind, isOutgoing: boolean, to: TermKind): string {
-  const said = otherwise[`${kind} ${to === "REGION" ? "PLACE" : "THING"}`] ?? words[kind];
+  const said =
+    (to === "PART" ? otherwise[`${kind} PART`] : undefined) ??
+    otherwise[`${kind} ${to === "REGION" ? "PLACE" : "THING"}`] ??
+    words[kind];
   return isOutgoing ? said.out : said.in;
 }

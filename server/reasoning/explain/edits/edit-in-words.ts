@@ -3,7 +3,7 @@ import { citeSource } from "../../../domain/cite-source.ts";
 import type { EditInWords } from "../../../domain/edit-words.ts";
 import { claimInWords } from "../claim-in-words.ts";
 import { CLAIM_FACETS } from "./claim-facets.ts";
-import { differencesOf, type Facet, facetsOf, type NamesThen } from "./facets.ts";
+import { differencesOf, facetsOf, type NamesThen, type PlacedFacet } from "./facets.ts";
 import { SOURCE_FACETS } from "./source-facets.ts";
 import { TERM_FACETS } from "./term-facets.ts";
 
@@ -24,7 +24,7 @@ export function editInWords(edit: Edit, names: NamesOfEdit): EditInWords {
 
 interface Side {
   readonly says: string;
-  readonly facets: readonly Facet[];
+  readonly facets: readonly PlacedFacet[];
 }
 
 function sideOf(edit: Edit, side: "before" | "after", names: NamesThen): Side | undefined {

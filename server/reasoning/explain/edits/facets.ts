@@ -49,33 +49,38 @@ export type FacetTable<Thing> = {
   ) => readonly Facet[];
 };
 
+/** A facet with the place of its field in the table. */
+export interface PlacedFacet extends Facet {
+  readonly at: number;
+}
+
 /** All that a thing says, in the order of the table. */
 export function facetsOf<Thing extends object>(
   thing: Thing,
   table: FacetTable<Thing>,
   names: NamesThen,
-): readonly Facet[] {
+): readonly PlacedFacet[] {
   type Say = (value: unknown, names: NamesThen, thing: Thing) => readonly Facet[];
-  return Object.entries(table as unknown as Readonly<Record<string, Say>>).flatMap(([field, say]) => {
+  return Object.entries(table as unknown as Readonly<Record<string, Say>>).flatMap(([field, say], at) => {
     const value: unknown = thing[field as keyof Thing];
-    return value === undefined ? [] : say(value, names, thing);
+    return value === undefined ? [] : say(value, names, thing).map((facet) => ({ ...facet, at }));
   });
 }
 
-/** What stands on one side only, in the order of the sides; what goes together is told once. */
+/** What stands on one side only, in the order of the table; what goes together is told once. */
 export function differencesOf(
-  before: readonly Facet[],
-  after: readonly Facet[],
+  before: readonly PlacedFacet[],
+  after: readonly PlacedFacet[],
 ): readonly DifferenceInWords[] {
-  const alone = (facets: readonly Facet[], others: readonly Facet[]) =>
+  const alone = (facets: readonly PlacedFacet[], others: readonly PlacedFacet[]) =>
     facets.filter(({ what, key }) => !others.some((other) => other.what === what && other.key === key));
   const came = [...alone(after, before)];
-  const told = alone(before, after).map(({ what, pair, text }): DifferenceInWords => {
+  const told = alone(before, after).map(({ what, pair, text, at: place }) => {
     const at = came.findIndex((facet) => facet.what === what && facet.pair === pair);
     const [partner] = at === -1 ? [] : came.splice(at, 1);
-    return { what, before: text, ...(partner === undefined ? {} : { after: partner.text }) };
+    return { place, what, before: text, ...(partner === undefined ? {} : { after: partner.text }) };
   });
-  const differences = [...told, ...came.map(({ what, text }) => ({ what, after: text }))];
-  const order = [...before, ...after].map(({ what }) => what);
-  return differences.sort((a, b) => order.indexOf(a.what) - order.indexOf(b.what));
+  return [...told, ...came.map(({ what, text, at: place }) => ({ place, what, after: text }))]
+    .sort((a, b) => a.place - b.place)
+    .map(({ place: _, ...difference }): DifferenceInWords => difference);
 }

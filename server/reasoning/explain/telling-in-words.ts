@@ -1,0 +1,85 @@
+import { type Claim, type Indicates, STRENGTHS, type Strength } from "../../domain/claim.ts";
+import type { ClaimId } from "../../domain/ids.ts";
+import type { Span, Years, YearsJson } from "../../domain/years.ts";
+import { isAllYears, sameYears, yearsApart, yearsFromJson } from "../../domain/years.ts";
+import type { Telling } from "../sheet/telling.ts";
+import { claimInWords, type LabelOf, STATE_IN_WORDS } from "./claim-in-words.ts";
+import { capitalise, listInWords } from "./list-in-words.ts";
+import { HOW_STRONGLY } from "./sign-in-words.ts";
+import { yearsInWords } from "./years-in-words.ts";
+
+/** What the words of a field sheet are made from. */
+export interface SheetReader {
+  readonly labelOf: LabelOf;
+  readonly claimOf: (claim: ClaimId) => Claim | undefined;
+  /** The claimed years; undefined where no date is claimed. */
+  readonly claimed: Span | undefined;
+}
+
+/** What it would mean to see a feature: its years, what that is beside the claimed date, the state of the part. */
+export function tellingInWords(telling: Telling, reader: SheetReader): string {
+  const claims = telling.claims.flatMap((claim) => reader.claimOf(claim) ?? []);
+  const sentences = [
+    ...yearsToldInWords(telling),
+    ...besideClaimed(telling, reader),
+    ...signInWords(claims.filter((claim) => claim.relation === "indicates")),
+  ];
+  if (sentences.length > 0) return sentences.join(" ");
+  return claims.map((claim) => withoutSubject(claim, reader.labelOf)).join(" ");
+}
+
+function yearsToldInWords({ possible, usual, isAssumed }: Telling): readonly string[] {
+  const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
+  const known = isAssumed ? ", as far as known" : "";
+  const isNarrower = !isAllYears(does) && !sameYears(can, does);
+  if (isAllYears(can)) return isNarrower ? [`${capitalise(usualInWords(usual))}.`] : [];
+  const habit = isNarrower ? `; ${usualInWords(usual)}` : "";
+  return can.length === 0
+    ? ["Not of this place at any time."]
+    : [`Possible ${yearsInWords(possible)}${known}${habit}.`];
+}
+
+const usualInWords = (usual: YearsJson): string =>
+  usual.length === 0 ? "not usual here at any time" : `usual ${yearsInWords(usual)}`;
+
+/** How far it lies from the claimed date; nothing where it agrees or no date is claimed. */
+function besideClaimed({ possible, usual }: Telling, { claimed }: SheetReader): readonly string[] {
+  if (claimed === undefined) return [];
+  const hard = missBy(yearsFromJson(possible), claimed);
+  if (hard !== undefined) return [`${capitalise(hard)} for the claimed date.`];
+  const soft = missBy(yearsFromJson(usual), claimed);
+  return soft === undefined ? [] : [`Unusual at the claimed date, ${soft}.`];
+}
+
+/** "15 years too late"; undefined where the years meet, or there are none. */
+function missBy(years: Years, [first, last]: Span): string | undefined {
+  const apart = yearsApart(years, [[first, last]]);
+  if (apart === undefined || apart === 0) return undefined;
+  const count = apart === 1 ? "1 year" : `${apart} years`;
+  if (years.every((span) => span[0] > last)) return `${count} too late`;
+  return years.every((span) => span[1] < first)
+    ? `${count} too early`
+    : `in a gap, ${count} from the nearest`;
+}
+
+/** The strongest of the signs. One that speaks for an original part speaks against it where it is missing. */
+function signInWords(signs: readonly Indicates[]): readonly string[] {
+  const [sign] = [...signs].sort((a, b) => rank(a.strength) - rank(b.strength));
+  if (sign === undefined) return [];
+  const strongly = HOW_STRONGLY[sign.strength];
+  const states = listInWords(
+    sign.states.map((state) => STATE_IN_WORDS[state]),
+    "or",
+  );
+  const says = `Speaks ${strongly === "" ? "" : `${strongly} `}for ${states}`;
+  return [sign.states.includes("original") ? `${says}; looked for and not there, against it.` : `${says}.`];
+}
+
+const rank = (strength: Strength): number => STRENGTHS.indexOf(strength);
+
+/** The claim's sentence without its subject, which stands above it. */
+function withoutSubject(claim: Claim, labelOf: LabelOf): string {
+  const says = claimInWords(claim, labelOf);
+  const subject = "subject" in claim ? `${capitalise(labelOf(claim.subject))}: ` : "";
+  return capitalise(says.startsWith(subject) ? says.slice(subject.length) : says);
+}
