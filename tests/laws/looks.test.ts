@@ -137,7 +137,7 @@ describe("[N5] bits expected of a look", () => {
     );
   });
 
-  it("are as many fewer as the place is out of reach", () => {
+  it("[N7] are as many fewer as the place is out of reach", () => {
     fc.assert(
       fc.property(anyLook, ({ model, group, byYear, byState, claimed, access }) => {
         const { before, seen } = foresights(model, group, { byYear, byState }, claimed);

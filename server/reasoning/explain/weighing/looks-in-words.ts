@@ -43,24 +43,23 @@ export const looksInWords = ({ next }: Looks, reader: WeighingReader): NonNullab
 /** How many looks these were chosen from, and what became of the others. */
 export function chosenInWords({ next, considered, leftOut, cut }: Looks): string {
   const { answered, notOfPiece, silent, alike, less } = leftOut;
-  const others = [
+  const others = listCounts([
     [silent, "would tell nothing"],
-    [alike, "ask the same, or of a part that has enough here"],
+    [alike, "repeat a question or crowd a part"],
     [less, "would tell less"],
-  ] as const;
-  const said = listInWords(others.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`));
-  const unweighed = [
+  ]);
+  const unweighed = listCounts([
     [answered, "answered by what was recorded"],
     [notOfPiece, "of other pieces"],
-  ] as const;
-  const before = listInWords(
-    unweighed.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`),
-  );
+  ]);
   return [
     next.length === 0
-      ? `Nothing of ${considered} looks would tell anything more.`
-      : `${next.length} of ${considered} looks${said === "" ? "" : `: ${said}`}.`,
-    before === "" ? "" : ` Not weighed: ${before}.`,
-    cut ? " There were more; those that take most trouble were not weighed." : "",
-  ].join("");
+      ? `None of ${considered} looks would tell anything more.`
+      : `${next.length} of ${considered} looks${others === "" ? "" : `; of the others, ${others}`}.`,
+    ...(unweighed === "" ? [] : [`Not weighed: ${unweighed}.`]),
+    ...(cut ? ["There were more; those that take most trouble were not weighed."] : []),
+  ].join(" ");
 }
+
+const listCounts = (counts: readonly (readonly [number, string])[]): string =>
+  listInWords(counts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`));
