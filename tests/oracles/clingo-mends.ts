@@ -50,9 +50,8 @@ free(K) :- kc(K,C), give(dropped(C)).
 /** The least cost of a program, by clingo, which runs in a thread of its own. */
 export async function leastByClingo(program: string): Promise<number> {
   const answer = await run(program, 0, ["--opt-mode=opt"]);
-  const models: { readonly Costs?: readonly number[] } | undefined =
-    "Models" in answer ? answer.Models : undefined;
-  const cost = models?.Costs?.[0];
+  const models = ("Models" in answer ? answer.Models : {}) as { readonly Costs?: readonly number[] };
+  const cost = models.Costs?.[0];
   if (answer.Result !== "OPTIMUM FOUND" || cost === undefined)
     throw new Error(`clingo says ${JSON.stringify(answer)}`);
   return cost;

@@ -1,7 +1,6 @@
 import type { Hardness } from "../../domain/claim.ts";
 import { compareText } from "../../domain/compare.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
-import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import { isAllYears } from "../../domain/years.ts";
 import type { Held } from "../atoms.ts";
 import { countsFor } from "../bound.ts";
@@ -10,7 +9,7 @@ import { type Resolved, resolve } from "../resolve.ts";
 import { type Window, windowsAt } from "../rule-outs/windows.ts";
 import type { View } from "../view.ts";
 import { type Item, Items } from "./items.ts";
-import { type Prices, pricesOf } from "./prices.ts";
+import type { Prices } from "./prices.ts";
 import { type Puzzle, puzzleOf } from "./puzzle.ts";
 import { withoutClaims } from "./without.ts";
 
@@ -26,9 +25,8 @@ export interface Ground {
 }
 
 /** Reads a piece for one level: `physical` what is possible, `practice` what is usual. */
-export function groundOf(subject: Subject, level: Hardness, odds: AssumedOdds): Ground {
+export function groundOf(subject: Subject, level: Hardness, prices: Prices): Ground {
   const items = new Items();
-  const prices = pricesOf(subject, odds);
   const asItStands = puzzlesOf(subject, level, prices, items, []);
   const known = new Map<string, readonly Puzzle[]>([["", asItStands.puzzles]]);
   return {

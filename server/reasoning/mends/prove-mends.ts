@@ -6,6 +6,7 @@ import { MEND_BUDGET, type MendBudget } from "./budget.ts";
 import { type Ground, groundOf } from "./ground.ts";
 import { leastPriceIn } from "./items.ts";
 import { perPart } from "./per-part.ts";
+import { pricesOf } from "./prices.ts";
 import { firstYear, type MendScene, mendOf } from "./read-mends.ts";
 import { casesOf } from "./search.ts";
 import { upTo } from "./spans.ts";
@@ -26,7 +27,7 @@ export function proveMends(
   budget: MendBudget = MEND_BUDGET,
 ): Mends {
   if (mends.proved) return mends;
-  return proveOn(groundOf(subject, mends.level, odds), subject, mends, solve, budget);
+  return proveOn(groundOf(subject, mends.level, pricesOf(subject, odds)), subject, mends, solve, budget);
 }
 
 /** The same on a ground that is there. */

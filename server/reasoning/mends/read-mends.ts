@@ -8,6 +8,7 @@ import { MEND_BUDGET, type MendBudget } from "./budget.ts";
 import { type Ground, groundOf } from "./ground.ts";
 import { type Items, leastPriceIn, priceIn } from "./items.ts";
 import { perPart } from "./per-part.ts";
+import { pricesOf } from "./prices.ts";
 import { upTo } from "./spans.ts";
 import { type Story, storiesOf } from "./stories.ts";
 
@@ -20,7 +21,8 @@ export function readMends(
   odds: AssumedOdds,
   budget: MendBudget = MEND_BUDGET,
 ): { readonly possible: Mends; readonly usual: Mends } {
-  const read = (level: Hardness): Mends => mendsOf(groundOf(subject, level, odds), level, subject, budget);
+  const prices = pricesOf(subject, odds);
+  const read = (level: Hardness): Mends => mendsOf(groundOf(subject, level, prices), level, subject, budget);
   return { possible: read("physical"), usual: read("practice") };
 }
 
