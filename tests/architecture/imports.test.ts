@@ -82,6 +82,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["web/answers/", "web/strips/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
+  {
+    from: "web/weighing/",
+    folders: ["web/weighing/", "web/strips/", "web/drawings/", "web/shared/", "server/domain/"],
+    packages: ["*"],
+  },
   ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets"].map(
     (task) => ({
       from: `web/${task}/`,
@@ -93,6 +98,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
         "web/graph/",
         "web/drawings/",
         "web/actions/",
+        ...(task === "examination" ? ["web/weighing/"] : []),
         "server/domain/",
       ],
       packages: ["*"],

@@ -44,7 +44,7 @@ export interface WeighingWords {
     readonly years: string;
     /** How it does against the story as claimed, with the number. */
     readonly weighs: string;
-    /** "0.94 among these stories; 0.12 before anything was seen". */
+    /** "Among these stories 0.94; before anything was seen 0.12." */
     readonly odds: string;
     /** Parts that are then not of the first making; absent if none. */
     readonly laterParts?: string;
@@ -74,6 +74,8 @@ export interface MendsInWords {
   readonly opening: string;
   readonly perPart: readonly {
     readonly parts: readonly PartId[];
+    /** "the bracket feet"; of what is claimed of the whole, that. */
+    readonly name: string;
     readonly says: string;
     readonly options: readonly {
       readonly says: string;

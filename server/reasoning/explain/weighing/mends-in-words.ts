@@ -83,6 +83,7 @@ export function mendsInWords(mends: Mends, reader: WeighingReader): MendsInWords
     ...{ level, says, opening: `For ${reader.claimed} ${stands}` },
     perPart: perPart.map(({ parts, options }) => ({
       parts,
+      name: parts.length === 0 ? "what is claimed" : reader.partsOf(parts),
       says: parts.length === 0 ? "What is claimed, one of:" : `${capitalise(reader.partsOf(parts))}, one of:`,
       options: options.map((option) => optionInWords(option, reader)),
     })),

@@ -1,6 +1,7 @@
 import type { Rival, RivalKind, Rivals } from "../../../domain/weighing/rivals.ts";
 import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
 import { capitalise, decapitalise } from "../list-in-words.ts";
+import { numberInWords } from "../number-in-words.ts";
 import { yearsInWords } from "../years-in-words.ts";
 import { probabilityInWords } from "./probability-in-words.ts";
 import type { WeighingReader } from "./weighing-reader.ts";
@@ -40,6 +41,10 @@ const weighed = ({ against, kind }: Rival): string => {
     : `what was seen is ${told} less probable than under the story as claimed`;
 };
 
+const fewOf = (parts: Rival["parts"]): boolean => parts.length <= 5;
+const countOf = (parts: Rival["parts"]): string =>
+  `Then ${numberInWords(parts.length)} of the parts are not of the first making.`;
+
 /** The rivals side by side: what each assumes, how it does, and what told. */
 export const rivalsInWords = (
   { weighed: all }: Rivals,
@@ -62,8 +67,10 @@ export const rivalsInWords = (
       says: `${capitalise(name)}, ${years}: ${weighed(rival)}. Among these stories ${probabilityInWords(rival.posterior)}, before anything was seen ${probabilityInWords(rival.prior)}.${laterParts === undefined ? "" : ` ${laterParts}`}`,
       years,
       weighs: `${capitalise(weighed(rival))}${number}.`,
-      odds: `${probabilityInWords(rival.posterior)} among these stories; ${probabilityInWords(rival.prior)} before anything was seen`,
-      ...(laterParts === undefined ? {} : { laterParts }),
+      odds: `Among these stories ${probabilityInWords(rival.posterior)}; before anything was seen ${probabilityInWords(rival.prior)}.`,
+      ...(laterParts === undefined
+        ? {}
+        : { laterParts: fewOf(rival.parts) ? laterParts : countOf(rival.parts) }),
       assumes: ASSUMES[rival.kind],
       told: rival.told.map(
         ({ observation, log10 }) =>

@@ -1,0 +1,88 @@
+import { useState } from "react";
+import type { PartId } from "#server/domain/ids.ts";
+import type { PlainStateOdds } from "#server/domain/weighing/odds.ts";
+import { Button } from "#web/shared/ui/Button.tsx";
+import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { RangeField } from "#web/shared/ui/RangeField.tsx";
+import styles from "./Assumptions.module.css";
+import { chosenOf, withPartOdds } from "./choose-odds.ts";
+import { datesOf } from "./likeliest.ts";
+import { LEAST, MOST, moveOdds, PLAIN_STATES, type PlainState } from "./linked-odds.ts";
+import { sayStates } from "./say-odds.ts";
+import { useWeighed } from "./weighing-desk.ts";
+
+interface Props {
+  /** Parts that share one state. */
+  group: readonly PartId[];
+  name: string;
+  /** What comes out for it now. */
+  follows: string;
+}
+
+const STATES: Readonly<Record<PlainState, string>> = {
+  original: "of the first making",
+  later: "later",
+  reused: "from an earlier piece",
+};
+
+/** What is assumed of one part: three shares that always add up to 1, and what follows for it. */
+export function PartOdds({ group, name, follows }: Props) {
+  const { weighed, odds, tryOdds, assumedOf, isOld } = useWeighed();
+  const [isOpen, setOpen] = useState(false);
+  const chosen = chosenOf(odds, group);
+  const assumed = group[0] === undefined ? undefined : assumedOf(group[0]);
+  const shown = chosen ?? assumed ?? plainOf(datesOf(weighed.weighing.dates, group[0])?.prior);
+  if (shown === undefined) return null;
+  return (
+    <li className={styles["part"]}>
+      <Disclosure
+        level={4}
+        isOpen={isOpen}
+        onOpenChange={setOpen}
+        summary={
+          <>
+            <b>{name}</b>{" "}
+            <span className={styles["quiet"]}>
+              {sayStates(shown)}
+              {chosen === undefined ? "" : ", chosen"}
+            </span>
+          </>
+        }
+      >
+        {isOpen ? (
+          <div className="screen-only">
+            {PLAIN_STATES.map((state) => (
+              <RangeField
+                key={state}
+                label={STATES[state]}
+                of={name}
+                value={shown[state]}
+                {...{ min: LEAST, max: MOST, step: 0.01 }}
+                says={shown[state].toFixed(2)}
+                assumed={chosen && assumed ? assumed[state].toFixed(2) : undefined}
+                onChange={(value) => tryOdds(withPartOdds(odds, group, moveOdds(shown, state, value)))}
+              />
+            ))}
+            <p className={styles["follows"]} data-old={isOld("dates")} aria-live="polite">
+              Then: {follows}.
+            </p>
+            {chosen === undefined ? null : (
+              <Button look="quiet" onPress={() => tryOdds(withPartOdds(odds, group, undefined))}>
+                Reset {name.replace(/^The/, "the")} to assumed
+              </Button>
+            )}
+          </div>
+        ) : null}
+      </Disclosure>
+    </li>
+  );
+}
+
+const plainOf = (
+  prior: (PlainStateOdds & { readonly reworked: number }) | undefined,
+): PlainStateOdds | undefined =>
+  prior && {
+    original: prior.original / (1 - prior.reworked),
+    later: prior.later / (1 - prior.reworked),
+    reused: prior.reused / (1 - prior.reworked),
+  };
