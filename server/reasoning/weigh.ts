@@ -3,9 +3,11 @@ import type { WeighingJob } from "../domain/weighing/job.ts";
 import type { AssumedOdds } from "../domain/weighing/odds.ts";
 import { STAGES, type Stage, type Weighing } from "../domain/weighing/weighing.ts";
 import { readSubject, type Subject } from "./check.ts";
-import { type KnownMixtures, weighModel } from "./dates/posterior.ts";
+import { placingOf } from "./dates/placing.ts";
+import { type Posterior, weighModel } from "./dates/posterior.ts";
 import { readDates } from "./dates/read-dates.ts";
 import { type ModelReader, modelReader } from "./dates/read-model.ts";
+import { type Workings, workingsFor } from "./dates/workings.ts";
 import { ENGINE } from "./engine.ts";
 import { knowGraph } from "./known-graph.ts";
 import { readLooks } from "./looks/read-looks.ts";
@@ -42,8 +44,9 @@ interface Desk {
   readonly job: WeighingJob;
   readonly odds: AssumedOdds;
   readonly subject: Subject;
+  readonly workings: Workings;
   readonly read: ModelReader;
-  readonly mixtures: KnownMixtures;
+  readonly posterior: () => Posterior;
 }
 
 type Work = { readonly [S in Stage]?: (desk: Desk) => Weighing[S] };
@@ -52,10 +55,11 @@ type Work = { readonly [S in Stage]?: (desk: Desk) => Weighing[S] };
 const WORK: Work = {
   mends: ({ subject, odds }) => readMends(subject, odds),
   origins: ({ subject }) => readOrigins(subject),
-  dates: ({ read, subject, mixtures }) => readDates(weighModel(read(), mixtures), subject.claimed, mixtures),
-  weights: ({ read, subject, mixtures }) => readWeights(read(), subject.claimed, mixtures),
-  sensitivity: ({ read, subject, odds, mixtures }) => readSensitivity(subject, odds, read, mixtures),
-  rivals: ({ subject, odds }) => readRivals(subject, odds),
+  dates: ({ posterior, subject, workings }) => readDates(posterior(), subject.claimed, workings.mixer),
+  weights: ({ posterior, subject, workings }) => readWeights(posterior(), subject.claimed, workings),
+  sensitivity: ({ subject, odds, posterior, ...desk }) =>
+    readSensitivity(subject, odds, { ...desk, posterior: posterior() }),
+  rivals: ({ subject, odds, workings }) => readRivals(subject, odds, workings),
   looks: ({ job, odds }) => {
     if (job.lookFor === undefined) return undefined;
     const { features, neighbourhood } = job.lookFor;
@@ -72,7 +76,14 @@ export function* weighStages(job: WeighingJob): Generator<Weighed> {
   const { piece, neighbourhood, assumptions } = job;
   const subject = readSubject(piece, knowGraph(neighbourhood, assumptions), assumptions);
   const odds = oddsFor(piece.odds);
-  const desk: Desk = { job, odds, subject, read: modelReader(subject, odds), mixtures: new Map() };
+  const workings = workingsFor(subject, odds);
+  const read = modelReader(subject, odds, placingOf(subject, odds, workings));
+  let weighed: Posterior | undefined;
+  const posterior = (): Posterior => {
+    weighed ??= weighModel(read(), workings.mixer);
+    return weighed;
+  };
+  const desk: Desk = { job, odds, subject, workings, read, posterior };
   for (const stage of STAGES) {
     if (!job.stages.includes(stage)) continue;
     const answer = WORK[stage]?.(desk);

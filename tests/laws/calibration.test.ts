@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import type { StateOdds } from "#server/domain/weighing/odds.ts";
 import { credibleYears } from "#server/reasoning/dates/credible-years.ts";
-import { meanAfter } from "#server/reasoning/dates/mixture.ts";
 import type { Factor, Group, Model } from "#server/reasoning/dates/model.ts";
 import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
+import { meanAfter } from "#server/reasoning/dates/shape.ts";
 import { randomSource } from "#tests/support/random-source.ts";
 
 /**

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Span } from "#server/domain/years.ts";
 import { madeIn } from "#server/reasoning/dates/made.ts";
+import { mixer } from "#server/reasoning/dates/mixture.ts";
 import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
+import { reducer } from "#server/reasoning/dates/reducer.ts";
 import { workedIn } from "#server/reasoning/dates/worked.ts";
 import { contaminated } from "#server/reasoning/sensitivity/contaminated.ts";
 import { readWeights } from "#server/reasoning/weights/read-weights.ts";
@@ -55,7 +57,10 @@ describe("[B12] weights", () => {
     fc.assert(
       fc.property(anyModel, (model) => {
         const claimed: Span = [model.from + 1, model.from + 2];
-        const { total, steps } = readWeights(model, claimed, new Map());
+        const { total, steps } = readWeights(weighModel(model), claimed, {
+          mixer: mixer(),
+          reduced: reducer(),
+        });
         expect(sum(steps.map(({ chain }) => chain ?? Number.NaN))).toBeCloseTo(total ?? Number.NaN, 4);
       }),
       RUNS,

@@ -10,11 +10,9 @@ const TIE = 1e-9;
 
 /** The most probable years that hold 95 %, ties taken whole, as spans. `odds` by year - from. */
 export function credibleYears(odds: Float64Array, from: Year): Credible {
-  const order = Array.from(odds.keys()).sort((a, b) => (odds[b] as number) - (odds[a] as number) || a - b);
   let mass = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (const t of order) {
-    const value = odds[t] as number;
+  for (const value of odds.toSorted().reverse()) {
     if (mass >= SHARE && value < least * (1 - TIE)) break;
     mass += value;
     least = value;

@@ -1,12 +1,9 @@
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Dates } from "../../domain/weighing/dates.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
-import { ALL_YEARS, meet, type Years } from "../../domain/years.ts";
-import type { Bound } from "../bound.ts";
-import type { KnownGraph } from "../known-graph.ts";
-import type { View } from "../view.ts";
+import type { ClosedList } from "../bound.ts";
 import { curve, type Grid } from "./curve.ts";
-import { eventsOf } from "./events-of.ts";
+import type { DatedTerm } from "./dated-term.ts";
 
 /** How common a term was, year by year, at one place, and what that rests on. */
 export interface Currency {
@@ -25,80 +22,67 @@ export interface Forced {
   readonly to: 0 | 1;
 }
 
-/** Asks for the currency of terms in one view; what was worked out is kept. */
-export function currencyIn(view: View, graph: KnownGraph, grid: Grid, odds: AssumedOdds) {
-  const length = grid.to - grid.from + 1;
-  const known = new Map<string, Currency>();
-  const passing = new Set<TermId>();
-  const always: Currency = {
-    ...{ byYear: new Float64Array(length).fill(1), claims: new Set(), assumes: false, shapes: new Map() },
-  };
+/** The odds that curves depend on. */
+export type CurveOdds = Pick<AssumedOdds, "leak" | "copied" | "lateSurvival">;
 
-  function of(term: TermId, forced?: Forced): Currency {
-    if (forced?.term === term) return { ...always, byYear: new Float64Array(length).fill(forced.to) };
-    if (passing.has(term)) return always;
-    const key = forced ? `${term} ${forced.term} ${forced.to}` : term;
-    const before = known.get(key);
-    if (before) return before;
-    passing.add(term);
-    const found = work(term, forced);
-    passing.delete(term);
-    // A value found under a cut is not kept (E9).
-    if (passing.size === 0) known.set(key, found);
-    return found;
-  }
+/** Asks how common a term was. */
+export type CurrencyOf = (term: TermId, forced?: Forced) => Currency;
 
-  function work(term: TermId, forced: Forced | undefined): Currency {
-    const { bounds, lists } = view.resolve(term);
-    const claims = new Set(bounds.flatMap((bound) => bound.claims));
-    const shapes = new Map<TermId, Dates["assumedShapes"][number]["missing"]>();
-    let assumes = bounds.some(({ by }) => by === "fallback");
-    const byYear = ofItself(bounds, (missing) => shapes.set(term, missing));
-    for (const { claim } of lists) {
-      claims.add(claim.id);
-      const none = new Float64Array(length).fill(1);
-      for (const way of claim.ways) {
-        const all = new Float64Array(length).fill(1);
-        for (const needed of way) {
-          const below = of(needed, forced);
-          multiply(all, below.byYear);
-          for (const id of below.claims) claims.add(id);
-          for (const [shaped, missing] of below.shapes) shapes.set(shaped, missing);
-          assumes ||= below.assumes;
-        }
-        for (let t = 0; t < length; t++) none[t] = (none[t] as number) * (1 - (all[t] as number));
+/** A term at one place: its own dates, and the closed lists of what it requires. */
+export interface StandingTerm {
+  readonly dated: DatedTerm;
+  readonly lists: readonly ClosedList[];
+}
+
+/** Always in use, or never. */
+export const steady = (value: 0 | 1, { from, to }: Grid): Currency => ({
+  byYear: new Float64Array(to - from + 1).fill(value),
+  ...{ claims: new Set(), assumes: false, shapes: new Map() },
+});
+
+/** The currency of one term, from its own dates and that of what it requires: no more common than some way of making it. */
+export function currencyFrom(
+  term: TermId,
+  { dated, lists }: StandingTerm,
+  below: (needed: TermId) => Currency,
+  grid: Grid,
+  odds: CurveOdds,
+): Currency {
+  const claims = new Set(dated.claims);
+  const shapes = new Map(dated.missing.length > 0 ? [[term, dated.missing]] : []);
+  let { assumes } = dated;
+  const byYear = ofItself(dated, grid, odds);
+  for (const { claim } of lists) {
+    claims.add(claim.id);
+    const none = new Float64Array(byYear.length).fill(1);
+    for (const way of claim.ways) {
+      const all = new Float64Array(byYear.length).fill(1);
+      for (const needed of way) {
+        const found = below(needed);
+        multiply(all, found.byYear);
+        for (const id of found.claims) claims.add(id);
+        for (const [shaped, missing] of found.shapes) shapes.set(shaped, missing);
+        assumes ||= found.assumes;
       }
-      for (let t = 0; t < length; t++) byYear[t] = (byYear[t] as number) * (1 - (none[t] as number));
+      for (let t = 0; t < all.length; t++) none[t] = (none[t] as number) * (1 - (all[t] as number));
     }
-    for (let t = 0; t < length; t++) byYear[t] = Math.max(odds.leak, byYear[t] as number);
-    return { byYear, claims, assumes, shapes };
+    for (let t = 0; t < none.length; t++) byYear[t] = (byYear[t] as number) * (1 - (none[t] as number));
   }
+  for (let t = 0; t < byYear.length; t++) byYear[t] = Math.max(odds.leak, byYear[t] as number);
+  return { byYear, claims, assumes, shapes };
+}
 
-  /** From its own dates alone: 1 where nothing is known, the leak outside its possible years. */
-  function ofItself(
-    bounds: readonly Bound[],
-    tellShape: (missing: Dates["assumedShapes"][number]["missing"]) => void,
-  ): Float64Array {
-    const events = eventsOf(bounds, graph, grid);
-    if (events.missing.length > 0) tellShape(events.missing);
-    const survival = events.endIsPhysical ? 0 : odds.lateSurvival;
-    const values = curve(events, grid, { leak: odds.leak, survival });
-    const possible = bounds
-      .filter(({ hardness, claims }) => hardness === "physical" || claims.some(isRegional))
-      .reduce<Years>((years, { outer }) => meet(years, outer), ALL_YEARS);
-    let span = 0;
+/** From its own dates alone: 1 where nothing is known, the leak outside its possible years. */
+function ofItself({ slopes, endIsPhysical, possible }: DatedTerm, grid: Grid, odds: CurveOdds): Float64Array {
+  const values = curve(slopes, grid, { leak: odds.leak, survival: endIsPhysical ? 0 : odds.lateSurvival });
+  let span = 0;
+  for (let t = 0; t < values.length; t++) {
+    while (span < possible.length && (possible[span]?.[1] as number) < grid.from + t) span++;
+    const isPossible = span < possible.length && (possible[span]?.[0] as number) <= grid.from + t;
     // A copyist works after the old habit where he can; what did not exist yet he cannot have.
-    for (let t = 0; t < length; t++) values[t] = odds.copied + (1 - odds.copied) * (values[t] as number);
-    for (let t = 0; t < length; t++) {
-      while (span < possible.length && (possible[span]?.[1] as number) < grid.from + t) span++;
-      if (span === possible.length || (possible[span]?.[0] as number) > grid.from + t) values[t] = odds.leak;
-    }
-    return values;
+    values[t] = isPossible ? odds.copied + (1 - odds.copied) * (values[t] as number) : odds.leak;
   }
-
-  const isRegional = (claim: ClaimId): boolean =>
-    ["confined to", "not found in"].includes(graph.claimOf(claim).relation);
-  return of;
+  return values;
 }
 
 function multiply(values: Float64Array, by: Float64Array): void {

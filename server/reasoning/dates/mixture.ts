@@ -1,73 +1,73 @@
-import type { Group } from "./model.ts";
+import type { StateOdds } from "../../domain/weighing/odds.ts";
+import type { Factor, Group, Model } from "./model.ts";
+import { type Shape, shapeOf } from "./shape.ts";
 
-/** The years of one group under each of its states, all divided by one scale. By year of the first making. */
-export interface Mixture {
-  /** P(seen | the part was made in year u). */
-  readonly seen: Float64Array;
-  readonly original: Float64Array;
-  readonly later: Float64Array;
-  readonly reused: Float64Array;
-  readonly reworked: Float64Array;
-  /** Sum of the four: P(seen on the group | first making in year t). */
+/** One group of parts over the years, by its states. By year of the first making. */
+export interface States extends Shape {
+  /** P(seen | reused): the mean of `seen` over the years before each, the nearest weighing most. */
+  readonly before: Float64Array;
+  /** What the priors and signs multiply each state by: original by `seen`, later by `after`, reused by `before`, reworked by `worked`. */
+  readonly odds: StateOdds;
+}
+
+/** The states mixed. */
+export interface Mixture extends States {
+  /** P(seen on the group | first making in year t), divided by the scale. */
   readonly all: Float64Array;
-  /** Natural log of `all`, the scale taken back. */
-  readonly logAll: Float64Array;
-  /** What the priors and signs multiply each state by. */
-  readonly odds: {
-    readonly original: number;
-    readonly later: number;
-    readonly reused: number;
-    readonly reworked: number;
-  };
+}
+
+type Grid = Pick<Model, "from" | "to" | "laterWork" | "reuseYears">;
+
+/** Reads and mixes groups of models that have one grid and one `laterWork`. O(factors x years) for each; what is known is kept. */
+export interface Mixer {
+  readonly states: (group: Group, model: Grid) => States;
+  readonly mix: (group: Group, model: Grid) => Mixture;
+}
+
+/** A mixer that knows nothing yet. Groups that have one list of factors share its shape. */
+export function mixer(): Mixer {
+  const shapes = new Map<readonly Factor[], Shape>();
+  const before = new Map<Shape, Map<number, Float64Array>>();
+  const mixtures = new Map<Group, { readonly reuseYears: number; readonly mixture: Mixture }>();
+
+  function states(group: Group, { from, to, laterWork, reuseYears }: Grid): States {
+    const shape = shapes.get(group.factors) ?? shapeOf(group.factors, to - from + 1, laterWork);
+    shapes.set(group.factors, shape);
+    const means = before.get(shape) ?? new Map<number, Float64Array>();
+    before.set(shape, means);
+    const mean = means.get(reuseYears) ?? meanBefore(shape.seen, Math.exp(-1 / reuseYears));
+    means.set(reuseYears, mean);
+    return { ...shape, before: mean, odds: oddsOf(group) };
+  }
+
+  function mix(group: Group, model: Grid): Mixture {
+    const known = mixtures.get(group);
+    if (known?.reuseYears === model.reuseYears) return known.mixture;
+    const found = states(group, model);
+    const all = new Float64Array(found.seen.length);
+    for (let t = 0; t < all.length; t++) all[t] = mixedIn(found, t);
+    const mixture = { ...found, all };
+    mixtures.set(group, { reuseYears: model.reuseYears, mixture });
+    return mixture;
+  }
+
+  return { states, mix };
 }
 
 /**
- * Mixes the four states of a group over the years: original at the year of making; later, any year after it alike; reused, older by a
- * geometric age; reworked, made then with each dating feature of later work by chance `laterWork`. At the ends of the grid the part
- * is of that year itself. O(years) for each factor.
+ * The four states of a group in one year of the first making: original, of that year; later, of any year after it alike; reused, older
+ * by a geometric age; reworked, of that year with each dating feature of later work by chance. At the ends of the grid the part is of
+ * that year itself.
  */
-export function mix(group: Group, years: number, laterWork: number, reuseYears: number): Mixture {
-  const seen = new Float64Array(years).fill(1);
-  const worked = new Float64Array(years).fill(1);
-  let logScale = 0;
-  for (const { byYear } of group.factors) {
-    const after = meanAfter(byYear);
-    let largest = 0;
-    for (let t = 0; t < years; t++) {
-      seen[t] = (seen[t] as number) * (byYear[t] as number);
-      worked[t] =
-        (worked[t] as number) * ((1 - laterWork) * (byYear[t] as number) + laterWork * (after[t] as number));
-      largest = Math.max(largest, seen[t] as number, worked[t] as number);
-    }
-    if (largest === 0) continue;
-    for (let t = 0; t < years; t++) {
-      seen[t] = (seen[t] as number) / largest;
-      worked[t] = (worked[t] as number) / largest;
-    }
-    logScale += Math.log(largest);
-  }
-  const odds = oddsOf(group);
-  const after = meanAfter(seen);
-  const before = meanBefore(seen, Math.exp(-1 / reuseYears));
-  const original = new Float64Array(years);
-  const later = new Float64Array(years);
-  const reused = new Float64Array(years);
-  const reworked = new Float64Array(years);
-  const all = new Float64Array(years);
-  for (let t = 0; t < years; t++) {
-    original[t] = odds.original * (seen[t] as number);
-    later[t] = odds.later * (after[t] as number);
-    reused[t] = odds.reused * (before[t] as number);
-    reworked[t] = odds.reworked * (worked[t] as number);
-    all[t] = (original[t] as number) + (later[t] as number) + (reused[t] as number) + (reworked[t] as number);
-  }
-  const logAll = all.map((value) => Math.log(value) + logScale);
-  return { seen, original, later, reused, reworked, all, logAll, odds };
-}
+export const mixedIn = ({ seen, after, before, worked, odds }: States, t: number): number =>
+  odds.original * (seen[t] as number) +
+  odds.later * (after[t] as number) +
+  odds.reused * (before[t] as number) +
+  odds.reworked * (worked[t] as number);
 
 /** Priors of the states, each times the probability of the signs in it. */
-function oddsOf({ prior, signs }: Group): Mixture["odds"] {
-  const times = (state: keyof typeof prior): number =>
+function oddsOf({ prior, signs }: Group): StateOdds {
+  const times = (state: keyof StateOdds): number =>
     signs.reduce((product, { byState }) => product * byState[state], prior[state]);
   return {
     original: times("original"),
@@ -75,19 +75,6 @@ function oddsOf({ prior, signs }: Group): Mixture["odds"] {
     reused: times("reused"),
     reworked: times("reworked"),
   };
-}
-
-/** Mean over the years after each; at the last, the value there. */
-export function meanAfter(values: Float64Array): Float64Array {
-  const last = values.length - 1;
-  const means = new Float64Array(values.length);
-  means[last] = values[last] as number;
-  let sum = 0;
-  for (let t = last - 1; t >= 0; t--) {
-    sum += values[t + 1] as number;
-    means[t] = sum / (last - t);
-  }
-  return means;
 }
 
 /** Mean over the years before each, the nearest weighing most (ratio `q` a year), cut off at the first; there, the value itself. */

@@ -5,15 +5,16 @@ import type { Span, Year } from "../../domain/years.ts";
 import { yearOdds } from "./credible-years.ts";
 import { logOdds } from "./log-odds.ts";
 import { madeIn } from "./made.ts";
+import type { Mixer } from "./mixture.ts";
 import type { Model } from "./model.ts";
-import { type KnownMixtures, type Posterior, statesOf, weighModel } from "./posterior.ts";
+import { type Posterior, statesOf, weighModel, weightOf } from "./posterior.ts";
 import { shareWithin } from "./share-within.ts";
 import { workedIn } from "./worked.ts";
 
 /** What a weighed model says, as the report has it. */
-export function readDates(posterior: Posterior, claimed: Span, mixtures: KnownMixtures): Dates {
+export function readDates(posterior: Posterior, claimed: Span, mixer: Mixer): Dates {
   const { model, years } = posterior;
-  const ifClaimed = asClaimed(model, claimed, mixtures);
+  const ifClaimed = asClaimed(model, claimed, mixer);
   const groups = model.cases[0]?.groups ?? [];
   return {
     whole: yearOdds(years, model.from),
@@ -30,14 +31,19 @@ export function readDates(posterior: Posterior, claimed: Span, mixtures: KnownMi
         ifAsClaimed: rounded(ifClaimed ? statesOf(ifClaimed, i) : prior),
       };
     }),
-    places: [...Map.groupBy(posterior.cases, ({ given }) => given.place)].map(([place, cases]) => ({
-      place,
-      probability: significant(cases.reduce((sum, { probability }) => sum + probability, 0)),
-    })),
+    places: placesOf(posterior),
     assumedShapes: model.assumedShapes,
     tried: model.tried,
     takenApart: model.takenApart,
   };
+}
+
+function placesOf({ model, cases }: Posterior): Dates["places"] {
+  const odds = new Map(model.cases.map(({ place }) => [place, 0]));
+  for (const { alike, probability } of cases)
+    for (const { place, weight } of alike)
+      odds.set(place, (odds.get(place) as number) + (probability * weight) / weightOf(alike));
+  return [...odds].map(([place, probability]) => ({ place, probability: significant(probability) }));
 }
 
 /** Probability of the claimed years before and after, with log10 of the Bayes factor for them. */
@@ -52,12 +58,12 @@ export function claimedOdds({ model, years }: Posterior, claimed: Span): Dates["
 const isWithin = (year: Year, [first, last]: Span): boolean => year >= first && year <= last;
 
 /** The model with the year of making within the claimed ones; undefined if the grid has none of them. */
-function asClaimed(model: Model, claimed: Span, mixtures: KnownMixtures): Posterior | undefined {
+function asClaimed(model: Model, claimed: Span, mixer: Mixer): Posterior | undefined {
   const prior = model.prior.map((value, t) => (isWithin(model.from + t, claimed) ? value : 0));
   const total = prior.reduce((sum, value) => sum + value, 0);
   return total === 0
     ? undefined
-    : weighModel({ ...model, prior: prior.map((value) => value / total) }, mixtures);
+    : weighModel({ ...model, prior: prior.map((value) => value / total) }, mixer);
 }
 
 const rounded = ({ original, later, reused, reworked }: StateOdds): StateOdds => ({

@@ -10,15 +10,25 @@ export function seenOdds(
   currency: Float64Array,
   right: number,
   { seen, sureness }: { readonly seen: Seen; readonly sureness: Sureness },
-  { misread, baseRate, detect, prevalence }: AssumedOdds,
+  {
+    misread,
+    baseRate,
+    detect,
+    prevalence,
+  }: Pick<AssumedOdds, "misread" | "baseRate" | "detect" | "prevalence">,
 ): Float64Array {
   if (seen === "unseen") return new Float64Array(currency.length).fill(1);
-  const mean = currency.reduce((sum, value) => sum + value, 0) / currency.length;
+  const mean = meanOf(currency);
   const m = misread[sureness];
   return currency.map((value) => {
-    const there = right * value + (1 - right) * mean;
-    return seen === "present"
-      ? (1 - m) * prevalence * there + m * baseRate * prevalence
-      : 1 - detect * prevalence * ((1 - m) * there + m * baseRate);
+    const reported = prevalence * ((1 - m) * (right * value + (1 - right) * mean) + m * baseRate);
+    return seen === "present" ? reported : 1 - detect * reported;
   });
+}
+
+/** Mean over all years. */
+export function meanOf(values: Float64Array): number {
+  let sum = 0;
+  for (const value of values) sum += value;
+  return sum / values.length;
 }

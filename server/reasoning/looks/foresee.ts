@@ -61,23 +61,18 @@ export function foreseeInstead(
   const sums = { original: 0, later: 0, reused: 0, reworked: 0 };
   let claimed = 0;
   for (const { before, after, byYear } of changes) {
-    const scale = times * Math.exp(scaleOf(after) - scaleOf(before));
+    const scale = times * Math.exp(after.logScale - before.logScale);
+    const { odds } = after;
     for (let t = 0; t < byYear.length; t++) {
       const weight = scale * (byYear[t] as number);
-      sums.original += weight * (after.original[t] as number);
-      sums.later += weight * (after.later[t] as number);
-      sums.reused += weight * (after.reused[t] as number);
-      sums.reworked += weight * (after.reworked[t] as number);
+      sums.original += weight * odds.original * (after.seen[t] as number);
+      sums.later += weight * odds.later * (after.after[t] as number);
+      sums.reused += weight * odds.reused * (after.before[t] as number);
+      sums.reworked += weight * odds.reworked * (after.worked[t] as number);
       if (from + t >= first && from + t <= last) claimed += weight * (after.all[t] as number);
     }
   }
   return foresightFrom(sums, claimed);
-}
-
-/** Natural log of what a mixture was divided by. */
-function scaleOf({ all, logAll }: Mixture): number {
-  const at = all.findIndex((value) => value > 0);
-  return at < 0 ? 0 : (logAll[at] as number) - Math.log(all[at] as number);
 }
 
 const foresightFrom = (byState: StateOdds, claimed: number): Foresight => ({

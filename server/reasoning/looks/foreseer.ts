@@ -2,11 +2,11 @@ import type { TermId } from "../../domain/ids.ts";
 import type { AssumedOdds, StateOdds } from "../../domain/weighing/odds.ts";
 import type { Check, Subject } from "../check.ts";
 import type { Currency } from "../dates/currency.ts";
-import { factorsOf } from "../dates/factors-of.ts";
-import { type Mixture, mix } from "../dates/mixture.ts";
+import { linkByTool } from "../dates/link-by-tool.ts";
+import { type Mixture, mixer } from "../dates/mixture.ts";
 import type { Case, Group } from "../dates/model.ts";
 import type { Placing } from "../dates/placing.ts";
-import type { Posterior } from "../dates/posterior.ts";
+import { casesApart, type Posterior } from "../dates/posterior.ts";
 import { curveIsRight, type Given } from "../dates/right-odds.ts";
 import { seenOdds } from "../dates/seen-odds.ts";
 import { signFactors } from "../dates/sign-factors.ts";
@@ -123,7 +123,7 @@ export function foreseer(
   function instead(check: Check, group: number, near: readonly Check[], times: number): Foresight {
     const mixed = new Map<string, Mixture>();
     const found = { ...check, ...SEEN };
-    const changes = posterior.cases.map(({ given, mixtures, years }): Changed => {
+    const changes = casesApart(posterior).map(({ given, mixtures, years }): Changed => {
       const before = mixtures[group] as Mixture;
       const place = Math.max(0, places.indexOf(given.place));
       const key = `${place} ${[...given.given].map(([claim, is]) => `${claim}=${is}`).join(" ")}`;
@@ -149,17 +149,13 @@ export function foreseer(
     const placed = [...near, found].map((one) => placing.placedAt(one, place));
     const anew: Group = {
       ...old,
-      factors: old.parts.flatMap((part) =>
-        factorsOf(
-          placed.filter((one) => one.check.part === part),
-          graph,
-          odds,
-          given,
-        ),
+      factors: placing.factors(
+        old.parts.map((part) => linkByTool(placed.filter((one) => one.check.part === part))),
+        { graph, odds, given },
       ),
       signs: signFactors([...near, found], graph, odds),
     };
-    return mix(anew, posterior.years.length, model.laterWork, model.reuseYears);
+    return mixer().mix(anew, model);
   }
 }
 

@@ -36,7 +36,7 @@ function coefficients(
 ): ByState {
   const later = backFromAfter(weights);
   const reused = backFromBefore(weights, Math.exp(-1 / reuseYears));
-  const worked = weights.map((value, t) => value * (mixture.reworked[t] as number));
+  const worked = weights.map((value, t) => value * odds.reworked * (mixture.worked[t] as number));
   const workedLater = backFromAfter(worked);
   return {
     original: weights.map((value, u) => odds.original * value * (seen[u] as number)),

@@ -3,7 +3,7 @@ import type { Check, Subject } from "../check.ts";
 import type { Currency } from "../dates/currency.ts";
 import type { Mixture } from "../dates/mixture.ts";
 import type { Placing } from "../dates/placing.ts";
-import type { Posterior } from "../dates/posterior.ts";
+import { casesApart, type Posterior } from "../dates/posterior.ts";
 import type { Given } from "../dates/right-odds.ts";
 import { type Outlook, outlookOf } from "./outlook.ts";
 
@@ -22,17 +22,18 @@ export interface Shares {
 
 /** Adds the cases of a posterior up to shares. O(cases x years). */
 export function sharesOf(
-  { cases, model, years }: Posterior,
+  posterior: Posterior,
   group: number,
   check: Check,
   { places, claimed }: Pick<Subject, "places" | "claimed">,
   placing: Placing,
 ): Shares {
+  const { model, years } = posterior;
   const together = new Map<string, Gathered>();
   const apart = new Map<string, Gathered>();
   const mixtures = new Map<Mixture, number>();
   const placeNumber = new Map(places.map((place, i) => [place, i]));
-  for (const { given, mixtures: all, years: joint } of cases) {
+  for (const { given, mixtures: all, years: joint } of casesApart(posterior)) {
     const mixture = all[group] as Mixture;
     if (!mixtures.has(mixture)) mixtures.set(mixture, mixtures.size);
     const { view, currency } = placing.placedAt(check, placeNumber.get(given.place) ?? 0);

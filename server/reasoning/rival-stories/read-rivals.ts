@@ -3,11 +3,15 @@ import type { ObservationId, PartId } from "../../domain/ids.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import type { Rival, Rivals } from "../../domain/weighing/rivals.ts";
 import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
+import type { Span } from "../../domain/years.ts";
 import { readSubject, type Subject } from "../check.ts";
-import type { Group, Model } from "../dates/model.ts";
-import { type KnownMixtures, statesOf, weighModel } from "../dates/posterior.ts";
+import type { Model } from "../dates/model.ts";
+import { placingOf } from "../dates/placing.ts";
+import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
 import { modelReader } from "../dates/read-model.ts";
-import { keepOnly, unitsOf } from "../weights/units-of.ts";
+import { type Workings, workingsFor } from "../dates/workings.ts";
+import { leaveOut } from "../weights/leave-out.ts";
+import { unitsOf } from "../weights/units-of.ts";
 import { type Story, storiesOf } from "./stories.ts";
 import { regionsSuggested, typicalWeight } from "./typical.ts";
 
@@ -21,7 +25,8 @@ const LEAST_TOLD = 0.05;
 interface Held {
   readonly story: Story;
   readonly model: Model;
-  readonly without: (observations: readonly ObservationId[]) => number;
+  /** log10 of what the evidence loses without some of it. */
+  readonly loss: (observations: readonly ObservationId[]) => number;
   /** log10 of the probability of what was seen. */
   readonly evidence: number;
   readonly parts: readonly PartId[];
@@ -31,10 +36,16 @@ interface Held {
  * Holds the rival stories of a piece against each other: each with its own years and odds, Bayes factors against the story as claimed,
  * and what was seen that tells them apart. O(stories x things seen x years).
  */
-export function readRivals(subject: Subject, odds: AssumedOdds): Rivals {
+export function readRivals(
+  subject: Subject,
+  odds: AssumedOdds,
+  workings: Workings = workingsFor(subject, odds),
+): Rivals {
   const { claimed, piece } = subject;
   const regions = regionsSuggested(subject, odds, MOST_REGIONS);
-  const held = storiesOf(claimed, piece.examined, regions, odds).map((story) => holdStory(story, subject));
+  const held = storiesOf(claimed, piece.examined, regions, odds).map((story) =>
+    holdStory(story, subject, workings),
+  );
   const base = held.find(({ story }) => story.kind === "as-claimed");
   const best = Math.max(...held.map(({ evidence }) => evidence));
   const total = held.reduce((sum, { story, evidence }) => sum + story.prior * 10 ** (evidence - best), 0);
@@ -68,7 +79,7 @@ export function readRivals(subject: Subject, odds: AssumedOdds): Rivals {
   };
 }
 
-function holdStory(story: Story, subject: Subject): Held {
+function holdStory(story: Story, subject: Subject, workings: Workings): Held {
   const { piece, graph, assumptions } = subject;
   const there =
     story.region === undefined
@@ -78,14 +89,13 @@ function holdStory(story: Story, subject: Subject): Held {
           graph,
           assumptions,
         );
-  const read = modelReader(there, story.odds)();
+  const read = modelReader(there, story.odds, placingOf(there, story.odds, workings))();
   const model: Model = { ...read, prior: uniformWithin(read, story.years) };
-  const mixtures: KnownMixtures = new Map();
-  const posterior = weighModel(model, mixtures);
+  const posterior = weighModel(model, workings.mixer);
   const typical = typicalWeight(there, story.region ?? piece.attribution.region, story.odds);
   const groups = model.cases[0]?.groups ?? [];
   return {
-    ...{ story, model, without: evidenceWithout(model, mixtures, typical) },
+    ...{ story, model, loss: lossWithout(posterior, subject.claimed, typical, workings) },
     evidence: posterior.logEvidence / Math.LN10 + sumOf(typical.values()),
     parts: groups.flatMap(({ parts }, i) => {
       const { later, reused } = statesOf(posterior, i);
@@ -102,10 +112,9 @@ function uniformWithin({ from, prior }: Model, [first, last]: Story["years"]): F
 
 /** What was seen, by how far it tells a story from the one as claimed: what its Bayes factor loses without it. */
 function tellApart(story: Held, base: Held): Rival["told"] {
-  const whole = story.evidence - base.evidence;
   return unitsOf(story.model)
     .flatMap(({ observations }) => {
-      const log10 = whole - (story.without(observations) - base.without(observations));
+      const log10 = story.loss(observations) - base.loss(observations);
       const [observation] = observations;
       return observation === undefined || Math.abs(log10) < LEAST_TOLD
         ? []
@@ -117,24 +126,24 @@ function tellApart(story: Held, base: Held): Rival["told"] {
     .slice(0, TOLD);
 }
 
-/** log10 of the probability of all that was seen but these, each worked out once. */
-function evidenceWithout(model: Model, mixtures: KnownMixtures, typical: ReadonlyMap<string, number>) {
-  const reduced = new Map<Group, Map<string, Group>>();
+/** log10 of what the probability of everything seen is divided by without some of it, each worked out once. */
+function lossWithout(
+  posterior: Posterior,
+  claimed: Span,
+  typical: ReadonlyMap<string, number>,
+  workings: Workings,
+) {
+  const leave = leaveOut(posterior, claimed, workings);
   const known = new Map<string, number>();
   return (observations: readonly ObservationId[]): number => {
     const key = observations.join(" ");
-    const found =
-      known.get(key) ??
-      weighModel(
-        keepOnly(model, (id) => !observations.includes(id), reduced),
-        mixtures,
-      ).logEvidence /
-        Math.LN10 +
-        sumOf(
-          [...typical].filter(([id]) => !observations.some((one) => one === id)).map(([, weight]) => weight),
-        );
-    known.set(key, found);
-    return found;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const left = leave(observations);
+    const byRegion = sumOf(observations.map((id) => typical.get(id) ?? 0));
+    const loss = byRegion - Math.log10(left.claimed + left.others);
+    known.set(key, loss);
+    return loss;
   };
 }
 

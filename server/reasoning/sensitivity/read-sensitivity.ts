@@ -5,10 +5,12 @@ import type { Sensitivity, Varied } from "../../domain/weighing/weights.ts";
 import type { Subject } from "../check.ts";
 import { datePrior } from "../dates/date-prior.ts";
 import { logOdds } from "../dates/log-odds.ts";
-import type { Model } from "../dates/model.ts";
-import { type KnownMixtures, type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
+import type { Group, Model } from "../dates/model.ts";
+import { placingOf } from "../dates/placing.ts";
+import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
 import { type ModelReader, modelReader } from "../dates/read-model.ts";
 import { shareWithin } from "../dates/share-within.ts";
+import type { Workings } from "../dates/workings.ts";
 import { contaminated } from "./contaminated.ts";
 import { moreLater } from "./more-later.ts";
 
@@ -22,6 +24,13 @@ interface Outcome {
   readonly states: readonly { readonly part: PartId; readonly odds: StateOdds }[];
 }
 
+/** The piece as it was weighed, with what that left behind. */
+interface Weighed {
+  readonly read: ModelReader;
+  readonly posterior: Posterior;
+  readonly workings: Workings;
+}
+
 /**
  * How far the answer hangs on what was assumed: each prior on the date, half and twice the odds of later parts, of what lies outside
  * all known years and of wrong claims, and each source left out. One thing at a time. O(sources x (parts they touch) x years).
@@ -29,16 +38,15 @@ interface Outcome {
 export function readSensitivity(
   subject: Subject,
   odds: AssumedOdds,
-  read: ModelReader,
-  mixtures: KnownMixtures,
+  { read, posterior, workings }: Weighed,
 ): Sensitivity {
   const { claimed } = subject;
-  const model = read();
-  const posterior = weighModel(model, mixtures);
+  const { model } = posterior;
   const base = outcomeOf(posterior, subject);
+  const told = partsTold(model);
   const varied: Varied[] = [];
-  const vary = (what: Varied["what"], changed: Model, known: KnownMixtures = new Map()): void => {
-    const { log10, states, ...rest } = outcomeOf(weighModel(changed, known), subject);
+  const vary = (what: Varied["what"], changed: Model): void => {
+    const { log10, states, ...rest } = outcomeOf(weighModel(changed, workings.mixer), subject);
     varied.push({
       ...{ what, claimed: significant(rest.claimed), log10: finiteWeight(log10) },
       parts: states.map(({ part, odds: of }) => ({ part, odds: rounded(of) })),
@@ -46,16 +54,16 @@ export function readSensitivity(
   };
   for (const prior of ["uniform", "as claimed"] as const)
     if (prior !== odds.datePrior)
-      vary({ kind: "date-prior", prior }, { ...model, prior: datePrior(prior, model, claimed) }, mixtures);
+      vary({ kind: "date-prior", prior }, { ...model, prior: datePrior(prior, model, claimed) });
   for (const factor of FACTORS) {
     const again = (kind: "later-parts" | "leak" | "wrong-claims", changed: AssumedOdds): void =>
-      vary({ kind, factor }, modelReader(subject, changed)());
+      vary({ kind, factor }, modelReader(subject, changed, placingOf(subject, changed, workings))());
     again("later-parts", moreLater(odds, factor));
     again("leak", { ...odds, leak: odds.leak * factor });
     again("wrong-claims", moreWrong(odds, factor));
   }
   for (const [source, claims] of claimsBySource(model.used, subject))
-    vary({ kind: "without-source", source }, read(new Map(claims.map((id) => [id, 0] as const))), mixtures);
+    vary({ kind: "without-source", source }, read(new Map(claims.map((id) => [id, 0] as const))));
   const outcomes = varied.map(({ claimed: share, parts }) => ({ share, parts }));
   const shares = [base.claimed, ...outcomes.map(({ share }) => share)];
   return {
@@ -66,7 +74,7 @@ export function readSensitivity(
       const all = [of.original, ...outcomes.map(({ parts }) => parts[i]?.odds.original ?? of.original)];
       return { part, range: bounded([Math.min(...all), Math.max(...all)]) };
     }),
-    dependsOn: varied.filter((one) => changesTheWord(one, base)).map(({ what }) => what),
+    dependsOn: varied.filter((one) => changesTheWord(one, base, told)).map(({ what }) => what),
   };
 }
 
@@ -83,13 +91,23 @@ function outcomeOf(posterior: Posterior, { claimed }: Subject): Outcome {
   };
 }
 
+/** Parts of which something seen tells a state from another; the odds of the others are their prior, and no answer. */
+function partsTold({ cases }: Model): ReadonlySet<PartId> {
+  const isTold = ({ factors, signs }: Group): boolean =>
+    factors.some(({ byYear }) => byYear.some((value) => value !== byYear[0])) ||
+    signs.some(({ byState }) => new Set(Object.values(byState)).size > 1);
+  return new Set(cases.flatMap(({ groups }) => groups.filter(isTold).flatMap(({ parts }) => parts)));
+}
+
 /** For, against, or neither: within half a decade of odds the evidence does not discriminate. */
 const side = (log10: number | null): -1 | 0 | 1 =>
   log10 === null || Math.abs(log10) < 0.5 ? 0 : log10 > 0 ? 1 : -1;
 
-const changesTheWord = ({ log10, parts }: Varied, base: Outcome): boolean =>
+const changesTheWord = ({ log10, parts }: Varied, base: Outcome, told: ReadonlySet<PartId>): boolean =>
   side(log10) !== side(finiteWeight(base.log10)) ||
-  parts.some(({ odds }, i) => likeliest(odds) !== likeliest(base.states[i]?.odds ?? odds));
+  parts.some(
+    ({ part, odds }, i) => told.has(part) && likeliest(odds) !== likeliest(base.states[i]?.odds ?? odds),
+  );
 
 const likeliest = ({ original, later, reused, reworked }: StateOdds): number => {
   const all = [original, later, reused, reworked];

@@ -1,5 +1,5 @@
 import type { ObservationId } from "../../domain/ids.ts";
-import type { Group, Model } from "../dates/model.ts";
+import type { Model } from "../dates/model.ts";
 
 /** Something that weighs as one: an observation, or several that cannot be told apart. */
 export interface Unit {
@@ -7,8 +7,6 @@ export interface Unit {
   readonly observations: readonly ObservationId[];
   readonly linkedBy?: "tool" | "source" | "cause" | "restoration";
 }
-
-const keyOf = (observations: readonly ObservationId[]): string => observations.join(" ");
 
 /** What a model weighs. An observation that dates and is a sign as well, or a sign of a group with a tool, is one unit with it. */
 export function unitsOf({ cases }: Model): readonly Unit[] {
@@ -26,29 +24,6 @@ export function unitsOf({ cases }: Model): readonly Unit[] {
   }
   return units.map(({ observations, linkedBy }) => {
     const sorted = [...observations].sort();
-    return { key: keyOf(sorted), observations: sorted, ...(linkedBy ? { linkedBy } : {}) };
+    return { key: sorted.join(" "), observations: sorted, ...(linkedBy ? { linkedBy } : {}) };
   });
-}
-
-/** The model as if only what `isKept` says had been recorded; groups that lose nothing stay the same objects. */
-export function keepOnly(
-  model: Model,
-  isKept: (observation: ObservationId) => boolean,
-  known: Map<Group, Map<string, Group>>,
-): Model {
-  const reduced = (group: Group): Group => {
-    const factors = group.factors.filter(({ observations }) => observations.every(isKept));
-    const signs = group.signs.filter(({ observations }) => observations.every(isKept));
-    if (factors.length === group.factors.length && signs.length === group.signs.length) return group;
-    const key = [...factors, ...signs].map(({ observations }) => keyOf(observations)).join("|");
-    const before = known.get(group) ?? new Map<string, Group>();
-    known.set(group, before);
-    const found = before.get(key) ?? { ...group, factors, signs };
-    before.set(key, found);
-    return found;
-  };
-  return {
-    ...model,
-    cases: model.cases.map((each) => ({ ...each, groups: each.groups.map(reduced) })),
-  };
 }

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { curve } from "#server/reasoning/dates/curve.ts";
+import { curve, slopesOf } from "#server/reasoning/dates/curve.ts";
 
 describe("the curve of a habit", () => {
   it("goes through the worked values", () => {
-    const values = curve(
+    const grid = { from: 1690, to: 1850 };
+    const slopes = slopesOf(
       {
         rises: [
           [
@@ -18,9 +19,9 @@ describe("the curve of a habit", () => {
           ],
         ],
       },
-      { from: 1690, to: 1850 },
-      { leak: 0.005, survival: 0.02 },
+      grid,
     );
+    const values = curve(slopes, grid, { leak: 0.005, survival: 0.02 });
     const expected: readonly (readonly [number, number])[] = [
       [1690, 0.005],
       [1705, 0.04901],
