@@ -7,6 +7,7 @@ import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
 import { addFieldSheet } from "./types/field-sheet.ts";
 import { addHistory } from "./types/history.ts";
+import { addInspectionPlan } from "./types/inspection-plan.ts";
 import { addLeaning } from "./types/leaning.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
@@ -44,7 +45,7 @@ export function buildSchema(): GraphQLSchema {
   const pieceInput = addPieceInput(b);
   const regionTypes = addRegion(b);
   addQuery(b, pieceInput, regionTypes);
-  addFieldSheet(b);
+  addInspectionPlan(b, addFieldSheet(b));
   addMutation(b, pieceInput);
   return b.toSchema();
 }

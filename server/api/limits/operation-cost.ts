@@ -38,6 +38,9 @@ export const AROUND_WEIGHT = 100;
 /** Cost of drawing up a field sheet: every feature of a form's parts is weighed. */
 export const FIELD_SHEET_WEIGHT = 100;
 
+/** Cost of planning a look: every feature of a form's parts is foreseen. */
+export const PLAN_WEIGHT = 200;
+
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {
   /** Cost of the field itself: 1 for an object, 0 for a value, unless said. */

@@ -1,5 +1,6 @@
-import type { ClaimId, ObservationId, PartId, TermId } from "../ids.ts";
+import type { ClaimId, PartId, TermId } from "../ids.ts";
 import type { Move } from "../looking.ts";
+import type { PartState } from "../part-state.ts";
 import type { Position } from "../position.ts";
 
 /** Something worth looking at next. */
@@ -49,17 +50,28 @@ export interface LeftOut {
   readonly less: number;
 }
 
-/** An ordered list of what to look at for a form of a region and date, before the piece is there. */
+/** What an answer would do to the claim, and to the state of its part. */
+export interface PlanAnswer {
+  readonly claim: "rules out" | "against" | "for" | "says nothing";
+  /** log10 of the Bayes factor for the claimed years; null beyond the model. */
+  readonly log10: number | null;
+  /** The state of the part that it speaks for, if it does. */
+  readonly state?: PartState;
+}
+
+/** Something to look at on a form of a region and date, before the piece is there. */
 export interface PlanItem {
+  /** Its place in the order of what tells most, from 1 on. */
+  readonly rank: number;
   readonly position: Position;
   readonly kindOfPart: TermId;
   readonly feature: TermId;
   readonly move: Move;
   readonly bits: number;
-  /** What it would mean for the claim if it is there, and if it is not. */
-  readonly ifSeen: "rules out" | "against" | "for" | "says nothing";
-  readonly ifAbsent: "against" | "for" | "says nothing";
+  readonly bitsOfState: number;
+  /** Other kinds of part on which the same would tell. */
+  readonly alsoOn: readonly TermId[];
+  readonly ifSeen: PlanAnswer;
+  readonly ifAbsent: PlanAnswer;
   readonly claims: readonly ClaimId[];
-  /** Observations already made of it, when the plan is filled in. */
-  readonly made?: ObservationId;
 }

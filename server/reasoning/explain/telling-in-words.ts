@@ -16,8 +16,11 @@ export interface SheetReader {
   readonly claimed: Span | undefined;
 }
 
+/** What of a telling its words are made from. */
+type Told = Pick<Telling, "possible" | "usual" | "isAssumed" | "claims">;
+
 /** What it would mean to see a feature: its years, what that is beside the claimed date, the state of the part. */
-export function tellingInWords(telling: Telling, reader: SheetReader): string {
+export function tellingInWords(telling: Told, reader: SheetReader): string {
   const claims = telling.claims.flatMap((claim) => reader.claimOf(claim) ?? []);
   const sentences = [
     ...yearsToldInWords(telling),
@@ -28,7 +31,7 @@ export function tellingInWords(telling: Telling, reader: SheetReader): string {
   return claims.map((claim) => withoutSubject(claim, reader.labelOf)).join(" ");
 }
 
-function yearsToldInWords({ possible, usual, isAssumed }: Telling): readonly string[] {
+function yearsToldInWords({ possible, usual, isAssumed }: Told): readonly string[] {
   const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
   const known = isAssumed ? ", as far as known" : "";
   const isNarrower = !isAllYears(does) && !sameYears(can, does);
@@ -43,7 +46,7 @@ const usualInWords = (usual: YearsJson): string =>
   usual.length === 0 ? "not usual here at any time" : `usual ${yearsInWords(usual)}`;
 
 /** How far it lies from the claimed date; nothing where it agrees or no date is claimed. */
-function besideClaimed({ possible, usual }: Telling, { claimed }: SheetReader): readonly string[] {
+function besideClaimed({ possible, usual }: Told, { claimed }: SheetReader): readonly string[] {
   if (claimed === undefined) return [];
   const hard = missBy(yearsFromJson(possible), claimed);
   if (hard !== undefined) return [`${capitalise(hard)} for the claimed date.`];

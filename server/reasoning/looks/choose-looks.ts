@@ -4,7 +4,7 @@ import type { Broader } from "../../domain/region.ts";
 import type { Look } from "../../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 
-/** Looks told in all, and on one part. */
+/** Looks told in all unless asked for more, and on one part. */
 const TOLD = 12;
 const TOLD_ON_A_PART = 3;
 /** Bits under which a look tells nothing. */
@@ -31,6 +31,7 @@ export function chooseLooks(
   looks: readonly Look[],
   broader: Broader,
   effort: AssumedOdds["effort"],
+  most = TOLD,
 ): ChosenLooks {
   const worth = (look: Look, question: Question): number => look[question] / effort[look.move];
   const sortedBy = (question: Question): readonly Look[] =>
@@ -45,7 +46,7 @@ export function chooseLooks(
   const orders = { bits: sortedBy("bits"), bitsOfState: sortedBy("bitsOfState") };
   const next = orders.bits
     .filter(({ wouldVoid }) => wouldVoid.length > 0)
-    .slice(0, TOLD)
+    .slice(0, most)
     .map((look) => ({ ...look, alsoOn: alsoOn(look, "bits") }));
 
   const isFree = (look: Look): boolean =>
@@ -54,7 +55,7 @@ export function chooseLooks(
     next.filter(({ part }) => part === look.part).length < TOLD_ON_A_PART;
   const take = (question: Question): boolean => {
     const found = orders[question].find((look) => look[question] >= LEAST_BITS && isFree(look));
-    if (found === undefined || next.length >= TOLD) return false;
+    if (found === undefined || next.length >= most) return false;
     next.push({ ...found, alsoOn: alsoOn(found, question) });
     return true;
   };

@@ -89,7 +89,8 @@ export function weighLooks(
   });
 }
 
-function lookFrom(
+/** A look at a candidate, by what is foreseen of it. */
+export function lookFrom(
   candidate: Candidate,
   { before, withSeen }: Looked,
   { move, wouldVoid }: Pick<Look, "move" | "wouldVoid">,
