@@ -17,7 +17,7 @@ const IN_SIGHT = 3;
 /** For one part, one of several: each a sentence with how much it gives up. */
 export const MendChoice = memo(function MendChoice({ row, onChoose }: Props) {
   const at = row.options.findIndex(({ key }) => key === row.chosen);
-  const inSight = Math.max(IN_SIGHT, at + 1);
+  const folded = row.options.length - IN_SIGHT;
   const choice = (option: StoryRow["options"][number]) => (
     <Radio key={option.key} value={option.key} className={`${radio["radio"]} ${styles["option"]}`}>
       <span className={radio["ring"]} aria-hidden="true" />
@@ -41,10 +41,14 @@ export const MendChoice = memo(function MendChoice({ row, onChoose }: Props) {
       <Label className={styles["of"] ?? ""}>
         {row.name.charAt(0).toUpperCase() + row.name.slice(1)}, one of:
       </Label>
-      {row.options.slice(0, inSight).map(choice)}
-      {row.options.length > inSight ? (
-        <Disclosure level={3} summary={`${row.options.length - inSight} more that ask more`}>
-          {row.options.slice(inSight).map(choice)}
+      {row.options.slice(0, IN_SIGHT).map(choice)}
+      {folded > 0 ? (
+        <Disclosure
+          level={3}
+          isOpenAtFirst={at >= IN_SIGHT}
+          summary={`${folded} more that ask more${at >= IN_SIGHT ? ", the chosen one among them" : ""}`}
+        >
+          {row.options.slice(IN_SIGHT).map(choice)}
         </Disclosure>
       ) : null}
     </RadioGroup>

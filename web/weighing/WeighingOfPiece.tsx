@@ -29,13 +29,15 @@ export function WeighingOfPiece({ piece, revision, mayAsk, onKeep, onRecord, chi
   const isTrial = tried !== undefined && !sameOdds(odds, piece.odds);
   const weighedPiece = useMemo(() => ({ ...piece, odds }), [piece, odds]);
   const run = useWeighing(weighedPiece, revision, mayAsk);
-  const { weighed, standing } = run;
+  const { weighed } = run;
   const assumedOf = useAssumed(weighed.weighing);
 
   const dropTrial = useCallback(() => setTried(undefined), []);
   const keepTrial = useCallback(() => onKeep(odds), [onKeep, odds]);
-  const isAsked = standing.kind !== "waiting";
-  const isOld = useCallback((stage: Stage) => isAsked && !weighed.fresh.has(stage), [isAsked, weighed]);
+  const isOld = useCallback(
+    (stage: Stage) => weighed.weighing[stage] !== undefined && !weighed.fresh.has(stage),
+    [weighed],
+  );
   const desk = useMemo<WeighingDesk>(
     () => ({
       ...run,

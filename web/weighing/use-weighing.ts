@@ -73,13 +73,14 @@ export function useWeighing(piece: Piece, revision: number | undefined, mayAsk: 
     const ask = async () => {
       if (through.current.key !== key) {
         through.current = { key, steps: 0 };
-        setWeighed(withNothingFresh);
+        setWeighed((before) => withNothingFresh(before, key));
       }
+      const { steps } = through.current;
+      setStanding(steps < STEPS.length ? { kind: "working", step: steps } : { kind: "done" });
       const input = pieceToInput(latest.current);
       for (let at = through.current.steps; at < STEPS.length; at++) {
         const step = STEPS[at];
         if (step === undefined || stop.signal.aborted) return;
-        setStanding({ kind: "working", step: at });
         try {
           const { data } = await client.query({
             query: WeighPieceDocument,
@@ -97,7 +98,10 @@ export function useWeighing(piece: Piece, revision: number | undefined, mayAsk: 
               answer?.problems.map(({ message }) => message).join(" ") ?? "The answer was empty.",
             );
           through.current = { key, steps: at + 1 };
-          startTransition(() => setWeighed((before) => withAnswer(before, step, answer)));
+          startTransition(() => {
+            setWeighed((before) => withAnswer(before, step, answer));
+            setStanding(at + 1 < STEPS.length ? { kind: "working", step: at + 1 } : { kind: "done" });
+          });
         } catch (failure) {
           if (stop.signal.aborted) return;
           const { what, next } = sayFailure(failure);
@@ -105,7 +109,6 @@ export function useWeighing(piece: Piece, revision: number | undefined, mayAsk: 
           return;
         }
       }
-      setStanding({ kind: "done" });
     };
     const cancel = whenAtRest(() => void ask());
     return () => {
@@ -123,5 +126,14 @@ export function useWeighing(piece: Piece, revision: number | undefined, mayAsk: 
     halted.current = undefined;
     setTurn((before) => before + 1);
   }, []);
-  return useMemo(() => ({ weighed, standing, stop, goOn }), [weighed, standing, stop, goOn]);
+  // Until the next one is asked for, what is known is of the piece as it was.
+  const isOfBefore = key !== undefined && weighed.key !== "" && weighed.key !== key;
+  return useMemo(
+    () => ({
+      weighed: isOfBefore ? withNothingFresh(weighed, weighed.key) : weighed,
+      standing: isOfBefore || !mayAsk ? ({ kind: "waiting" } as const) : standing,
+      ...{ stop, goOn },
+    }),
+    [weighed, standing, isOfBefore, mayAsk, stop, goOn],
+  );
 }

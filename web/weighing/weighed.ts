@@ -6,6 +6,8 @@ import { STEPS, type Step } from "./weighing-steps.ts";
 
 /** What is known of a piece so far: stage by stage, each with whether it is of the piece as it now stands. */
 export interface Weighed {
+  /** What was weighed: of this the fresh stages are. */
+  readonly key: string;
   readonly weighing: Partial<Weighing>;
   readonly words: Partial<WeighingWords>;
   /** Stages answered for the piece and the assumptions as they are; what else is shown is of before. */
@@ -18,6 +20,7 @@ export interface Weighed {
 }
 
 export const NOTHING_WEIGHED: Weighed = {
+  key: "",
   weighing: {},
   words: {},
   fresh: new Set(),
@@ -27,8 +30,9 @@ export const NOTHING_WEIGHED: Weighed = {
 };
 
 /** Everything is kept, and nothing of it is of the piece as it now stands. */
-export const withNothingFresh = (weighed: Weighed): Weighed => ({
+export const withNothingFresh = (weighed: Weighed, key: string): Weighed => ({
   ...weighed,
+  key,
   fresh: new Set(),
   missing: [],
 });
@@ -60,6 +64,7 @@ export function withAnswer(
   );
   const lost = step.gives.some((stage) => weighing[stage] === undefined);
   return {
+    key: weighed.key,
     weighing: { ...weighed.weighing, ...weighing },
     words: { ...weighed.words, ...taken },
     fresh: new Set([...weighed.fresh, ...stagesIn(weighing, step)]),

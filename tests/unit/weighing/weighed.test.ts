@@ -23,7 +23,7 @@ describe("what is known of a weighing", () => {
   it("[Y3] keeps what was known and tells that it is old", () => {
     const known = withAnswer(NOTHING_WEIGHED, first, answer({ dates }, "plain"));
     expect(known.fresh.has("dates")).toBe(true);
-    const old = withNothingFresh(known);
+    const old = withNothingFresh(known, "next");
     expect(old.words.headline).toBe("plain");
     expect(old.fresh.size).toBe(0);
   });
@@ -32,7 +32,7 @@ describe("what is known of a weighing", () => {
     const step1 = withAnswer(NOTHING_WEIGHED, first, answer({ dates }, "plain"));
     const step2 = withAnswer(step1, ranged, answer({ dates, sensitivity }, "with range"));
     expect(step2.words.headline).toBe("with range");
-    const again = withAnswer(withNothingFresh(step2), first, answer({ dates }, "plain of another"));
+    const again = withAnswer(withNothingFresh(step2, "next"), first, answer({ dates }, "plain of another"));
     expect(again.words.headline).toBe("with range");
     expect(withAnswer(again, ranged, answer({ dates, sensitivity }, "new range")).words.headline).toBe(
       "new range",
