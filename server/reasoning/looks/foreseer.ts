@@ -81,7 +81,7 @@ export function foreseer(
         return byYear.some((value) => value !== byYear[0]);
       });
     const near = looked.filter(({ part }) => part !== undefined && groups[group]?.parts.includes(part));
-    if (tells && isLinked(check, near)) {
+    if (tells && near.length > 0 && isLinked(check, near)) {
       return {
         before,
         tells,
