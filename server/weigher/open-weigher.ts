@@ -13,18 +13,19 @@ interface Waiting {
   readonly job: WeighingJob;
   readonly stop: AbortSignal | undefined;
   readonly settle: (weighing: Weighing) => void;
+  /** Takes it out of the queue, unweighed. */
+  readonly leave: () => void;
 }
 
-/** Longest a job may take in a worker, in milliseconds; what is through by then is the answer. */
 const LONGEST = 20_000;
 /** Jobs that may wait; more are answered as stopped at once. */
 const MOST_WAITING = 64;
 
 /**
- * Opens a weigher of `count` worker threads. A worker that is stopped, or dies, is replaced by a fresh one, and its job is answered
- * with the stages that were through.
+ * Opens a weigher of `count` worker threads. A worker that is stopped, dies, or takes longer than `longest` milliseconds is replaced by
+ * a fresh one, and its job is answered with the stages that were through.
  */
-export function openWeigher(count = 2): Weigher {
+export function openWeigher(count = 2, longest = LONGEST): Weigher {
   const idle: Worker[] = [];
   const running = new Set<Worker>();
   const queue: Waiting[] = [];
@@ -51,7 +52,8 @@ export function openWeigher(count = 2): Weigher {
     run(worker, waiting);
   }
 
-  function run(worker: Worker, { job, stop, settle }: Waiting): void {
+  function run(worker: Worker, { job, stop, settle, leave }: Waiting): void {
+    stop?.removeEventListener("abort", leave);
     const ticket = ++tickets;
     let weighing = unweighed(job);
     const end = (keep: boolean): void => {
@@ -66,7 +68,7 @@ export function openWeigher(count = 2): Weigher {
       next();
     };
     const kill = (): void => end(false);
-    const timer = setTimeout(kill, LONGEST);
+    const timer = setTimeout(kill, longest);
     stop?.addEventListener("abort", kill, { once: true });
     const take = (sent: Sent): void => {
       if (sent.ticket !== ticket) return;
@@ -83,7 +85,13 @@ export function openWeigher(count = 2): Weigher {
     weigh: (job, stop) =>
       new Promise((settle) => {
         if (closed || stop?.aborted || queue.length >= MOST_WAITING) return settle(unweighed(job));
-        queue.push({ job, stop, settle });
+        const leave = (): void => {
+          queue.splice(queue.indexOf(waiting), 1);
+          settle(unweighed(job));
+        };
+        const waiting: Waiting = { job, stop, settle, leave };
+        stop?.addEventListener("abort", leave, { once: true });
+        queue.push(waiting);
         next();
       }),
     close: async () => {
