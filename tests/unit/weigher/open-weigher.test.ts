@@ -1,3 +1,4 @@
+import { setImmediate } from "node:timers/promises";
 import type { Worker } from "node:worker_threads";
 import { afterEach, describe, expect, it } from "vitest";
 import type { WeighingJob } from "#server/domain/weighing/job.ts";
