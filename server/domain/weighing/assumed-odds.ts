@@ -61,6 +61,7 @@ export const ASSUMED_ODDS: AssumedOdds = {
   copied: 0,
   lateSurvival: 0.02,
   reuseYears: 40,
+  ageYears: 100,
   signs: { certain: [0.9, 0.009], firm: [0.6, 0.02], usual: [0.5, 0.05], tentative: [0.3, 0.1] },
   typical: { certain: 0.8, firm: 0.6, usual: 0.4, tentative: 0.25 },
   notTypical: 0.1,

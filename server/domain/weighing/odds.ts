@@ -53,6 +53,8 @@ export interface AssumedOdds {
   readonly lateSurvival: number;
   /** Mean age, in years, of what is reused. */
   readonly reuseYears: number;
+  /** Years after which a part shows every sign of age as surely as ever. */
+  readonly ageYears: number;
   /** Probability of a sign if a state that it speaks for holds, and if not. */
   readonly signs: Readonly<Record<Strength, readonly [number, number]>>;
   /** Probability of a feature where it is typical, and elsewhere. */

@@ -51,7 +51,9 @@ export function currencyFrom(
   const claims = new Set(dated.claims);
   const shapes = new Map(dated.missing.length > 0 ? [[term, dated.missing]] : []);
   let { assumes } = dated;
-  const byYear = ofItself(dated, grid, odds);
+  // A copyist copies looks: what a tool leaves, and what a shop does, keeps its own time.
+  const isOfTheShop = lists.length > 0 || /^(tool|practice)\./.test(term);
+  const byYear = ofItself(dated, grid, isOfTheShop ? { ...odds, copied: 0 } : odds);
   for (const { claim } of lists) {
     claims.add(claim.id);
     const none = new Float64Array(byYear.length).fill(1);

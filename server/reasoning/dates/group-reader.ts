@@ -24,17 +24,18 @@ export function groupReader(
   looked: readonly Check[],
   { graph }: Subject,
   odds: AssumedOdds,
-  { placedAt, factors }: Placing,
+  { placedAt, factors, grid }: Placing,
 ): GroupReader {
   const byPart = parts.map(({ id }) => looked.filter(({ part }) => part === id));
+  const { signs, aged } = signFactors(
+    looked.filter((check) => byPart.some((checks) => checks.includes(check))),
+    graph,
+    odds,
+    grid,
+  );
   const plain = {
     parts: parts.map(({ id }) => id),
-    prior: statePrior(parts, odds, graph.broader),
-    signs: signFactors(
-      looked.filter((check) => byPart.some((checks) => checks.includes(check))),
-      graph,
-      odds,
-    ),
+    ...{ prior: statePrior(parts, odds, graph.broader), signs },
   };
   const standings = new Map<number, Standing>();
   const known = new Map<readonly Factor[], Group>();
@@ -56,7 +57,7 @@ export function groupReader(
     const before = asked.get(key);
     if (before) return before;
     const read = factors(checks, { graph, odds, given });
-    const group = known.get(read) ?? { ...plain, factors: read };
+    const group = known.get(read) ?? { ...plain, factors: [...read, ...aged] };
     known.set(read, group);
     asked.set(key, group);
     return group;

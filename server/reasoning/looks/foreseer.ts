@@ -73,9 +73,11 @@ export function foreseer(
   return (check) => {
     const group = groups.findIndex(({ parts }) => check.part !== undefined && parts.includes(check.part));
     const { shares, before } = standing(check, group);
-    const sign = signFactors([{ ...check, ...SEEN }], graph, odds)[0];
+    const read = signFactors([{ ...check, ...SEEN }], graph, odds, placing.grid);
+    const [[sign], [age]] = [read.signs, read.aged];
+    const isSign = sign !== undefined || age !== undefined;
     const tells =
-      sign !== undefined ||
+      isSign ||
       shares.together.some(({ currency }) => {
         const { byYear } = currency(check.feature);
         return byYear.some((value) => value !== byYear[0]);
@@ -85,13 +87,13 @@ export function foreseer(
       return {
         before,
         tells,
-        withSeen: instead(check, group, near, sign === undefined ? 1 : 1 / odds.prevalence),
+        withSeen: instead(check, group, near, isSign ? 1 / odds.prevalence : 1),
       };
     }
     const outlooks = sharesFor(shares, check.feature).map(({ outlook, currency, given }) => ({
       outlook,
       foreseen: {
-        byYear: oddsOf(currency(check.feature), given, sign !== undefined),
+        byYear: times(oddsOf(currency(check.feature), given, isSign), age?.byYear),
         byState: sign?.byState ?? NO_STATE,
       },
     }));
@@ -147,16 +149,17 @@ export function foreseer(
   ): Mixture {
     const old = all[group] as Group;
     const placed = [...near, found].map((one) => placing.placedAt(one, place));
-    const anew: Group = {
-      ...old,
-      factors: placing.factors(
-        old.parts.map((part) => linkByTool(placed.filter((one) => one.check.part === part))),
-        { graph, odds, given },
-      ),
-      signs: signFactors([...near, found], graph, odds),
-    };
+    const { signs, aged } = signFactors([...near, found], graph, odds, placing.grid);
+    const dated = placing.factors(
+      old.parts.map((part) => linkByTool(placed.filter((one) => one.check.part === part))),
+      { graph, odds, given },
+    );
+    const anew: Group = { ...old, factors: [...dated, ...aged], signs };
     return mixer().mix(anew, model);
   }
 }
+
+const times = (values: Float64Array, by: Float64Array | undefined): Float64Array =>
+  by ? values.map((value, t) => value * (by[t] as number)) : values;
 
 const meets = <One>(a: ReadonlySet<One>, b: ReadonlySet<One>): boolean => [...a].some((one) => b.has(one));

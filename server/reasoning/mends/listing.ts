@@ -10,7 +10,8 @@ import type { Case } from "./search.ts";
 
 /** Sets of all cases in order of cost; the same set can come up in several. */
 export interface Listing {
-  readonly next: () => Found | undefined;
+  /** The next of them, if it costs no more than `most`; the same is asked for again with a larger one. */
+  readonly next: (most: number) => Found | undefined;
   /** Nothing that is still to come costs less; infinite at the end. */
   readonly atLeast: () => number;
 }
@@ -32,24 +33,24 @@ export function listingOf(
   let round = 0;
   let passed = -1;
   let listing = listingUpTo(cases, limits[0] as number, items, steps);
-  let waiting: Found | undefined;
-  const advance = (): Found | undefined => {
-    for (;;) {
-      const found = listing.next();
-      if (found !== undefined && found.cost > passed) return found;
-      if (found !== undefined) continue;
-      if (listing.lost() < Number.POSITIVE_INFINITY || round === limits.length - 1) return undefined;
-      passed = limits[round++] as number;
-      listing = listingUpTo(cases, limits[round] as number, items, steps);
-    }
-  };
+  let isEnded = false;
   return {
-    next: () => {
-      const found = advance();
-      waiting = found;
-      return found;
+    next: (most) => {
+      while (!isEnded) {
+        const found = listing.next();
+        if (found !== undefined && found.cost > passed) return found;
+        if (found !== undefined) continue;
+        const limit = limits[round] as number;
+        if (limit === Number.POSITIVE_INFINITY) isEnded = true;
+        else if (limit >= most || listing.lost() < Number.POSITIVE_INFINITY) return undefined;
+        else {
+          passed = limit;
+          listing = listingUpTo(cases, limits[++round] as number, items, steps);
+        }
+      }
+      return undefined;
     },
-    atLeast: () => (waiting === undefined ? listing.lost() : waiting.cost),
+    atLeast: () => Math.min(listing.lost(), isEnded ? Number.POSITIVE_INFINITY : Math.max(0, passed)),
   };
 }
 

@@ -3,9 +3,10 @@ import { type MendBudget, Steps } from "./budget.ts";
 import type { Found } from "./cheapest.ts";
 import type { Ground } from "./ground.ts";
 import { both, type Item, isAllIn } from "./items.ts";
-import { type Listing, listingOf } from "./listing.ts";
+import { listingOf } from "./listing.ts";
 import { yearsRestored } from "./restored.ts";
 import { type Case, casesOf, cheapestOf, type Meant } from "./search.ts";
+import { Waiting } from "./waiting.ts";
 
 /** A set that was found to stand, with where and when it does. */
 export interface Story extends Found {
@@ -50,80 +51,52 @@ export function storiesOf(ground: Ground, asked: Asked, budget: MendBudget): Sto
     return asked.place === undefined ? all : all.slice(asked.place, asked.place + 1);
   };
   const cases = (given: readonly Item[]) => casesOf(puzzles(given), items, asked.range, asked);
-  const steps = new Steps(Math.ceil(budget.states * LISTING));
-  const listed: Story[] = [];
-  const sources: { readonly given: readonly Item[]; readonly listing: Listing; next: Found | undefined }[] =
-    [];
-  const opened = new Set<string>();
   const root = cases([]);
   const cheapest = cheapestOf(root, items, budget.states);
-
-  const open = (given: readonly Item[], of: readonly Case[], least: number): void => {
-    if (opened.has(given.join(" "))) return;
-    opened.add(given.join(" "));
-    const listing = listingOf(of, { least, isLong: asked.limit > 1 }, items, steps);
-    sources.push({ given, listing, next: listing.next() });
-  };
-  const costOf = (given: readonly Item[], found: Found): number =>
-    given.length === 0 ? found.cost : items.costOf(both(given, found.items));
+  const steps = new Steps(Math.ceil(budget.states * LISTING));
+  const waiting = new Waiting(items);
+  const open = (given: readonly Item[], of: readonly Case[], least: number): void =>
+    waiting.open(given, () => listingOf(of, { least, isLong: asked.limit > 1 }, items, steps));
   const standing = (set: readonly Item[]): Story | undefined =>
     standingOf(ground, set, ground.reviving(set), asked);
 
   if (cheapest.found !== undefined && cheapest.found.cost <= cheapest.atLeast + 0.5)
     open([], root, cheapest.found.cost);
-  let more = false;
+  const listed: Story[] = [];
   const tried = new Set<string>();
-  for (;;) {
-    const source = sources
-      .filter(({ next }) => next !== undefined)
-      .sort((a, b) => costOf(a.given, a.next as Found) - costOf(b.given, b.next as Found))[0];
-    if (source?.next === undefined) break;
-    const set = both(source.given, source.next.items);
-    const cost = items.costOf(set);
-    const last = listed[asked.limit - 1];
-    if (last !== undefined && (cost > last.cost || listed.length >= asked.limit + TIES)) {
-      more = true;
-      break;
-    }
-    if (
-      sources.some(({ given, listing, next }) => next === undefined && leastOf(given, listing, items) < cost)
-    )
-      break;
-    source.next = source.listing.next();
+  while (listed.length < asked.limit + TIES) {
+    const set = waiting.take(listed[asked.limit - 1]?.cost ?? Number.POSITIVE_INFINITY);
+    if (set === undefined) break;
     if (tried.has(set.join(" ")) || listed.some((other) => isAllIn(other.items, set))) continue;
     tried.add(set.join(" "));
-    steps.use();
     const story = standing(set);
     if (story) listed.push(story);
     else {
+      steps.use();
       const given = ground.reviving(set);
       const of = cases(given);
       open(given, of, Math.min(...of.map(({ found }) => found.cost)));
     }
   }
-  const frontier = sources.map(({ given, listing, next }) =>
-    next === undefined ? leastOf(given, listing, items) : costOf(given, next),
-  );
-  const isCut = steps.areUsed && frontier.some(Number.isFinite);
-  listed.sort((a, b) => a.cost - b.cost || (items.textOf(a.items) < items.textOf(b.items) ? -1 : 1));
-  const shown = listed.slice(0, asked.limit);
-  if (shown[0] !== undefined)
+  const left = waiting.atLeast();
+  if (listed.length > 0) {
+    listed.sort((a, b) => a.cost - b.cost || (items.textOf(a.items) < items.textOf(b.items) ? -1 : 1));
+    const [best] = listed;
     return {
-      ...{ listed: shown, more: more || isCut || listed.length > shown.length },
-      ...{ best: shown[0], isProved: !ground.isCut, atLeast: shown[0].cost },
+      listed: listed.slice(0, asked.limit),
+      more: left < Number.POSITIVE_INFINITY || listed.length > asked.limit,
+      ...{ best, isProved: !ground.isCut, atLeast: best?.cost ?? 0 },
     };
+  }
   const best = cheapestStanding(ground, cases, cheapest.found, standing, budget);
-  const atLeast = Math.max(cheapest.atLeast, sources.length === 0 ? 0 : Math.min(...frontier));
+  const atLeast = Math.max(cheapest.atLeast, waiting.isEmpty ? 0 : left);
   return {
     ...{ listed: best === undefined ? [] : [best], best },
-    more: sources.length === 0 ? root.length > 0 : frontier.some(Number.isFinite),
+    more: waiting.isEmpty ? root.length > 0 : left < Number.POSITIVE_INFINITY,
     isProved: best !== undefined && best.cost <= atLeast + 0.5 && !ground.isCut,
     atLeast: best === undefined ? atLeast : Math.min(atLeast, best.cost),
   };
 }
-
-const leastOf = (given: readonly Item[], { atLeast }: Listing, items: Ground["items"]): number =>
-  Math.max(atLeast(), items.costOf(given));
 
 /** Rounds of giving up and looking again; each gives up more, so few are needed. */
 const ROUNDS = 12;

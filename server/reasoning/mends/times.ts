@@ -1,4 +1,4 @@
-import { isEmpty, meet, type Span, type Year, type Years } from "../../domain/years.ts";
+import { meet, type Span, type Year, type Years } from "../../domain/years.ts";
 import type { Puzzle } from "./puzzle.ts";
 import { spanAt } from "./spans.ts";
 import type { Variant } from "./unit.ts";
@@ -8,20 +8,17 @@ import type { Variant } from "./unit.ts";
  * separate, every span, in a year that leaves some of it before and after.
  */
 export function timesIn({ spans, units, pairs }: Puzzle, range: Years): readonly Year[] {
-  const within = spans.flatMap((years, span) => (isEmpty(meet([years], range)) ? [] : [span]));
-  if (pairs.length > 0) return meet(spans, range).flatMap(yearsWithin);
+  const within = meet(spans, range);
+  if (pairs.length > 0) return within.flatMap(yearsWithin);
   const bounded = units.flatMap(({ variants }) => variants).filter(({ sightings }) => sightings.length > 0);
-  const at = bounded.map((variant) => spans.map(([, last]) => spanAt(variant.spans, last)));
+  const at = within.map(([, last]) => bounded.map((variant) => spanAt(variant.spans, last)));
   /** Whether all that fits one span fits the other too. */
   const isBetter = (one: number, other: number): boolean =>
-    bounded.every((variant, i) => fitsAll(variant, at[i]?.[one] ?? 0, at[i]?.[other] ?? 0));
+    at[other] !== undefined &&
+    bounded.every((variant, i) => fitsAll(variant, at[one]?.[i] ?? 0, at[other]?.[i] ?? 0));
   return within
-    .filter(
-      (span, i) =>
-        !(within[i - 1] === span - 1 && isBetter(span, span - 1)) &&
-        !(within[i + 1] === span + 1 && isBetter(span, span + 1) && !isBetter(span + 1, span)),
-    )
-    .map((span) => yearsWithin(spans[span] as Span)[0] as Year);
+    .filter((_, i) => !isBetter(i, i - 1) && !(isBetter(i, i + 1) && !isBetter(i + 1, i)))
+    .map((span) => yearsWithin(span)[0] as Year);
 }
 
 const fitsAll = ({ sightings }: Variant, one: number, other: number): boolean =>

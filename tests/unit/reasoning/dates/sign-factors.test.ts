@@ -9,14 +9,16 @@ const sign = (id: string, subject: string, more: Partial<ClaimSketch> = {}): Cla
   ...{ id, relation: "indicates", subject, states: ["later"], strength: "firm" },
   ...more,
 });
-const read = (
+const GRID = { from: 1500, to: 2026 };
+const readBoth = (
   claims: readonly ClaimSketch[],
   observations: readonly ObservationSketch[],
   region?: string,
 ) => {
   const { checks, graph } = subjectOf(claims, { observations, ...(region ? { region } : {}) });
-  return signFactors(checks, graph, ASSUMED_ODDS);
+  return signFactors(checks, graph, ASSUMED_ODDS, GRID);
 };
+const read = (...asked: Parameters<typeof readBoth>) => readBoth(...asked).signs;
 const seen = (id: string, feature: string, more: Partial<ObservationSketch> = {}): ObservationSketch => ({
   ...{ id, feature, part: "back" },
   ...more,
@@ -75,5 +77,34 @@ describe("[B7] signs of the state of a part", () => {
   it("of another region say nothing", () => {
     expect(read([sign("a", "bright", { region: "south" })], [seen("o", "bright")], "farm")).toEqual([]);
     expect(read([sign("a", "bright", { region: "north" })], [seen("o", "bright")], "farm")).toHaveLength(1);
+  });
+});
+
+describe("[B7] signs of age", () => {
+  const dark = sign("a", "dark", { states: ["original", "reused", "reworked"], strength: "usual" });
+  const [old, young] = signs.usual;
+  const odds = (seenAs: Partial<ObservationSketch> = {}) =>
+    readBoth([dark], [seen("o", "dark", seenAs)]).aged[0]?.byYear ?? new Float64Array();
+
+  it("speak of no state, and grow likely with the age of the part", () => {
+    expect(read([dark], [seen("o", "dark")])).toEqual([]);
+    const byYear = odds();
+    expect(byYear[GRID.to - GRID.from]).toBeCloseTo(reported(young), 12);
+    expect(byYear[GRID.to - GRID.from - 50]).toBeCloseTo(reported((old + young) / 2), 12);
+    for (const age of [100, 200, 500])
+      expect(byYear[GRID.to - GRID.from - age]).toBeCloseTo(reported(old), 12);
+  });
+
+  it("speak of a young part where they were looked for and are absent", () => {
+    const byYear = odds({ seen: "absent" });
+    expect(byYear[0]).toBeCloseTo(1 - detect * reported(old), 12);
+    expect(byYear[GRID.to - GRID.from]).toBeCloseTo(1 - detect * reported(young), 12);
+  });
+
+  it("of one cause with a sign of the state count once, the strongest", () => {
+    const claims = [{ ...dark, cause: "air" }, sign("b", "bright", { cause: "air", strength: "certain" })];
+    const found = readBoth(claims, [seen("o1", "dark"), seen("o2", "bright")]);
+    expect(found.aged).toEqual([]);
+    expect(found.signs).toHaveLength(1);
   });
 });
