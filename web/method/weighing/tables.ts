@@ -107,27 +107,34 @@ export const rivalsTable: Table = {
   ]),
 };
 
+/** Numbers that stand in a table of their own. */
+const ELSEWHERE: readonly string[] = ["wrongFallback", "notTypical"];
+/** What the single numbers are called, and what they stand for. */
+const SINGLE: Readonly<Record<string, readonly [string, string]>> = {
+  reworked: ["reworked", "share of every prior that goes to a part worked over since"],
+  laterWork: ["later work", "that a dating feature on a reworked part is of the later work"],
+  doubtful: ["doubtful", "what a “?” on a date multiplies the trust in its claim by"],
+  detect: ["detection", "that what is there is found when it is looked for"],
+  prevalence: ["prevalence", "share of the parts of its time that have a thing in full use"],
+  baseRate: ["base rate", "that a thing is reported where it was misread"],
+  leak: ["leak", "probability left outside all known years"],
+  copied: ["copied", "that a habit out of its time was copied on purpose, outside stories of copying"],
+  lateSurvival: ["late survival", "how common a habit stays after it went out"],
+  reuseYears: ["age of what is reused", "mean, in years"],
+  ageYears: ["age at which signs of age are full", "in years; a younger part shows them as much less"],
+  gridFrom: ["first year", "where the years begin, unless the claim lies before it"],
+  worlds: ["worlds", "shared claims and sources tried both right and wrong"],
+};
+
+/** Every single number that is assumed; one without words stands under its own name. */
 export const numbersTable: Table = {
   caption: "The other numbers that are assumed",
   columns: ["number", "value", "what it stands for"],
-  rows: [
-    ["reworked", number(ODDS.reworked), "share of every prior that goes to a part worked over since"],
-    ["later work", number(ODDS.laterWork), "that a dating feature on a reworked part is of the later work"],
-    ["doubtful", number(ODDS.doubtful), "what a “?” on a date multiplies the trust in its claim by"],
-    ["detection", number(ODDS.detect), "that what is there is found when it is looked for"],
-    ["prevalence", number(ODDS.prevalence), "share of the parts of its time that have a thing in full use"],
-    ["base rate", number(ODDS.baseRate), "that a thing is reported where it was misread"],
-    ["leak", number(ODDS.leak), "probability left outside all known years"],
-    [
-      "copied",
-      number(ODDS.copied),
-      "that a habit out of its time was copied on purpose, outside stories of copying",
-    ],
-    ["late survival", number(ODDS.lateSurvival), "how common a habit stays after it went out"],
-    ["age of what is reused", number(ODDS.reuseYears), "mean, in years"],
-    ["first year", number(ODDS.gridFrom), "where the years begin, unless the claim lies before it"],
-    ["worlds", number(ODDS.worlds), "shared claims and sources tried both right and wrong"],
-  ],
+  rows: Object.entries(ODDS).flatMap(([name, value]) => {
+    if (typeof value !== "number" || ELSEWHERE.includes(name)) return [];
+    const [called, means] = SINGLE[name] ?? [name, ""];
+    return [[called, number(value), means]];
+  }),
 };
 
 const handles = ODDS.states.find(({ kind }) => kind === "part.handle")?.odds ?? ODDS.otherwise;

@@ -38,6 +38,13 @@ export type Aid =
   | 'SQUARE'
   | 'ULTRAVIOLET_LAMP';
 
+/** What an answer does to the claim. */
+export type AnswerDoes =
+  | 'AGAINST'
+  | 'FOR'
+  | 'RULES_OUT'
+  | 'SAYS_NOTHING';
+
 /** The neighbourhood of a term, as far as it is shown. */
 export type Around = {
   readonly __typename?: 'Around';
@@ -449,6 +456,23 @@ export type HistoryEntryEdge = {
   readonly node: HistoryEntry;
 };
 
+/** What to look at on a piece of an attribution before it is there. */
+export type InspectionPlan = {
+  readonly __typename?: 'InspectionPlan';
+  /** Looks that these were chosen from. */
+  readonly considered: Scalars['Int']['output'];
+  readonly date: Scalars['String']['output'];
+  readonly form?: Maybe<Term>;
+  /** By position; in each the most telling first. */
+  readonly items: ReadonlyArray<PlanItem>;
+  /** The parts that the form is expected to have. */
+  readonly parts: ReadonlyArray<Term>;
+  readonly region?: Maybe<Term>;
+  readonly revision: Scalars['Int']['output'];
+};
+
+export type InspectionPlanResult = InspectionPlan | Refused;
+
 /** The examinations of one page that lean on a claim. */
 export type Leaning = {
   readonly __typename?: 'Leaning';
@@ -688,6 +712,39 @@ export type PieceInput = {
   readonly together?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
 };
 
+/** What one answer would do. */
+export type PlanAnswer = {
+  readonly __typename?: 'PlanAnswer';
+  readonly claim: AnswerDoes;
+  /** Of the Bayes factor for the claimed years; null beyond the model. */
+  readonly log10?: Maybe<Scalars['Float']['output']>;
+  readonly says: Scalars['String']['output'];
+  /** The state of the part that it speaks for, if it does. */
+  readonly state?: Maybe<PartState>;
+};
+
+/** Something to look at. */
+export type PlanItem = {
+  readonly __typename?: 'PlanItem';
+  /** Other kinds of part on which the same would tell. */
+  readonly alsoOn: ReadonlyArray<Term>;
+  readonly bases: ReadonlyArray<Basis>;
+  /** Expected of the claim. */
+  readonly bits: Scalars['Float']['output'];
+  /** Expected of the state of the part. */
+  readonly bitsOfState: Scalars['Float']['output'];
+  readonly claims: ReadonlyArray<Claim>;
+  readonly feature?: Maybe<Term>;
+  readonly ifAbsent: PlanAnswer;
+  readonly ifSeen: PlanAnswer;
+  /** What it would mean to see it; may be empty. */
+  readonly means: Scalars['String']['output'];
+  readonly part?: Maybe<Term>;
+  readonly position: Position;
+  /** Its place in the order of what tells most, from 1 on. */
+  readonly rank: Scalars['Int']['output'];
+};
+
 /** Where one stands or what one has opened, in the order in which one goes round a piece. */
 export type Position =
   | 'BACK'
@@ -759,6 +816,8 @@ export type Query = {
   readonly fieldSheet: FieldSheetResult;
   /** Every edit of a term, claim or source, newest first; a withdrawn one has a history too. */
   readonly history: HistoryEntryConnection;
+  /** What to look at, in order, on a piece of a form that is claimed to be of a place and date. */
+  readonly inspectionPlan: InspectionPlanResult;
   readonly node?: Maybe<Node>;
   /** What the graph says of a region; null if there is no such region on that revision. */
   readonly regionProfile?: Maybe<RegionProfile>;
@@ -840,6 +899,15 @@ export type QueryHistoryArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryInspectionPlanArgs = {
+  date: Scalars['String']['input'];
+  examined: Scalars['Int']['input'];
+  form: Scalars['ID']['input'];
+  region?: InputMaybe<Scalars['ID']['input']>;
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 

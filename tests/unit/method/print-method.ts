@@ -25,4 +25,4 @@ export const printedMethod = (): string =>
     .join("\n\n")
     .concat("\n");
 
-if (import.meta.main) writeFileSync(new URL("../../docs/method.md", import.meta.url), printedMethod());
+if (import.meta.main) writeFileSync(new URL("../../../docs/method.md", import.meta.url), printedMethod());
