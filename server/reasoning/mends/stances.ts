@@ -57,7 +57,7 @@ function readVariant(
   const missesLess = (a: number, b: number): boolean =>
     (misses[a] ?? []).every((one, i) => isIn(one, misses[b]?.[i] ?? []));
 
-  const needsAt = (span: number): readonly Need[] =>
+  const needsAt = once((span: number): readonly Need[] =>
     sightings.flatMap((sighting, i) => {
       const missed = misses[span]?.[i] ?? [];
       if (missed.length === 0) return [];
@@ -70,7 +70,8 @@ function readVariant(
           if (!isIn(missed, left)) treatments.push({ item: altered, clauses: clauses(left) });
       const can = treatments.filter((treatment) => treatment.clauses.every(({ length }) => length > 0));
       return [{ sighting: sighting.name, treatments: can }];
-    });
+    }),
+  );
   const stance = (item: Item | undefined, span: number): readonly Stance[] => {
     const needs = needsAt(span);
     return needs.some(({ treatments }) => treatments.length === 0) ? [] : [{ item, needs }];
@@ -135,4 +136,14 @@ function laterWork(sighting: Sighting, spans: number): (span: number) => readonl
       best = [...best.filter((other) => !isIn(missed, other)), missed];
   }
   return (span) => after[span] ?? [];
+}
+
+/** The same function of a number, that works out each answer once. */
+function once<Value>(work: (key: number) => Value): (key: number) => Value {
+  const known = new Map<number, Value>();
+  return (key) => {
+    const found = known.get(key) ?? work(key);
+    known.set(key, found);
+    return found;
+  };
 }
