@@ -16,6 +16,7 @@ const SMALL = 64;
 const CLAIMS_LINKED = 3;
 /** The looks that come before all others. */
 const FIRST = 5;
+const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const termId = (text: string) => id<"term">(text);
 
 type Feature = NonNullable<PlanItemFragment["feature"]>;
@@ -42,7 +43,7 @@ export function PlanEntry({ item, desk }: { item: PlanItemFragment; desk: PieceD
           </span>
           <span>
             <span className={styles["part"]}>
-              {[part, ...item.alsoOn].map(({ label }) => label).join(", ")}:
+              {capitalise([part, ...item.alsoOn].map(({ label }) => label).join(", "))}:
             </span>{" "}
             <TextLink to={`/terms/${feature.id}`} className={rows["name"] ?? ""}>
               {feature.label}

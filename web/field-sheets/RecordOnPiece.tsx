@@ -35,8 +35,12 @@ export function RecordOnPiece({ kind, feature, desk }: Props) {
         const on = { part: part.id, feature: feature.id };
         return (
           <li key={part.id}>
+            <span className={styles["of"]} aria-hidden="true">
+              {part.label}
+            </span>
             <RadioGroup
               label={`${part.label}: ${feature.label}`}
+              isLabelHidden
               choices={ANSWERS}
               value={made?.seen ?? null}
               onChange={(seen) => desk.record(on, seen)}

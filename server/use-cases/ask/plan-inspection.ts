@@ -88,7 +88,8 @@ async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<Ins
       return {
         ...item,
         bases: BASES.filter((basis) => cited.some((citation) => citation.basis === basis)),
-        means: weighed === undefined ? "" : tellingInWords(weighed, reader),
+        // What a sign speaks for stands in the answers.
+        means: weighed === undefined || weighed.tells === "sign" ? "" : tellingInWords(weighed, reader),
         answers: answersInWords(item, said),
       };
     }),

@@ -12,7 +12,7 @@ export const ofItsLimits: readonly Section[] = [
           "Whether anybody meant to deceive. Old habits can be copied to the letter; the story “made later to look old” is an assumption about a copyist, and its number is chosen.",
           "What was not recorded. Looking only for what fits, and leaving the rest unsaid, deceives every method.",
           "What the evidence has wrong in common: if every book took a date from one book, the graph has one source, however many it cites.",
-          "How common things were. Curves are drawn through dates of beginning and end, not through counts.",
+          "How common things were. Curves are drawn through dates of beginning and end, not through counts, and one prevalence stands for every thing in full use.",
           "Who made it, what it is worth, and whether to buy it.",
         ],
       },

@@ -8,7 +8,7 @@ export const ofTheModel: readonly Section[] = [
     id: "what-is-weighed",
     title: "What is weighed",
     blocks: [
-      "The findings come first and need no probability: a thing cannot be earlier than what it was made with. Weighing begins where that ends. A part can be later, old wood can be used again, a claim can be wrong, an eye can be deceived; which of these is the least surprising is a matter of more and less, and it depends on what one takes for granted. So everything taken for granted stands on this page, each number can be changed for one piece, and no answer is given without saying how it would move.",
+      "The findings come first and need no probability: a thing cannot be earlier than what it was made with. Weighing begins where that ends. A part can be later, old wood can be used again, a claim can be wrong, an eye can be deceived; which of these is the least surprising is a matter of more and less, and it depends on what one takes for granted. So everything taken for granted stands on this page, the numbers that matter most can be changed for one piece, and no answer is given without saying how it would move.",
       "Every number here is assumed unless a source stands beside it. They are rounded judgements of the trade about ordinary old furniture; none of them is a count. What comes out is a probability given this evidence and these assumptions, not a property of the piece.",
     ],
   },
