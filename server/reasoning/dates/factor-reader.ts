@@ -13,7 +13,13 @@ import { meanOf, seenOdds } from "./seen-odds.ts";
  */
 export type FactorReader = (
   parts: readonly LinkedChecks[],
-  from: { readonly graph: KnownGraph; readonly odds: AssumedOdds; readonly given: Given },
+  from: {
+    readonly graph: KnownGraph;
+    readonly odds: AssumedOdds;
+    readonly given: Given;
+    /** Factors of signs of age, which join the others. */
+    readonly aged?: readonly Factor[];
+  },
 ) => readonly Factor[];
 
 export function factorReader(): FactorReader {
@@ -26,7 +32,7 @@ export function factorReader(): FactorReader {
     arrays.set(name, found);
     return found;
   };
-  return (parts, { graph, odds, given }) => {
+  return (parts, { graph, odds, given, aged = [] }) => {
     const { misread, baseRate, detect, prevalence } = odds;
     const odd = ({ check, currency }: Placed, forced?: Forced): Float64Array => {
       const found = currency(check.feature, forced);
@@ -43,7 +49,7 @@ export function factorReader(): FactorReader {
       const key = ["tool", numberOf(used.byYear), right, ...withTool.map(numberOf), ...without.map(numberOf)];
       return kept(key, () => mixByUse(used.byYear, right, product(withTool), product(without)));
     };
-    const factors = parts.flatMap(({ alone, linked }): Factor[] => [
+    const dated = parts.flatMap(({ alone, linked }): Factor[] => [
       ...alone.map((one) => ({ observations: observationsOf([one]), byYear: odd(one) })),
       ...linked.map((one) => ({
         observations: observationsOf(one.traces),
@@ -51,6 +57,12 @@ export function factorReader(): FactorReader {
         byYear: byTool(one),
       })),
     ]);
+    // A sign of age is told by what it is worth on a new part, on an old one, and when a part is old.
+    const ofAge = aged.map(({ byYear, ...rest }) => ({
+      ...rest,
+      byYear: kept(["aged", byYear[0], byYear.at(-1), odds.ageYears], () => byYear),
+    }));
+    const factors = [...dated, ...ofAge];
     const name = factors
       .map(({ observations, byYear }) => `${observations.join()} ${numberOf(byYear)}`)
       .join();

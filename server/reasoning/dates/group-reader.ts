@@ -56,8 +56,8 @@ export function groupReader(
     const key = [place, ...[...given].filter(([claim]) => used.has(claim)).flat()].join(" ");
     const before = asked.get(key);
     if (before) return before;
-    const read = factors(checks, { graph, odds, given });
-    const group = known.get(read) ?? { ...plain, factors: [...read, ...aged] };
+    const read = factors(checks, { graph, odds, given, aged });
+    const group = known.get(read) ?? { ...plain, factors: read };
     known.set(read, group);
     asked.set(key, group);
     return group;

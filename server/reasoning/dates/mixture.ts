@@ -1,5 +1,6 @@
 import type { StateOdds } from "../../domain/weighing/odds.ts";
-import type { Factor, Group, Model } from "./model.ts";
+import type { Group, Model } from "./model.ts";
+import { numbering } from "./numbering.ts";
 import { type Shape, shapeOf } from "./shape.ts";
 
 /** One group of parts over the years, by its states. By year of the first making. */
@@ -24,15 +25,21 @@ export interface Mixer {
   readonly mix: (group: Group, model: Grid) => Mixture;
 }
 
-/** A mixer that knows nothing yet. Groups that have one list of factors share its shape. */
+/** Shapes that are kept; with more, all are let go, so that the largest pieces need no more memory than others. */
+const MOST_KEPT = 1000;
+
+/** A mixer that knows nothing yet. Groups whose factors say the same share one shape. */
 export function mixer(): Mixer {
-  const shapes = new Map<readonly Factor[], Shape>();
+  const numberOf = numbering<Float64Array>();
+  const shapes = new Map<string, Shape>();
   const before = new Map<Shape, Map<number, Float64Array>>();
   const mixtures = new Map<Group, { readonly reuseYears: number; readonly mixture: Mixture }>();
 
   function states(group: Group, { from, to, laterWork, reuseYears }: Grid): States {
-    const shape = shapes.get(group.factors) ?? shapeOf(group.factors, to - from + 1, laterWork);
-    shapes.set(group.factors, shape);
+    if (shapes.size >= MOST_KEPT) for (const kept of [shapes, before, mixtures]) kept.clear();
+    const key = group.factors.map(({ byYear }) => numberOf(byYear)).join(" ");
+    const shape = shapes.get(key) ?? shapeOf(group.factors, to - from + 1, laterWork);
+    shapes.set(key, shape);
     const means = before.get(shape) ?? new Map<number, Float64Array>();
     before.set(shape, means);
     const mean = means.get(reuseYears) ?? meanBefore(shape.seen, Math.exp(-1 / reuseYears));

@@ -82,9 +82,9 @@ export function storiesOf(
   const left = [...all, ...deceit].filter(({ years: [a, b] }) => a <= b);
   const honest = left.filter(({ kind }) => kind !== "to-look-old");
   const sum = honest.reduce((total, story) => total + story.prior, 0);
-  const share = 1 - (odds.madeToDeceive ?? 0);
+  const share = left.length > honest.length ? 1 - (odds.madeToDeceive ?? 0) : 1;
   return left.map((story) =>
-    story.kind === "to-look-old" ? story : { ...story, prior: (story.prior / sum) * share },
+    honest.includes(story) ? { ...story, prior: (story.prior / sum) * share } : story,
   );
 }
 

@@ -11,7 +11,9 @@ export interface Unit {
 /** What a model weighs. An observation that dates and is a sign as well, or a sign of a group with a tool, is one unit with it. */
 export function unitsOf({ cases }: Model): readonly Unit[] {
   const groups = new Set(cases.flatMap((each) => each.groups));
-  const links = [...groups].flatMap(({ factors, signs }) => [...factors, ...signs]);
+  const all = [...groups].flatMap(({ factors, signs }) => [...factors, ...signs]);
+  // Cases have many a link in common.
+  const links = new Map(all.map((link) => [`${link.linkedBy} ${link.observations.join()}`, link])).values();
   const units: { observations: Set<ObservationId>; linkedBy: Unit["linkedBy"] }[] = [];
   for (const { observations, linkedBy } of links) {
     const touched = units.filter((unit) => observations.some((id) => unit.observations.has(id)));

@@ -67,6 +67,11 @@ describe('[V3] "made later to look old"', () => {
     expect(total(stories)).toBeCloseTo(1, 12);
   });
 
+  it("takes nothing where its years would lie after the examination", () => {
+    expect(kinds(1790, SOUTH, asked)).not.toContain("to-look-old");
+    expect(total(storiesOf(CLAIMED, 1790, SOUTH, asked))).toBeCloseTo(1, 12);
+  });
+
   it("takes from all the others alike", () => {
     const before = storiesOf(CLAIMED, 2026, SOUTH, ASSUMED_ODDS);
     const after = storiesOf(CLAIMED, 2026, SOUTH, asked);
