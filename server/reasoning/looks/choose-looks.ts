@@ -1,8 +1,7 @@
 import { compareText, firstDifference } from "../../domain/compare.ts";
-import { areKin } from "../../domain/one-of-a-family.ts";
-import type { Broader } from "../../domain/region.ts";
 import type { Look } from "../../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
+import type { IsKin } from "./kin-in.ts";
 
 /** Looks told in all unless asked for more, and on one part. */
 const TOLD = 12;
@@ -29,7 +28,7 @@ type Question = "bits" | "bitsOfState";
  */
 export function chooseLooks(
   looks: readonly Look[],
-  broader: Broader,
+  isKin: IsKin,
   effort: AssumedOdds["effort"],
   most = TOLD,
 ): ChosenLooks {
@@ -51,7 +50,7 @@ export function chooseLooks(
 
   const isFree = (look: Look): boolean =>
     look.wouldVoid.length === 0 &&
-    !next.some(({ feature }) => areKin(feature, look.feature, broader)) &&
+    !next.some(({ feature }) => isKin(feature, look.feature)) &&
     next.filter(({ part }) => part === look.part).length < TOLD_ON_A_PART;
   const take = (question: Question): boolean => {
     const found = orders[question].find((look) => look[question] >= LEAST_BITS && isFree(look));

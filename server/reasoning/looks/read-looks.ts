@@ -15,6 +15,7 @@ import { type Candidate, candidatesOf } from "./candidates.ts";
 import { chooseLooks, LEAST_BITS } from "./choose-looks.ts";
 import { exceptionsUnseen } from "./exceptions-unseen.ts";
 import { foreseer, type Looked } from "./foreseer.ts";
+import { kinIn } from "./kin-in.ts";
 
 /** Candidates weighed; of more, those that take least trouble. */
 const MOST = 1200;
@@ -55,7 +56,7 @@ export function readLooks(subject: Subject, { features, report }: LookFor, odds:
     silent++;
     return [];
   });
-  const { next, alike, less } = chooseLooks(looks, subject.graph.broader, odds.effort);
+  const { next, alike, less } = chooseLooks(looks, kinIn(subject.graph), odds.effort);
   return {
     next,
     considered: weighed.length,

@@ -15,6 +15,7 @@ import type { KnownGraph } from "../known-graph.ts";
 import type { Candidate } from "../looks/candidates.ts";
 import { chooseLooks } from "../looks/choose-looks.ts";
 import type { Looked } from "../looks/foreseer.ts";
+import { kinIn } from "../looks/kin-in.ts";
 import { lookFrom, weighLooks } from "../looks/read-looks.ts";
 import { featuresByPart } from "../sheet/draw-up-sheet.ts";
 import { isOfOtherForm } from "../sheet/is-of-other-form.ts";
@@ -85,7 +86,7 @@ export function drawUpPlan(ask: PlanAsk, terms: readonly Term[], graph: KnownGra
   });
   const checksOn = readChecks(ask, parts, graph);
   const around = { broader, isOpening: hasOpening(expected, broader) };
-  const items = chooseLooks(looks, broader, odds.effort, MOST).next.map((look, i): Planned => {
+  const items = chooseLooks(looks, kinIn(graph), odds.effort, MOST).next.map((look, i): Planned => {
     const { feature, move, bits, bitsOfState } = look;
     const kindOfPart = asKind(look.part);
     const looked = lookedAt.get(`${look.part} ${feature}`);

@@ -1,13 +1,24 @@
 import { describe, expect, it } from "vitest";
+import { ASSUMED } from "#server/domain/assumptions.ts";
 import { id } from "#server/domain/ids.ts";
 import type { Move } from "#server/domain/looking.ts";
-import { broaderTerms } from "#server/domain/region.ts";
 import { ASSUMED_ODDS } from "#server/domain/weighing/assumed-odds.ts";
 import type { Look } from "#server/domain/weighing/looks.ts";
+import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { chooseLooks } from "#server/reasoning/looks/choose-looks.ts";
-import { aTree } from "#tests/support/build-neighbourhood.ts";
+import { kinIn } from "#server/reasoning/looks/kin-in.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
+import { aTree, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 
-const broader = broaderTerms(aTree("feature", { saw: { round: {}, straight: {} }, plane: {} }));
+const indicates = (name: string, cause: string) =>
+  aClaim({ id: `says.${name}`, relation: "indicates", subject: name, states: ["later"], cause });
+const graph = knowGraph(
+  neighbourhoodOf(aTree("feature", { saw: { round: {}, straight: {} }, plane: {} }), [
+    indicates("splinters", "no wear"),
+    indicates("sharp", "no wear"),
+  ]),
+  ASSUMED,
+);
 
 const look = (
   part: string,
@@ -19,7 +30,7 @@ const look = (
   ...{ pSeen: 0.2, pUnseen: 0.02, ifSeen: 0.1, ifAbsent: 0.2, alsoOn: [] },
   wouldVoid: Array.from({ length: voids }, (_, i) => ({ claim: id<"claim">(`c${i}`), findings: ["f"] })),
 });
-const chosen = (...looks: readonly Look[]) => chooseLooks(looks, broader, ASSUMED_ODDS.effort);
+const chosen = (...looks: readonly Look[]) => chooseLooks(looks, kinIn(graph), ASSUMED_ODDS.effort);
 const names = ({ next }: ReturnType<typeof chosen>) => next.map(({ part, feature }) => `${part} ${feature}`);
 
 describe("[N8] the looks that are told", () => {
@@ -46,6 +57,15 @@ describe("[N8] the looks that are told", () => {
     const found = chosen(look("a", "round", 0.03), look("b", "straight", 0.02), look("c", "saw", 0.01));
     expect(names(found)).toEqual(["a round"]);
     expect(found.alike).toBe(2);
+  });
+
+  it("are one of the signs of one cause, which count once", () => {
+    const found = chosen(
+      look("a", "splinters", 0, { state: 0.3 }),
+      look("b", "sharp", 0, { state: 0.2 }),
+      look("b", "plane", 0.01),
+    );
+    expect(names(found)).toEqual(["b plane", "a splinters"]);
   });
 
   it("name the other parts on which the same would tell half as much at least", () => {
