@@ -184,7 +184,7 @@ describe("a report in words", () => {
     });
     expect(aside.signs[0]).toMatchObject({
       says: "Arcs on the drawers speaks strongly for a later part.",
-      because: ["Set aside: old hole was seen."],
+      because: ["Set aside by old hole."],
       look: [],
     });
     const age: ClaimSketch = { ...sign, states: ["original"], strength: "usual" };
