@@ -25,7 +25,7 @@ export function leaningInWords(
       ...leaning.findings.map(
         (each): LeaningLine => ({
           strip: each.now.id,
-          role: ROLES[each.now.label],
+          role: each.now.hardness === "practice" ? "unusual" : ROLES[each.now.label],
           says: capitalise(subjectInWords(each.now, reader)),
           ...sides(each.now, each.differs ? each.without : undefined),
         }),
@@ -54,7 +54,7 @@ function ruleOutLine(
 ): LeaningLine {
   return {
     strip: now.findings[0] ?? "",
-    role: "rule-out",
+    role: now.hardness === "physical" ? "rule-out" : "unusual",
     says: ruleOutInWords(now, reader).says,
     now: now.hardness === "physical" ? "cannot be" : "unusual",
     ...(falls ? { without: "falls" } : {}),

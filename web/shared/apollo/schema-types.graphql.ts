@@ -458,7 +458,8 @@ export type LeaningRole =
   | 'CONTRADICTION'
   | 'RULE_OUT'
   | 'SIGN'
-  | 'SILENCE';
+  | 'SILENCE'
+  | 'UNUSUAL';
 
 /** What joins two terms. */
 export type LinkKind =
