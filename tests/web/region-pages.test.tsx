@@ -110,6 +110,12 @@ describe("the page by part of a piece", () => {
     expect(window.location.search).toContain("part=part.drawer-front");
   });
 
+  it("[R10] opens the side of the form on which the part in the address is drawn", async () => {
+    await renderPage("/evidence/parts?part=part.drawer-bottom", ask);
+    await screen.findByRole("region", { name: "Looked for on: drawer bottom" });
+    expect(screen.getByRole("tab", { name: "Drawer" }).getAttribute("aria-selected")).toBe("true");
+  });
+
   it("[R10] lists the features with a link each, those of wider kinds folded", async () => {
     await renderPage("/evidence/parts?part=part.drawer-bottom", ask);
     const here = await screen.findByRole("region", { name: "Looked for on: drawer bottom" });
