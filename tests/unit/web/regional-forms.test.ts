@@ -23,7 +23,10 @@ describe("a lag in words", () => {
 });
 
 describe("what two or three regions have", () => {
-  const found = (...ids: readonly string[]) => ({ found: ids.map((id) => ({ subject: { id } })) });
+  const found = (...ids: readonly string[]) => ({
+    region: null,
+    found: ids.map((id) => ({ subject: { id }, claims: [{ id: `claim.${id}` }] })),
+  });
   it("[R9] is shared where two have it, that of most regions first, and alone where one has it", () => {
     const { shared, alone } = splitShared([found("a", "b", "c"), found("b", "c", "d"), found("c")]);
     expect(shared.map(({ id, at }) => [id, at.map((each) => each?.subject.id)])).toEqual([
@@ -31,6 +34,23 @@ describe("what two or three regions have", () => {
       ["b", ["b", "b", undefined]],
     ]);
     expect(alone.map((each) => each.map(({ subject }) => subject.id))).toEqual([["a"], ["d"], []]);
+  });
+
+  it("[R9] is not shared where it is one claim of a region within the other", () => {
+    const region = (id: string, ...above: readonly string[]) => ({
+      region: { id, broaderTerms: above.map((each) => ({ id: each })) },
+    });
+    const state = { ...region("state"), found: [{ subject: { id: "a" }, claims: [{ id: "town-only" }] }] };
+    const town = { ...region("town", "state"), found: state.found };
+    const both = { subject: { id: "b" }, claims: [{ id: "of-state" }, { id: "of-town" }] };
+    const { shared, alone } = splitShared([
+      { ...state, found: [...state.found, both] },
+      { ...town, found: [...town.found, { ...both, claims: [{ id: "of-town" }] }] },
+    ]);
+    expect(shared.map(({ at }) => at.map((each) => each?.claims))).toEqual([
+      [[{ id: "of-state" }], [{ id: "of-town" }]],
+    ]);
+    expect(alone.map((each) => each.map(({ subject }) => subject.id))).toEqual([[], ["a"]]);
   });
 });
 
