@@ -1,5 +1,5 @@
-import { type Claim, type Indicates, STRENGTHS, type Strength } from "../../domain/claim.ts";
-import type { ClaimId } from "../../domain/ids.ts";
+import { type Claim, type Indicates, STRENGTHS, type Strength, type TypicalOf } from "../../domain/claim.ts";
+import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Span, Years, YearsJson } from "../../domain/years.ts";
 import { isAllYears, sameYears, yearsApart, yearsFromJson } from "../../domain/years.ts";
 import type { Telling } from "../sheet/telling.ts";
@@ -11,6 +11,7 @@ import { yearsInWords } from "./years-in-words.ts";
 /** What the words of a field sheet are made from. */
 export interface SheetReader {
   readonly labelOf: LabelOf;
+  readonly isPlace: (term: TermId) => boolean;
   readonly claimOf: (claim: ClaimId) => Claim | undefined;
   /** The claimed years; undefined where no date is claimed. */
   readonly claimed: Span | undefined;
@@ -24,8 +25,26 @@ export function tellingInWords(telling: Telling, reader: SheetReader): string {
     ...besideClaimed(telling, reader),
     ...signInWords(claims.filter((claim) => claim.relation === "indicates")),
   ];
-  if (sentences.length > 0) return sentences.join(" ");
-  return claims.map((claim) => withoutSubject(claim, reader.labelOf)).join(" ");
+  const typical = claims.filter((claim) => claim.relation === "typical of");
+  const told =
+    sentences.length > 0
+      ? sentences
+      : claims
+          .filter(({ relation }) => relation !== "typical of")
+          .map((claim) => withoutSubject(claim, reader.labelOf));
+  return [...told, ...typicalInWords(typical, reader)].join(" ");
+}
+
+/** "Typical of Philadelphia: points there, rules nothing out."; places and what else it is typical of each by themselves. */
+function typicalInWords(claims: readonly TypicalOf[], { labelOf, isPlace }: SheetReader): readonly string[] {
+  const say = (some: readonly TypicalOf[], where: string): readonly string[] => {
+    const objects = [...new Set(some.map(({ object }) => labelOf(object)))];
+    return objects.length === 0
+      ? []
+      : [`Typical of ${listInWords(objects, "and")}: points ${where}, rules nothing out.`];
+  };
+  const [places, others] = [true, false].map((is) => claims.filter(({ object }) => isPlace(object) === is));
+  return [...say(places ?? [], "there"), ...say(others ?? [], "to it")];
 }
 
 function yearsToldInWords({ possible, usual, isAssumed }: Telling): readonly string[] {

@@ -1097,12 +1097,13 @@ export type Sureness =
   | 'PROBABLE'
   | 'SURE';
 
-/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, a record. */
+/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, what it is typical of, a record. */
 export type Tells =
   | 'BOUND'
   | 'HABIT'
   | 'RECORD'
-  | 'SIGN';
+  | 'SIGN'
+  | 'TYPICAL';
 
 /** Something that can be seen on a part, done in a shop, bought, or named. */
 export type Term = Node & {
