@@ -1,3 +1,4 @@
+import { ASSUMED } from "../../domain/assumptions.ts";
 import { type Claim, type Indicates, STRENGTHS, type Strength, type TypicalOf } from "../../domain/claim.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Span, Years, YearsJson } from "../../domain/years.ts";
@@ -6,7 +7,7 @@ import type { Telling } from "../sheet/telling.ts";
 import { claimInWords, type LabelOf, STATE_IN_WORDS } from "./claim-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { HOW_STRONGLY } from "./sign-in-words.ts";
-import { yearsInWords } from "./years-in-words.ts";
+import { yearsLeftInWords } from "./years-left-in-words.ts";
 
 /** What the words of a field sheet are made from. */
 export interface SheetReader {
@@ -21,7 +22,7 @@ export interface SheetReader {
 export function tellingInWords(telling: Telling, reader: SheetReader): string {
   const claims = telling.claims.flatMap((claim) => reader.claimOf(claim) ?? []);
   const sentences = [
-    ...yearsToldInWords(telling),
+    ...yearsToldInWords(telling, claims),
     ...besideClaimed(telling, reader),
     ...signInWords(claims.filter((claim) => claim.relation === "indicates")),
   ];
@@ -47,19 +48,22 @@ function typicalInWords(claims: readonly TypicalOf[], { labelOf, isPlace }: Shee
   return [...say(places ?? [], "there"), ...say(others ?? [], "to it")];
 }
 
-function yearsToldInWords({ possible, usual, isAssumed }: Telling): readonly string[] {
+function yearsToldInWords(
+  { possible, usual, isAssumed }: Telling,
+  claims: readonly Claim[],
+): readonly string[] {
   const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
   const known = isAssumed ? ", as far as known" : "";
   const isNarrower = !isAllYears(does) && !sameYears(can, does);
-  if (isAllYears(can)) return isNarrower ? [`${capitalise(usualInWords(usual))}.`] : [];
-  const habit = isNarrower ? `; ${usualInWords(usual)}` : "";
+  if (isAllYears(can)) return isNarrower ? [`${capitalise(usualInWords(usual, claims))}.`] : [];
+  const habit = isNarrower ? `; ${usualInWords(usual, claims)}` : "";
   return can.length === 0
     ? ["Not of this place at any time."]
-    : [`Possible ${yearsInWords(possible)}${known}${habit}.`];
+    : [`${capitalise(yearsLeftInWords("possible", possible, claims, ASSUMED))}${known}${habit}.`];
 }
 
-const usualInWords = (usual: YearsJson): string =>
-  usual.length === 0 ? "not usual here at any time" : `usual ${yearsInWords(usual)}`;
+const usualInWords = (usual: YearsJson, claims: readonly Claim[]): string =>
+  usual.length === 0 ? "not usual here at any time" : yearsLeftInWords("usual", usual, claims, ASSUMED);
 
 /** How far it lies from the claimed date; nothing where it agrees or no date is claimed. */
 function besideClaimed({ possible, usual }: Telling, { claimed }: SheetReader): readonly string[] {

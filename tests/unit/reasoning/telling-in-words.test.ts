@@ -37,6 +37,39 @@ describe("[F7] what it would mean to see a feature", () => {
     expect(say({ possible: [] })).toBe("Not of this place at any time.");
   });
 
+  it("[W9] is when there was none, where a claim says no more than that", () => {
+    const none: ClaimSketch = {
+      id: "n",
+      relation: "not found in",
+      subject: "arcs",
+      region: "Home",
+      when: "1700/1799",
+    };
+    const left: Telling["usual"] = [
+      [null, 1699],
+      [1800, null],
+    ];
+    expect(say({ usual: left }, [none])).toBe("Not found there 1700 to 1799.");
+    expect(say({ usual: left }, [none], [1760, 1770])).toBe(
+      "Not found there 1700 to 1799. Unusual at the claimed date, in a gap, 30 years from the nearest.",
+    );
+    expect(say({ possible: left, usual: left }, [{ ...none, hardness: "physical" }])).toBe(
+      "Not found there 1700 to 1799.",
+    );
+    expect(
+      say(
+        {
+          possible: [[1680, null]],
+          usual: [
+            [1680, 1699],
+            [1800, null],
+          ],
+        },
+        [none],
+      ),
+    ).toBe("Possible 1680 or later; usual 1680 to 1699, or 1800 or later.");
+  });
+
   it("is how far they miss the claimed date, by one year or more, on either side or in a gap", () => {
     const late: Partial<Telling> = { possible: [[1793, null]], usual: [[1793, null]] };
     expect(say(late, [], [1760, 1770])).toBe(
