@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { blindSpotsOf } from "#web/regional-forms/BlindSpots.tsx";
 import { splitByDate } from "#web/regional-forms/group-found.ts";
 import { isToldLag, sayLag } from "#web/regional-forms/say-lag.ts";
 import { splitShared } from "#web/regional-forms/split-shared.ts";
@@ -76,5 +77,35 @@ describe("things of a region", () => {
     ]);
     expect(dated.map(({ subject }) => subject.label)).toEqual(["early", "late"]);
     expect(undated.map(({ subject }) => subject.label)).toEqual(["a", "z"]);
+  });
+});
+
+describe("the blind spots of a region", () => {
+  const found = (group: "PRACTICE" | "FORM", kind: "FEATURE" | "TOOL" | "FORM") => ({
+    group,
+    subject: { id: kind, label: kind, kind },
+    claims: [{ years: {} }],
+  });
+  const spotsOf = (missingKinds: readonly string[], ...things: readonly ReturnType<typeof found>[]) =>
+    blindSpotsOf({
+      ...{ missingKinds, within: 4, wider: { id: "state", label: "The State" } },
+      ...{ sources: [{}, {}], found: things },
+    } as unknown as Parameters<typeof blindSpotsOf>[0]);
+
+  it("[R7] do not deny what stands under a heading shared with other kinds", () => {
+    expect(spotsOf(["PRACTICE", "TOOL", "FORM"], found("PRACTICE", "FEATURE"))).toEqual([
+      "No claim on forms, which The State has.",
+      "Under “Practices and features” there are features alone: no claim is on practices or tools, which The State has.",
+    ]);
+    expect(spotsOf(["PRACTICE"], found("PRACTICE", "TOOL"), found("PRACTICE", "FEATURE"))).toEqual([
+      "Under “Practices and features” there are features and tools alone: no claim is on practices, which The State has.",
+    ]);
+  });
+
+  it("[R7] name the kinds plainly where nothing stands under the heading", () => {
+    expect(spotsOf(["PRACTICE", "MAKER"], found("FORM", "FORM"))).toEqual([
+      "No claim on practices or makers, which The State has.",
+    ]);
+    expect(spotsOf([], found("PRACTICE", "FEATURE"))).toEqual([]);
   });
 });
