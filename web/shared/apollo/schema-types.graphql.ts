@@ -274,6 +274,8 @@ export type DisagreementEdge = {
 /** One kind of disagreement that is looked for. */
 export type DisagreementRule = {
   readonly __typename?: 'DisagreementRule';
+  /** Accepted claims among which it was looked for. */
+  readonly claimCount: Scalars['Int']['output'];
   /** How much it finds on the newest revision. */
   readonly count: Scalars['Int']['output'];
   readonly id: Scalars['ID']['output'];
