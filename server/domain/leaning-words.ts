@@ -1,4 +1,5 @@
-export type LeaningRole = "contradiction" | "agreement" | "silence" | "rule-out" | "sign";
+/** A contradiction and a rule-out cannot be; what is only out of its time is unusual. */
+export type LeaningRole = "contradiction" | "unusual" | "agreement" | "silence" | "rule-out" | "sign";
 
 /** One thing that an examination says and that leans on a claim. */
 export interface LeaningLine {

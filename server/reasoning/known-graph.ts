@@ -4,11 +4,14 @@ import type { ClaimId, TermId } from "../domain/ids.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import { type Broader, broaderTerms } from "../domain/region.ts";
 import type { Assumptions } from "../domain/report.ts";
+import type { TermKind } from "../domain/term.ts";
 import { type ClaimYears, yearsOfClaim } from "./claim-years.ts";
 
 /** A neighbourhood made ready for questions. Every list is sorted by id, whatever the order of its input. */
 export interface KnownGraph {
   readonly broader: Broader;
+  /** Undefined for a term that is not in the neighbourhood. */
+  readonly kindOf: (term: TermId) => TermKind | undefined;
   readonly claims: readonly Claim[];
   readonly claimOf: (claim: ClaimId) => Claim;
   /** Claims whose subject is the term. */
@@ -34,8 +37,10 @@ export function knowGraph(
     if (claim.relation === "void when") addTo(exceptions, claim.of, claim);
     else addTo(bySubject, claim.subject, claim);
   const years = new Map<ClaimId, ClaimYears>();
+  const kinds = new Map(neighbourhood.terms.map(({ id, kind }) => [id, kind]));
   return {
     broader: broaderTerms(neighbourhood.terms),
+    kindOf: (term) => kinds.get(term),
     claims,
     claimOf: (claim) => {
       const found = byId.get(claim);

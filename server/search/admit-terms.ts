@@ -59,7 +59,9 @@ function lineOf(terms: ReadonlyMap<TermId, Term>, id: TermId): ReadonlySet<TermI
   return line;
 }
 
-const doMeet = (a: Span, b: Span): boolean => a[0] <= b[1] && b[0] <= a[1];
+/** Whether years of a claim are among the years asked for; of years turned round there are none. */
+const doMeet = (claimed: Span, asked: Span): boolean =>
+  asked[0] <= asked[1] && claimed[0] <= asked[1] && asked[0] <= claimed[1];
 
 function placesOf(claims: Iterable<Claim>): ReadonlyMap<TermId, readonly Place[]> {
   const places = new Map<TermId, Place[]>();

@@ -4,7 +4,7 @@ import { openApi } from "#tests/support/open-api.ts";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
 import { sawGraph } from "#tests/support/saw-graph.ts";
 
-const RULES = "{ disagreementRules { id title means remedy count } }";
+const RULES = "{ disagreementRules { id title means remedy count claimCount } }";
 const FOUND = `query ($rule: ID, $first: Int! = 20, $after: String) {
   disagreements(rule: $rule, first: $first, after: $after) {
     totalCount pageInfo { hasNextPage endCursor }
@@ -27,6 +27,10 @@ describe("disagreements", () => {
       ["spread-in-a-circle", 0],
       ["one-source", 1],
     ]);
+    const accepted = [...sawGraph, ...rivalSawClaims].filter(
+      (edit) => edit.kind === "claim" && edit.after?.status === "accepted",
+    );
+    for (const { claimCount } of data.disagreementRules) expect(claimCount).toBe(accepted.length);
     for (const { title, means, remedy } of data.disagreementRules)
       expect([title, means, remedy].every((words) => words.length > 10)).toBe(true);
   });

@@ -74,6 +74,15 @@ describe("[A52] what leans on a claim", () => {
     ]);
   });
 
+  it("calls what is only out of its time unusual, and no contradiction", async () => {
+    const habit = { ...claim, relation: "common from", hardness: "practice" } as unknown as Claim;
+    const { leaning } = await openWith([sawGraph, replacing(claim, habit)]);
+    const { examinations } = await leaning({ id: "claim.saw" });
+    expect(examinations[0].lines).toMatchObject([
+      { strip: "o1", role: "UNUSUAL", now: expect.stringMatching(/^unusual by \d+ years$/) },
+    ]);
+  });
+
   it("says that a finding would stand the same where another claim holds it up too", async () => {
     const again = adding({ ...claim, id: "claim.saw-too" } as unknown as Claim);
     const { leaning } = await openWith([sawGraph, again]);

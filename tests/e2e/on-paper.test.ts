@@ -35,8 +35,8 @@ describe("on paper", () => {
     await page.emulateMedia({ media: "print" });
     expect(await page.getByText("Two rows of holes four millimetres apart.").isVisible()).toBe(true);
     const signs = page.getByRole("region", { name: "Signs of alteration" });
-    expect(await signs.getByText(/^Set aside: /).count()).toBe(8);
-    for (const reason of await signs.getByText(/^Set aside: /).all())
+    expect(await signs.getByText(/^Set aside by /).count()).toBe(8);
+    for (const reason of await signs.getByText(/^Set aside by /).all())
       expect(await reason.isVisible()).toBe(true);
   });
 

@@ -9,7 +9,7 @@ const section = (page: Page, name: string) => page.getByRole("region", { name, e
 const conclusion = (page: Page) => textOf(section(page, "Conclusion"));
 /** Signs set aside, each with the reason given below it. */
 const signsAside = (page: Page) =>
-  section(page, "Signs of alteration").getByRole("listitem").filter({ hasText: "Set aside:" });
+  section(page, "Signs of alteration").getByRole("listitem").filter({ hasText: "Set aside by" });
 
 describe("a sound chest with innocent oddities", () => {
   it("is ruled out by nothing, and nothing of it is unusual", async () => {
@@ -27,7 +27,7 @@ describe("a sound chest with innocent oddities", () => {
     const told = await signsAside(page).allTextContents();
     expect(told).toHaveLength(8);
     for (const reason of ["plug lying under the first finish", "drawer left open to the light"])
-      expect(told.filter((text) => text.includes(`${reason} was seen`))).toHaveLength(1);
+      expect(told.filter((text) => text.includes(`Set aside by ${reason}.`))).toHaveLength(1);
     const unlikeFeet = page.getByRole("button", { name: /^Feet of other wood/i });
     expect(await unlikeFeet.getAttribute("aria-label")).toMatch(/says nothing of the date/);
     expect(await textOf(unlikeFeet)).toMatch(/set aside/);
@@ -40,7 +40,7 @@ describe("a chair with rough carving once gilded", () => {
     const told = await signsAside(page).allTextContents();
     expect(told).toHaveLength(2);
     for (const sign of told)
-      expect(sign).toMatch(/^Rough, shallow tool work on carving.*traces of gesso or bole was seen/);
+      expect(sign).toMatch(/^Rough, shallow tool work on carving.*Set aside by traces of gesso or bole\./);
     expect(await conclusion(page)).toMatch(/^Nothing recorded rules 1770 to 1780 out/);
   });
 });

@@ -57,6 +57,18 @@ describe("the field sheets of the seed", () => {
     expect(features("region.new-england")).not.toContain("feature.bottom-with-muntin");
   });
 
+  it.each([
+    ["form.side-chair", "region.philadelphia", "feature.through-tenoned-side-rails"],
+    ["form.high-chest", "region.newport", "feature.slipper-foot"],
+  ])("[F3] [F5] have on the shortest %s of %s what is typical there", (form, region, feature) => {
+    const entryOf = (place: string) =>
+      sheetOf(form, place).sections.flatMap(({ entries }) =>
+        entries.filter((one) => one.feature === feature),
+      );
+    expect(entryOf(region)).toMatchObject([{ tells: "typical", isOfPlace: true }]);
+    expect(entryOf("region.england")).toEqual([]);
+  });
+
   it("[F1] know of every feature on every kind of part from where it is looked for", () => {
     const broader = broaderTerms(seed.terms);
     const seen = seed.terms

@@ -17,7 +17,8 @@ describe("the pages of disagreements", () => {
     await screen.findByRole("heading", { level: 1, name: "Where the evidence disagrees" });
     const countOf = (name: string) => screen.getByRole("link", { name }).closest("li")?.textContent;
     expect(countOf("Two dates for one thing")).toContain("1 found");
-    expect(countOf("Spread in a circle")).toContain("none found");
+    expect(countOf("Spread in a circle")).toContain("looked for, none found");
+    expect(screen.getByText(/^\d+ accepted claims are held against each other/)).toBeTruthy();
   });
 
   it("[Q10] show each finding with its claims drawn side by side, each with its basis", async () => {
@@ -48,7 +49,9 @@ describe("the pages of disagreements", () => {
 
   it("[Q10] say where nothing was found", async () => {
     await renderPage("/evidence/disagreements/spread-in-a-circle", ask);
-    await screen.findByText(/^Nothing of the kind stands/);
+    await screen.findByText(
+      /^Looked for over the [1-9]\d* accepted claims .* nothing of the kind was found\.$/,
+    );
   });
 
   it("[P5] say where there is no such kind", async () => {

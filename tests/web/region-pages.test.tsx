@@ -60,7 +60,8 @@ describe("the page of a region", () => {
     expect(within(sources).getByText("2 claims")).toBeTruthy();
     expect(sources.textContent).toContain("1 claim rests on common practice or memory alone");
     const blind = await sectionNamed(/^Blind spots/);
-    expect(blind.textContent).toContain("No claim on forms or practices, which Massachusetts has.");
+    expect(blind.textContent).toContain("No claim on forms, which Massachusetts has.");
+    expect(blind.textContent).toContain("no claim is on practices, which Massachusetts has.");
     expect(blind.textContent).toContain("Known from one published source only");
   });
 
@@ -108,6 +109,12 @@ describe("the page by part of a piece", () => {
     });
     await screen.findByText(/There is no kind of part with the id part\.drawer-front/);
     expect(window.location.search).toContain("part=part.drawer-front");
+  });
+
+  it("[R10] opens the side of the form on which the part in the address is drawn", async () => {
+    await renderPage("/evidence/parts?part=part.drawer-bottom", ask);
+    await screen.findByRole("region", { name: "Looked for on: drawer bottom" });
+    expect(screen.getByRole("tab", { name: "Drawer" }).getAttribute("aria-selected")).toBe("true");
   });
 
   it("[R10] lists the features with a link each, those of wider kinds folded", async () => {

@@ -40,7 +40,7 @@ export function DisagreementRulePage({ id }: { id: string }) {
       </header>
       <p className={styles["found"]}>
         {totalCount === 0
-          ? "Nothing of the kind stands in the evidence at this revision."
+          ? `Looked for over the ${rule.claimCount} accepted claims of this revision; nothing of the kind was found.`
           : `${totalCount} found.`}
       </p>
       {edges.length > 0 ? <YearsLegend only={signsIn(edges.flatMap(({ node }) => node.claims))} /> : null}

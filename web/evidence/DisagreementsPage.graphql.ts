@@ -8,7 +8,7 @@ import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-
 export type DisagreementsPageQueryVariables = Exact<{ [key: string]: never; }>;
 
 
-export type DisagreementsPageQuery = { readonly disagreementRules: ReadonlyArray<{ readonly id: string, readonly title: string, readonly means: string, readonly count: number }> };
+export type DisagreementsPageQuery = { readonly disagreementRules: ReadonlyArray<{ readonly id: string, readonly title: string, readonly means: string, readonly count: number, readonly claimCount: number }> };
 
 
-export const DisagreementsPageDocument = {"kind":"Document","definitions":[{"kind":"OperationDefinition","operation":"query","name":{"kind":"Name","value":"DisagreementsPage"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"disagreementRules"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"title"}},{"kind":"Field","name":{"kind":"Name","value":"means"}},{"kind":"Field","name":{"kind":"Name","value":"count"}}]}}]}}]} as unknown as DocumentNode<DisagreementsPageQuery, DisagreementsPageQueryVariables>;
+export const DisagreementsPageDocument = {"kind":"Document","definitions":[{"kind":"OperationDefinition","operation":"query","name":{"kind":"Name","value":"DisagreementsPage"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"disagreementRules"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"title"}},{"kind":"Field","name":{"kind":"Name","value":"means"}},{"kind":"Field","name":{"kind":"Name","value":"count"}},{"kind":"Field","name":{"kind":"Name","value":"claimCount"}}]}}]}}]} as unknown as DocumentNode<DisagreementsPageQuery, DisagreementsPageQueryVariables>;

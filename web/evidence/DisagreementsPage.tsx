@@ -15,8 +15,9 @@ export function DisagreementsPage() {
         <Kicker steps={[{ to: "/evidence", name: "evidence" }]} />
         <PageHeading title="Disagreements">Where the evidence disagrees</PageHeading>
         <p className={reading["note"]}>
-          Every accepted claim is held against the others, at the newest revision. What cannot stand together,
-          or leans on one source alone, is listed here for somebody to settle; nothing is settled by counting.
+          {data.disagreementRules[0]?.claimCount ?? 0} accepted claims are held against each other, at the
+          newest revision. What cannot stand together, or leans on one source alone, is listed here for
+          somebody to settle; nothing is settled by counting.
         </p>
       </header>
       <ul className={styles["rules"]}>
@@ -25,7 +26,9 @@ export function DisagreementsPage() {
             <TextLink to={`/evidence/disagreements/${id}`} className={styles["name"] ?? ""}>
               {title}
             </TextLink>
-            <span className={styles["count"]}>{count === 0 ? "none found" : `${count} found`}</span>
+            <span className={styles["count"]}>
+              {count === 0 ? "looked for, none found" : `${count} found`}
+            </span>
             <p className={styles["means"]}>{means}</p>
           </li>
         ))}

@@ -17,10 +17,13 @@ export function DrawnParts({ drawing, part, onChoose }: Props) {
     [part],
   );
   const choose = useCallback(({ kind }: Shape) => onChoose(kind), [onChoose]);
+  const withPart = drawing.views.findIndex(({ shapes }) => shapes.some(({ kind }) => kind === part));
   return (
     <figure>
       <Tabs
+        key={drawing.form}
         label="Sides of the form"
+        startsAt={Math.max(withPart, 0)}
         tabs={drawing.views.map((view) => ({
           id: view.key,
           label: view.label,

@@ -67,12 +67,13 @@ export type ProblemCode =
   | 'WRONG_FORMAT'
   | 'WRONG_KIND_OF_TERM';
 
-/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, a record. */
+/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, what it is typical of, a record. */
 export type Tells =
   | 'BOUND'
   | 'HABIT'
   | 'RECORD'
-  | 'SIGN';
+  | 'SIGN'
+  | 'TYPICAL';
 
 export type FieldSheetQueryVariables = Exact<{
   form: string;

@@ -26,9 +26,14 @@ export function LessonView({ lesson }: { lesson: Lesson }) {
   return (
     <article className={styles["lesson"]}>
       <header className={styles["head"]}>
-        <p className={styles["kicker"]}>
-          <TextLink to="/learn">Learn</TextLink> › {lesson.subject}
-        </p>
+        <nav aria-label="Where it stands" className={styles["kicker"]}>
+          <ol>
+            <li>
+              <TextLink to="/learn">learn</TextLink>
+            </li>
+            <li>{lesson.subject}</li>
+          </ol>
+        </nav>
         <PageHeading title={lesson.title}>{lesson.title}</PageHeading>
       </header>
       <div className={styles["before"]}>

@@ -5,13 +5,31 @@ import styles from "./regional.module.css";
 
 type Profile = NonNullable<RegionPageQuery["regionProfile"]>;
 
+type Kind = Profile["missingKinds"][number];
+
+/** Kinds of subject that have a heading of the page to themselves. */
+const OF_OWN_HEADING: readonly Kind[] = ["FORM", "MAKER"];
+
+const and = new Intl.ListFormat("en-GB", { type: "conjunction" });
+
 /** What the graph does not know of a region, in sentences. */
 export function blindSpotsOf({ missingKinds, wider, sources, within, found }: Profile): readonly string[] {
   const spots: string[] = [];
   if (within === 0) return ["Nothing at all is known of it here."];
-  if (missingKinds.length > 0 && wider)
+  const namesOf = (kinds: readonly Kind[]) =>
+    and.format(kinds.toSorted().map((kind) => termKindWords[kind].many));
+  const manyOf = (kinds: readonly Kind[]) => listInWords(kinds.map((kind) => termKindWords[kind].many));
+  // The kinds that share a heading with others: a heading with something under it does not lack them whole.
+  const shown = new Set(
+    found.flatMap(({ group, subject }) => (group === "PRACTICE" && subject ? [subject.kind] : [])),
+  );
+  const isBeside = (kind: Kind) => shown.size > 0 && !OF_OWN_HEADING.includes(kind);
+  const beside = missingKinds.filter(isBeside);
+  const missing = missingKinds.filter((kind) => !isBeside(kind));
+  if (wider && missing.length > 0) spots.push(`No claim on ${manyOf(missing)}, which ${wider.label} has.`);
+  if (wider && beside.length > 0)
     spots.push(
-      `No claim on ${listInWords(missingKinds.map((kind) => termKindWords[kind].many))}, which ${wider.label} has.`,
+      `Under “Practices and features” there are ${namesOf([...shown])} alone: no claim is on ${manyOf(beside)}, which ${wider.label} has.`,
     );
   if (sources.length === 0) spots.push("Known from no published source.");
   if (sources.length === 1) spots.push("Known from one published source only: no other confirms it.");

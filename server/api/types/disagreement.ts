@@ -11,6 +11,9 @@ export function addDisagreement(b: Builder) {
       means: t.exposeString("means", { description: "What it means that something was found." }),
       remedy: t.exposeString("remedy", { description: "What to do about it." }),
       count: t.exposeInt("count", { description: "How much it finds on the newest revision." }),
+      claimCount: t.exposeInt("claimCount", {
+        description: "Accepted claims among which it was looked for.",
+      }),
     }),
   });
   b.objectType("Disagreement", {

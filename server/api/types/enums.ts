@@ -35,6 +35,7 @@ const STATUSES = eachOf<Claim["status"]>({ accepted: true, proposed: true, rejec
 const EDIT_KINDS = eachOf<EditKind>({ added: true, changed: true, withdrawn: true });
 const LEANING_ROLES = eachOf<LeaningRole>({
   contradiction: true,
+  unusual: true,
   agreement: true,
   silence: true,
   "rule-out": true,

@@ -21,6 +21,7 @@ const TELLS = Object.keys({
   bound: true,
   sign: true,
   habit: true,
+  typical: true,
   record: true,
 } satisfies Record<SheetEntry["tells"], true>) as SheetEntry["tells"][];
 
@@ -38,7 +39,7 @@ export function addFieldSheet(b: Builder) {
   });
   const tells = b.enumType("Tells", {
     description:
-      "What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, a record.",
+      "What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, what it is typical of, a record.",
     values: valuesOf(TELLS),
   });
   const entry = b.objectRef<AsOf<SheetEntry>>("SheetEntry").implement({

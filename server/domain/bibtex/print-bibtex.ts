@@ -150,8 +150,19 @@ function isoDay(date: unknown): string | undefined {
     .join("/");
 }
 
-const howPublished = ({ type, jurisdiction }: CslItem): string | undefined =>
-  text([jurisdiction, type.replaceAll(/[-_]/g, " ")].filter((word) => typeof word === "string").join(" "));
+/** Names of types that are no words to be printed. */
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  webpage: "web page",
+  post: "web post",
+  "post-weblog": "weblog post",
+};
+
+/** A few words as they open a sentence: the standard styles print them behind a full stop. */
+function howPublished({ type, jurisdiction }: CslItem): string | undefined {
+  const what = TYPE_WORDS[type] ?? type.replaceAll(/[-_]/g, " ");
+  const words = [jurisdiction, what].filter((word) => typeof word === "string").join(" ");
+  return text(words.charAt(0).toUpperCase() + words.slice(1));
+}
 
 /** Addresses stand as they are, but for braces, which would end the field. */
 const urlOf = ({ URL: url }: CslItem): string | undefined =>

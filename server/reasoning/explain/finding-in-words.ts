@@ -6,7 +6,7 @@ import { capitalise, listInWords } from "./list-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
 import { voidIfInWords } from "./sign-in-words.ts";
 import { stepsInWords } from "./steps-in-words.ts";
-import { yearsInWords } from "./years-in-words.ts";
+import { yearsOfFinding } from "./years-left-in-words.ts";
 
 const years = (count: number): string => (count === 1 ? "1 year" : `${count} years`);
 
@@ -76,18 +76,18 @@ export function findingSays(finding: Finding, reader: ReportReader): string {
   switch (finding.label) {
     case "contradictory": {
       if (finding.hardness === "physical") {
-        const known = yearsInWords(finding.possible.outer);
-        return `${subject} cannot be of ${reader.claimed}: possible ${known}, ${distance(finding)}.${asFarAsKnown(finding, reader)}${unless(finding, reader)}${doubt}`;
+        const known = yearsOfFinding("possible", finding, reader);
+        return `${subject} cannot be of ${reader.claimed}: ${known}, ${distance(finding)}.${asFarAsKnown(finding, reader)}${unless(finding, reader)}${doubt}`;
       }
-      const usual = yearsInWords(finding.usual.outer);
+      const usual = yearsOfFinding("usual", finding, reader);
       const by = finding.gapYears === undefined ? "" : ` by ${years(finding.gapYears)}`;
-      return `${subject} would be out of its time in ${reader.claimed}${by}: usual ${usual}. Unusual, not impossible.${unless(finding, reader)}${doubt}`;
+      return `${subject} would be out of its time in ${reader.claimed}${by}: ${usual}. Unusual, not impossible.${unless(finding, reader)}${doubt}`;
     }
     case "consistent": {
-      const known = yearsInWords(finding.usual.outer);
+      const known = yearsOfFinding("usual", finding, reader);
       const how = finding.certain ? "agrees with" : finding.marginal ? "can only just be of" : "can be of";
       const open = finding.openOnlyBy.length === 0 ? "" : " It is open only because sources disagree.";
-      return `${subject} ${how} ${reader.claimed}: usual ${known}.${open}${doubt}`;
+      return `${subject} ${how} ${reader.claimed}: ${known}.${open}${doubt}`;
     }
     case "silent": {
       if (finding.reason === "looked-for-absent") return `${subject}: looked for and not there.`;

@@ -7,7 +7,7 @@ import { capitalise } from "./list-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
 import { ruleOutInWords } from "./rule-out-in-words.ts";
 import { signInWords } from "./sign-in-words.ts";
-import { yearsInWords } from "./years-in-words.ts";
+import { yearsOfFinding } from "./years-left-in-words.ts";
 
 const ROLES = { contradictory: "contradiction", consistent: "agreement", silent: "silence" } as const;
 
@@ -25,9 +25,9 @@ export function leaningInWords(
       ...leaning.findings.map(
         (each): LeaningLine => ({
           strip: each.now.id,
-          role: ROLES[each.now.label],
+          role: each.now.hardness === "practice" ? "unusual" : ROLES[each.now.label],
           says: capitalise(subjectInWords(each.now, reader)),
-          ...sides(each.now, each.differs ? each.without : undefined),
+          ...sides(each.now, each.differs ? each.without : undefined, reader),
         }),
       ),
       ...leaning.ruleOuts.map((each) => ruleOutLine(each, reader)),
@@ -37,16 +37,20 @@ export function leaningInWords(
 }
 
 /** Both in short; with the years where the short words are the same. */
-function sides(now: Finding, without: Finding | undefined): Pick<LeaningLine, "now" | "without"> {
+function sides(
+  now: Finding,
+  without: Finding | undefined,
+  reader: ReportReader,
+): Pick<LeaningLine, "now" | "without"> {
   const short = findingInShort(now);
   if (without === undefined) return { now: short };
   const then = findingInShort(without);
   if (short !== then) return { now: short, without: then };
-  return { now: `${short}: ${yearsOf(now)}`, without: `${then}: ${yearsOf(without)}` };
+  return { now: `${short}: ${yearsOf(now, reader)}`, without: `${then}: ${yearsOf(without, reader)}` };
 }
 
-const yearsOf = ({ possible, usual }: Finding): string =>
-  `possible ${yearsInWords(possible.outer)}; usual ${yearsInWords(usual.outer)}`;
+const yearsOf = (finding: Finding, reader: ReportReader): string =>
+  `${yearsOfFinding("possible", finding, reader)}; ${yearsOfFinding("usual", finding, reader)}`;
 
 function ruleOutLine(
   { now, falls }: { readonly now: RuleOut; readonly falls: boolean },
@@ -54,7 +58,7 @@ function ruleOutLine(
 ): LeaningLine {
   return {
     strip: now.findings[0] ?? "",
-    role: "rule-out",
+    role: now.hardness === "physical" ? "rule-out" : "unusual",
     says: ruleOutInWords(now, reader).says,
     now: now.hardness === "physical" ? "cannot be" : "unusual",
     ...(falls ? { without: "falls" } : {}),

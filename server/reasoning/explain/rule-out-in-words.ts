@@ -4,7 +4,7 @@ import { findingSays } from "./finding-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { placeInWords, type ReportReader, subjectInWords } from "./report-reader.ts";
 import { ruleOutSteps } from "./rule-out-steps.ts";
-import { yearsInWords } from "./years-in-words.ts";
+import { yearsOfFinding } from "./years-left-in-words.ts";
 
 function where(ruleOut: RuleOut, reader: ReportReader): string {
   const all = reader.report.attribution.places.length;
@@ -18,8 +18,9 @@ function where(ruleOut: RuleOut, reader: ReportReader): string {
 function sentence(ruleOut: RuleOut, reader: ReportReader): string {
   const findings = ruleOut.findings.flatMap((finding) => reader.findingOf(finding) ?? []);
   const windows = findings.map((finding) => {
-    const sets = ruleOut.hardness === "physical" ? finding.possible : finding.usual;
-    return `${subjectInWords(finding, reader)} (${yearsInWords(sets.outer)})`;
+    const word = ruleOut.hardness === "physical" ? "possible" : "usual";
+    const left = yearsOfFinding(word, finding, reader);
+    return `${subjectInWords(finding, reader)} (${left.replace(`${word} `, "")})`;
   });
   const [first] = findings;
   const never = ruleOut.hardness === "physical" ? "cannot be" : "would not usually be";
@@ -31,8 +32,8 @@ function sentence(ruleOut: RuleOut, reader: ReportReader): string {
       if (first.label !== "contradictory")
         return `${capitalise(subjectInWords(first, reader))} ${never} of ${reader.claimed}.`;
       if (ruleOut.hardness === first.hardness) return findingSays(first, reader);
-      const usual = yearsInWords(first.usual.outer);
-      return `${capitalise(subjectInWords(first, reader))} would be out of its time by habit too: usual ${usual}.`;
+      const usual = yearsOfFinding("usual", first, reader);
+      return `${capitalise(subjectInWords(first, reader))} would be out of its time by habit too: ${usual}.`;
     }
     case "parts":
       return windows.length < 2

@@ -41,7 +41,7 @@ export function signInWords(sign: Sign, reader: ReportReader): ReportWords["sign
     because: sign.because.map(({ exception }) => {
       const claim = reader.claimOf(exception);
       const condition = claim?.relation === "void when" ? reader.labelOf(claim.condition) : exception;
-      return `Set aside: ${condition} was seen.`;
+      return `Set aside by ${condition}.`;
     }),
     look: sign.voidIf.map((voidIf) => voidIfInWords(voidIf, reader)),
   };

@@ -1,16 +1,18 @@
-import { type Claim, type Indicates, STRENGTHS, type Strength } from "../../domain/claim.ts";
-import type { ClaimId } from "../../domain/ids.ts";
+import { ASSUMED } from "../../domain/assumptions.ts";
+import { type Claim, type Indicates, STRENGTHS, type Strength, type TypicalOf } from "../../domain/claim.ts";
+import type { ClaimId, TermId } from "../../domain/ids.ts";
 import type { Span, Years, YearsJson } from "../../domain/years.ts";
 import { isAllYears, sameYears, yearsApart, yearsFromJson } from "../../domain/years.ts";
 import type { Telling } from "../sheet/telling.ts";
 import { claimInWords, type LabelOf, STATE_IN_WORDS } from "./claim-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { HOW_STRONGLY } from "./sign-in-words.ts";
-import { yearsInWords } from "./years-in-words.ts";
+import { yearsLeftInWords } from "./years-left-in-words.ts";
 
 /** What the words of a field sheet are made from. */
 export interface SheetReader {
   readonly labelOf: LabelOf;
+  readonly isPlace: (term: TermId) => boolean;
   readonly claimOf: (claim: ClaimId) => Claim | undefined;
   /** The claimed years; undefined where no date is claimed. */
   readonly claimed: Span | undefined;
@@ -23,27 +25,48 @@ type Told = Pick<Telling, "possible" | "usual" | "isAssumed" | "claims">;
 export function tellingInWords(telling: Told, reader: SheetReader): string {
   const claims = telling.claims.flatMap((claim) => reader.claimOf(claim) ?? []);
   const sentences = [
-    ...yearsToldInWords(telling),
+    ...yearsToldInWords(telling, claims),
     ...besideClaimed(telling, reader),
     ...signInWords(claims.filter((claim) => claim.relation === "indicates")),
   ];
-  if (sentences.length > 0) return sentences.join(" ");
-  return claims.map((claim) => withoutSubject(claim, reader.labelOf)).join(" ");
+  const typical = claims.filter((claim) => claim.relation === "typical of");
+  const told =
+    sentences.length > 0
+      ? sentences
+      : claims
+          .filter(({ relation }) => relation !== "typical of")
+          .map((claim) => withoutSubject(claim, reader.labelOf));
+  return [...told, ...typicalInWords(typical, reader)].join(" ");
 }
 
-function yearsToldInWords({ possible, usual, isAssumed }: Told): readonly string[] {
+/** "Typical of Philadelphia: points there, rules nothing out."; places and what else it is typical of each by themselves. */
+function typicalInWords(claims: readonly TypicalOf[], { labelOf, isPlace }: SheetReader): readonly string[] {
+  const say = (some: readonly TypicalOf[], where: string): readonly string[] => {
+    const objects = [...new Set(some.map(({ object }) => labelOf(object)))];
+    return objects.length === 0
+      ? []
+      : [`Typical of ${listInWords(objects, "and")}: points ${where}, rules nothing out.`];
+  };
+  const [places, others] = [true, false].map((is) => claims.filter(({ object }) => isPlace(object) === is));
+  return [...say(places ?? [], "there"), ...say(others ?? [], "to it")];
+}
+
+function yearsToldInWords(
+  { possible, usual, isAssumed }: Told,
+  claims: readonly Claim[],
+): readonly string[] {
   const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
   const known = isAssumed ? ", as far as known" : "";
   const isNarrower = !isAllYears(does) && !sameYears(can, does);
-  if (isAllYears(can)) return isNarrower ? [`${capitalise(usualInWords(usual))}.`] : [];
-  const habit = isNarrower ? `; ${usualInWords(usual)}` : "";
+  if (isAllYears(can)) return isNarrower ? [`${capitalise(usualInWords(usual, claims))}.`] : [];
+  const habit = isNarrower ? `; ${usualInWords(usual, claims)}` : "";
   return can.length === 0
     ? ["Not of this place at any time."]
-    : [`Possible ${yearsInWords(possible)}${known}${habit}.`];
+    : [`${capitalise(yearsLeftInWords("possible", possible, claims, ASSUMED))}${known}${habit}.`];
 }
 
-const usualInWords = (usual: YearsJson): string =>
-  usual.length === 0 ? "not usual here at any time" : `usual ${yearsInWords(usual)}`;
+const usualInWords = (usual: YearsJson, claims: readonly Claim[]): string =>
+  usual.length === 0 ? "not usual here at any time" : yearsLeftInWords("usual", usual, claims, ASSUMED);
 
 /** How far it lies from the claimed date; nothing where it agrees or no date is claimed. */
 function besideClaimed({ possible, usual }: Told, { claimed }: SheetReader): readonly string[] {

@@ -5,9 +5,9 @@ import type { YearsJson } from "../../domain/years.ts";
 
 /**
  * What seeing a feature would come to, the most telling first: years it cannot be outside of, a state of the part, years
- * that are usual, no more than that it is on record.
+ * that are usual, a place or form that it is typical of, no more than that it is on record.
  */
-export const TELLS = ["bound", "sign", "habit", "record"] as const;
+export const TELLS = ["bound", "sign", "habit", "typical", "record"] as const;
 export type Tells = (typeof TELLS)[number];
 
 /** A feature worth looking for on one kind of part, with what it would tell there if it were seen. */
@@ -21,12 +21,14 @@ export interface Telling {
   readonly usual: YearsJson;
   /** Only as far as this graph knows the earliest date anywhere. */
   readonly isAssumed: boolean;
-  /** The claims it rests on: those of the bound first, then of the habit, the signs, the records. */
+  /** The claims it rests on: those of the bound first, then of the habit, the signs, the records, what it is typical of. */
   readonly claims: readonly ClaimId[];
-  /** The weakest of them. */
+  /** The weakest of them; what it is typical of counts only where nothing else is told. */
   readonly strength: Strength;
   /** One of them is about this form, or one around it. */
   readonly isOfForm: boolean;
+  /** It is said to be typical of the very place that is claimed. */
+  readonly isOfPlace: boolean;
   /** Of a sign: it speaks of a change, and not only of age. */
   readonly isOfChange: boolean;
   /** It would contradict the claimed date. */

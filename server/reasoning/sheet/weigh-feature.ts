@@ -6,9 +6,10 @@ import {
   PERIOD_RELATIONS,
   STRENGTHS,
   type Strength,
+  type TypicalOf,
 } from "../../domain/claim.ts";
 import { compareText, firstDifference } from "../../domain/compare.ts";
-import type { ClaimId } from "../../domain/ids.ts";
+import type { ClaimId, TermId } from "../../domain/ids.ts";
 import { isWithin } from "../../domain/region.ts";
 import { applies } from "../../domain/scope.ts";
 import { ALL_YEARS, isAllYears, type Span, type Years, yearsToJson } from "../../domain/years.ts";
@@ -56,19 +57,22 @@ export function weighFeature(check: Check, question: SheetQuestion): Weighed | u
   const habit = supportOf(isHabit ? findSupport(check, "practice", { give: usual }) : []);
   const signs = signsOf(check, graph);
   const told = isBound || isHabit || signs.length > 0 ? [] : claimsTold(check, question);
-  const claims = [
-    ...new Set([...bound.claims, ...habit.claims, ...signs.map(({ id }) => id), ...told.map(({ id }) => id)]),
-  ];
+  const company = typicalHere(check, question);
+  const typical = company.map(({ id }) => id);
+  const dated = [...bound.claims, ...habit.claims, ...signs.map(({ id }) => id)];
+  const claims = [...new Set([...dated, ...told.map(({ id }) => id), ...typical])];
   if (claims.length === 0) return undefined;
-  const isRecord =
-    !isBound && !isHabit && signs.length === 0 && told.every(({ relation }) => relation === "attested");
+  const isRecord = dated.length === 0 && told.every(({ relation }) => relation === "attested");
+  const rank = isRecord ? (typical.length > 0 ? "typical" : "record") : "habit";
+  const tells = isBound ? "bound" : signs.length > 0 ? "sign" : rank;
   return {
-    tells: isBound ? "bound" : signs.length > 0 ? "sign" : isRecord ? "record" : "habit",
+    tells,
     possible: yearsToJson(isBound ? possible : ALL_YEARS),
     usual: yearsToJson(isHabit ? usual : ALL_YEARS),
     isAssumed: bound.assumptions.length > 0,
     claims,
-    strength: weakest(claims, graph),
+    strength: weakest(tells === "typical" ? typical : claims.filter((id) => !typical.includes(id)), graph),
+    isOfPlace: company.some(({ object }) => object === question.region),
     isOfForm: claims.some((claim) => formOf(graph.claimOf(claim)) !== undefined),
     isOfChange: signs.some(({ states }) => states.some((state) => state !== "original")),
     isAgainstDate: claimed !== undefined && verdictOn(sets, claimed).label === "contradictory",
@@ -87,9 +91,7 @@ function signsOf({ feature, views }: Check, graph: KnownGraph): readonly Indicat
     .claimsOf(feature)
     .filter((claim): claim is Indicates => claim.relation === "indicates")
     .filter((claim) => views.every(({ context }) => applies(claim.scope, context.where, graph.broader)))
-    .sort((a, b) =>
-      firstDifference(STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength), compareText(a.id, b.id)),
-    );
+    .sort(compareStrength);
 }
 
 /**
@@ -126,6 +128,34 @@ function claimsTold({ feature, views }: Check, { graph, region }: SheetQuestion)
 /** The year at which a claim begins, or ends if it states no begin. */
 const firstYear = (claim: Dated, graph: KnownGraph): number =>
   graph.yearsOf(claim).outer[0]?.find(Number.isFinite) ?? 0;
+
+/**
+ * What the feature is said to be typical of that the piece can be: its form, and the claimed place, one within it or one
+ * around it; any place where none is claimed. No style: a sheet is for none. The strongest first.
+ */
+function typicalHere({ feature, views }: Check, { graph, region }: SheetQuestion): readonly TypicalOf[] {
+  const context = views[0]?.context.where;
+  const isNear = (one: TermId, other: TermId): boolean =>
+    isWithin(one, other, graph.broader) || isWithin(other, one, graph.broader);
+  const isOfPlace = (place: TermId | undefined): boolean =>
+    place === undefined || region === undefined || isNear(place, region);
+  const canBe = (object: TermId): boolean => {
+    const kind = graph.kindOf(object);
+    if (kind === "region") return isOfPlace(object);
+    return kind === "form" && context?.form !== undefined && isNear(object, context.form);
+  };
+  return graph
+    .claimsOf(feature)
+    .filter((claim): claim is TypicalOf => claim.relation === "typical of")
+    .filter(({ object, scope: { region: place, ...scope } }) => {
+      const isHere = context !== undefined && applies(scope, context, graph.broader);
+      return isHere && isOfPlace(place) && canBe(object);
+    })
+    .sort(compareStrength);
+}
+
+const compareStrength = (a: Claim, b: Claim): number =>
+  firstDifference(STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength), compareText(a.id, b.id));
 
 const formOf = (claim: Claim): string | undefined => ("scope" in claim ? claim.scope.form : undefined);
 

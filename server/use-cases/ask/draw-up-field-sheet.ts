@@ -76,11 +76,13 @@ async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<
   const { maxDepth } = ASSUMED;
   const regions = ask.region === undefined ? [] : [ask.region];
   const around = await store.neighbourhood({ seeds, regions, maxDepth, at });
-  const sheet = drawUpSheet(ask, terms, knowGraph(around, ASSUMED));
+  const graph = knowGraph(around, ASSUMED);
+  const sheet = drawUpSheet(ask, terms, graph);
   const labels = new Map(around.terms.map((term: Term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const reader = {
     labelOf: (term: TermId) => labels.get(term) ?? term,
+    isPlace: (term: TermId) => graph.kindOf(term) === "region",
     claimOf: (claim: ClaimId) => claims.get(claim),
     claimed: ask.date === undefined ? undefined : claimedYears(ask.date, ASSUMED),
   };

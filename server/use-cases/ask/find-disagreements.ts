@@ -12,16 +12,17 @@ interface Ports {
   readonly store: Store;
 }
 
-/** A rule in words, with how much it finds. */
+/** A rule in words, with how much it finds and among how many accepted claims. */
 export interface RuleFound extends RuleWords {
   readonly id: RuleId;
   readonly count: number;
+  readonly claimCount: number;
 }
 
 /** The rules in their order, with what they find on the newest revision. */
 export async function listDisagreementRules(ports: Ports): Promise<readonly RuleFound[]> {
-  const { found } = await everythingFound(ports);
-  return RULE_IDS.map((id) => ({ id, ...RULE_WORDS[id], count: found.get(id)?.length ?? 0 }));
+  const { found, claimCount } = await everythingFound(ports);
+  return RULE_IDS.map((id) => ({ id, ...RULE_WORDS[id], count: found.get(id)?.length ?? 0, claimCount }));
 }
 
 /** What one rule finds on the newest revision, or all of them in their order; nothing for a rule that there is not. */
@@ -43,6 +44,8 @@ export async function findDisagreements(
 interface Found {
   readonly at: Revision["number"] | undefined;
   readonly found: ReadonlyMap<RuleId, readonly Disagreement[]>;
+  /** Accepted claims that were held against each other. */
+  readonly claimCount: number;
 }
 
 /** By the hash of the revision, which stands for the whole graph: the same hash gives the same findings in any store. */
@@ -52,7 +55,7 @@ const MOST_KEPT = 2;
 
 async function everythingFound(ports: Ports): Promise<Found> {
   const revision = await ports.store.newestRevision();
-  if (revision === undefined) return { at: undefined, found: new Map() };
+  if (revision === undefined) return { at: undefined, found: new Map(), claimCount: 0 };
   const known = kept.get(revision.hash);
   if (known) return known;
   const finding = findOn(ports, revision.number);
@@ -65,5 +68,6 @@ async function everythingFound(ports: Ports): Promise<Found> {
 
 async function findOn(ports: Ports, at: Revision["number"]): Promise<Found> {
   const { terms, claims } = await readGraph(ports, at);
-  return { at, found: findAllDisagreements(terms, claims) };
+  const claimCount = claims.filter(({ status }) => status === "accepted").length;
+  return { at, found: findAllDisagreements(terms, claims), claimCount };
 }

@@ -164,6 +164,7 @@ export function searchGroup(open: () => Promise<Store>): void {
         ["the outer years of a span", [1590, 1600], ["feature.lap"]],
         ["a span without end", [1850, Number.POSITIVE_INFINITY], ["feature.tear"]],
         ["no year", [1800, 1700], []],
+        ["no year, within a span", [1900, 1860], []],
       ])("[S40] by the years of dated claims: %s", async (_, years = [0, 0], wanted) => {
         expect(await found("", { years })).toEqual(wanted);
       });

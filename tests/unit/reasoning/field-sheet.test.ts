@@ -70,6 +70,43 @@ describe("what is worth looking for", () => {
     });
   });
 
+  it("[F3] is what is typical of the place, of one within or around it, and of the form", () => {
+    const typical = (object: string, rest: object = {}) =>
+      aClaim({ id: "claim.mute", relation: "typical of", subject: "feature.mute", object, ...rest });
+    const found = (object: string, sketch: Sketch, rest?: object) =>
+      entry(sheetOf({ ...sketch, claims: [typical(object, rest)] }), "feature.mute");
+    const told = { tells: "typical", possible: [[null, null]], usual: [[null, null]], isAgainstDate: false };
+    expect(found("region.home", AT_HOME)).toMatchObject({ ...told, isOfPlace: true });
+    expect(found("region.home", { region: "region.world" })).toMatchObject({ ...told, isOfPlace: false });
+    expect(found("region.world", AT_HOME)).toMatchObject({ ...told, isOfPlace: false });
+    expect(found("region.home", {})).toMatchObject({ ...told, isOfPlace: false });
+    expect(found("region.home", { region: "region.colony" })).toBeUndefined();
+    expect(found("form.case-piece", AT_HOME)).toMatchObject(told);
+    expect(found("form.stool", AT_HOME)).toBeUndefined();
+    expect(found("tool.disc-saw", AT_HOME)).toBeUndefined();
+    expect(found("region.home", AT_HOME, { form: "form.stool" })).toBeUndefined();
+  });
+
+  it("[F3] is more than typical where years or a sign say more, and then both", () => {
+    const typical = (subject: string) =>
+      aClaim({
+        id: "claim.typical",
+        relation: "typical of",
+        subject,
+        object: "region.home",
+        strength: "tentative",
+      });
+    const found = (subject: string) => entry(sheetOf({ ...AT_HOME, claims: [typical(subject)] }), subject);
+    expect(found("feature.slips")).toMatchObject({
+      ...{ tells: "habit", strength: "usual", isOfPlace: true },
+      claims: ["claim.slips", "claim.typical"],
+    });
+    expect(found("feature.turned-bun")).toMatchObject({
+      ...{ tells: "typical", strength: "tentative" },
+      claims: ["claim.bun", "claim.typical"],
+    });
+  });
+
   it("[F3] keeps to the form and the part that a claim is scoped to", () => {
     const scoped = aClaim({
       ...{ id: "claim.mute", relation: "indicates", subject: "feature.mute", states: ["later"] },

@@ -6,6 +6,7 @@ import type { Telling } from "#server/reasoning/sheet/telling.ts";
 const aTelling = (feature: string, rest: Partial<Telling> = {}): Telling => ({
   ...{ part: id("part.top"), feature: id(feature), position: "front", tells: "bound" },
   ...{ possible: [[null, null]], usual: [[null, null]], isAssumed: false, claims: [], strength: "usual" },
+  isOfPlace: false,
   ...{ isOfForm: false, isOfChange: false, isAgainstDate: false, evenness: 100, sight: "now", kinds: 3 },
   ...rest,
 });
@@ -20,6 +21,9 @@ describe("[F4] the most telling", () => {
       { tells: "sign", strength: "certain" },
     ],
     ["signs before habits", { tells: "sign", evenness: 0 }, { tells: "habit" }],
+    ["habits before what is typical", { tells: "habit" }, { tells: "typical", isOfForm: true }],
+    ["what is typical before records", { tells: "typical" }, { tells: "record", isOfForm: true }],
+    ["what is typical of the very place", { isOfPlace: true, kinds: 9 }, { isAgainstDate: true }],
     ["habits before records", { tells: "habit" }, { tells: "record", isOfForm: true }],
     ["what is seen at once before what is unfastened", { sight: "now" }, { sight: "later", isOfForm: true }],
     ["what is said of the form", { isOfForm: true }, { isAgainstDate: true }],
@@ -69,6 +73,18 @@ describe("[F5] what is told of one part", () => {
     ];
     expect(names(chooseTellings(few, 6, NO_TREE))).toEqual(["even", "next"]);
     expect(names(chooseTellings([aTelling("once", { tells: "record" })], 6, NO_TREE))).toEqual(["once"]);
+  });
+
+  it("has beyond that what is typical of the very place, four at most", () => {
+    const crowd = ["a", "b", "c"].map((name) => aTelling(name));
+    const place = ["p", "q", "r", "s", "t"].map((name) =>
+      aTelling(name, { tells: "typical", isOfPlace: true, evenness: 0 }),
+    );
+    const around = aTelling("around", { tells: "typical", strength: "firm", evenness: 0 });
+    expect(names(chooseTellings([around, ...crowd, ...place], 3, NO_TREE))).toEqual([
+      ...["a", "b", "p", "q", "r", "s", "t"],
+    ]);
+    expect(names(chooseTellings([around, ...crowd], 2, NO_TREE))).toEqual(["a", "around"]);
   });
 
   it("has of a feature and a narrower one only the more telling", () => {

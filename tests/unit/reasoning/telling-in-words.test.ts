@@ -10,11 +10,17 @@ function say(rest: Partial<Telling>, sketches: readonly ClaimSketch[] = [], clai
   const telling: Telling = {
     ...{ part: id("part.top"), feature: id("arcs"), position: "front", tells: "bound" },
     ...{ possible: [[null, null]], usual: [[null, null]], isAssumed: false, strength: "usual" },
+    isOfPlace: false,
     ...{ isOfForm: false, isOfChange: false, isAgainstDate: false, evenness: 1, sight: "now", kinds: 1 },
     claims: [...claims.keys()].map((claim) => id(claim)),
     ...rest,
   };
-  return tellingInWords(telling, { labelOf: (term) => term, claimOf: (claim) => claims.get(claim), claimed });
+  return tellingInWords(telling, {
+    labelOf: (term) => term,
+    isPlace: (term) => term.endsWith("town"),
+    claimOf: (claim) => claims.get(claim),
+    claimed,
+  });
 }
 const holes: ClaimSketch = { id: "holes", relation: "indicates", subject: "arcs", states: ["reworked"] };
 
@@ -29,6 +35,39 @@ describe("[F7] what it would mean to see a feature", () => {
     );
     expect(say({ usual: [[null, 1755]] })).toBe("Usual up to 1755.");
     expect(say({ possible: [] })).toBe("Not of this place at any time.");
+  });
+
+  it("[W9] is when there was none, where a claim says no more than that", () => {
+    const none: ClaimSketch = {
+      id: "n",
+      relation: "not found in",
+      subject: "arcs",
+      region: "Home",
+      when: "1700/1799",
+    };
+    const left: Telling["usual"] = [
+      [null, 1699],
+      [1800, null],
+    ];
+    expect(say({ usual: left }, [none])).toBe("Not found there 1700 to 1799.");
+    expect(say({ usual: left }, [none], [1760, 1770])).toBe(
+      "Not found there 1700 to 1799. Unusual at the claimed date, in a gap, 30 years from the nearest.",
+    );
+    expect(say({ possible: left, usual: left }, [{ ...none, hardness: "physical" }])).toBe(
+      "Not found there 1700 to 1799.",
+    );
+    expect(
+      say(
+        {
+          possible: [[1680, null]],
+          usual: [
+            [1680, 1699],
+            [1800, null],
+          ],
+        },
+        [none],
+      ),
+    ).toBe("Possible 1680 or later; usual 1680 to 1699, or 1800 or later.");
   });
 
   it("is how far they miss the claimed date, by one year or more, on either side or in a gap", () => {
@@ -68,6 +107,29 @@ describe("[F7] what it would mean to see a feature", () => {
     );
     expect(say({ possible: [[1793, null]], usual: [[1793, null]] }, [holes])).toBe(
       "Possible 1793 or later. Speaks for an original part worked over since.",
+    );
+  });
+
+  it("is what it is typical of, places and forms each by themselves, after what it tells else", () => {
+    const typical = (name: string, object: string): ClaimSketch => ({
+      ...{ id: name, relation: "typical of", subject: "arcs", object },
+    });
+    const some = [typical("a", "Newtown"), typical("b", "stools"), typical("c", "Oldtown")];
+    expect(say({ tells: "typical" }, some)).toBe(
+      "Typical of Newtown and Oldtown: points there, rules nothing out. Typical of stools: points to it, rules nothing out.",
+    );
+    expect(say({ possible: [[1793, null]], usual: [[1793, null]] }, [typical("a", "Newtown")])).toBe(
+      "Possible 1793 or later. Typical of Newtown: points there, rules nothing out.",
+    );
+    const record: ClaimSketch = {
+      id: "r",
+      relation: "attested",
+      subject: "arcs",
+      region: "Home",
+      when: "1803",
+    };
+    expect(say({ tells: "typical" }, [record, typical("a", "Newtown")])).toBe(
+      "On record in Home, 1803. Typical of Newtown: points there, rules nothing out.",
     );
   });
 

@@ -67,6 +67,32 @@ describe("a report in words", () => {
     expect(saysOf(words)).toContain("It is open only because sources disagree.");
   });
 
+  it("[W9] tells the years in which there was none, and of the rest neither possible nor usual", () => {
+    const none: ClaimSketch = {
+      ...{ id: "none", relation: "not found in", subject: "arcs", region: "Port", when: "1700/1799" },
+    };
+    expect(saysOf(wordsOf([{ ...none, hardness: "practice" }]))).toBe(
+      "Arcs on the drawers would be out of its time in 1765 to 1775 by 25 years: not found there 1700 to 1799. Unusual, not impossible.",
+    );
+    const hard = wordsOf([{ ...none, hardness: "physical" }]);
+    expect(saysOf(hard)).toContain("cannot be of 1765 to 1775: not found there 1700 to 1799, in a gap");
+    expect(hard.ruleOuts[0]?.says).toBe(saysOf(hard));
+    const later = wordsOf([{ ...none, hardness: "practice" }], { date: "1820" });
+    expect(saysOf(later)).toBe("Arcs on the drawers agrees with 1820: not found there 1700 to 1799.");
+    expect(saysOf(wordsOf([{ ...none, hardness: "practice", when: "../1790" }]))).toContain(
+      "not found there up to 1790",
+    );
+  });
+
+  it("[W9] tells what is left where another claim bounds it too", () => {
+    const none: ClaimSketch = {
+      ...{ id: "none", relation: "not found in", subject: "arcs", region: "Port", when: "1760/1799" },
+      hardness: "practice",
+    };
+    const until: ClaimSketch = { id: "until", relation: "common until", subject: "arcs", when: "1750" };
+    expect(saysOf(wordsOf([none, until]))).toContain("usual up to 1750");
+  });
+
   it("[W2] says in the same breath what it only holds by", () => {
     const words = wordsOf([needsSaw, sawInColony], { region: "Home" });
     expect(words.headline).toContain("cannot be of 1765 to 1775, as far as this graph knows.");
@@ -184,7 +210,7 @@ describe("a report in words", () => {
     });
     expect(aside.signs[0]).toMatchObject({
       says: "Arcs on the drawers speaks strongly for a later part.",
-      because: ["Set aside: old hole was seen."],
+      because: ["Set aside by old hole."],
       look: [],
     });
     const age: ClaimSketch = { ...sign, states: ["original"], strength: "usual" };

@@ -10,7 +10,8 @@ export type LeaningRole =
   | 'CONTRADICTION'
   | 'RULE_OUT'
   | 'SIGN'
-  | 'SILENCE';
+  | 'SILENCE'
+  | 'UNUSUAL';
 
 export type LeaningQueryVariables = Exact<{
   id: string;

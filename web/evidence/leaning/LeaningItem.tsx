@@ -7,6 +7,7 @@ type Leaning = NonNullable<LeaningQuery["claim"]>["leaning"]["examinations"][num
 
 const ROLES: Readonly<Record<LeaningRole, { readonly sign: string; readonly name: string }>> = {
   CONTRADICTION: { sign: "✕", name: "contradiction" },
+  UNUSUAL: { sign: "∕", name: "out of its time" },
   AGREEMENT: { sign: "●", name: "agreement" },
   SILENCE: { sign: "○", name: "silence" },
   RULE_OUT: { sign: "✕", name: "rule-out" },

@@ -314,6 +314,8 @@ export type DisagreementEdge = {
 /** One kind of disagreement that is looked for. */
 export type DisagreementRule = {
   readonly __typename?: 'DisagreementRule';
+  /** Accepted claims among which it was looked for. */
+  readonly claimCount: Scalars['Int']['output'];
   /** How much it finds on the newest revision. */
   readonly count: Scalars['Int']['output'];
   readonly id: Scalars['ID']['output'];
@@ -515,7 +517,8 @@ export type LeaningRole =
   | 'CONTRADICTION'
   | 'RULE_OUT'
   | 'SIGN'
-  | 'SILENCE';
+  | 'SILENCE'
+  | 'UNUSUAL';
 
 /** What joins two terms. */
 export type LinkKind =
@@ -1225,12 +1228,13 @@ export type Sureness =
   | 'PROBABLE'
   | 'SURE';
 
-/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, a record. */
+/** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, what it is typical of, a record. */
 export type Tells =
   | 'BOUND'
   | 'HABIT'
   | 'RECORD'
-  | 'SIGN';
+  | 'SIGN'
+  | 'TYPICAL';
 
 /** Something that can be seen on a part, done in a shop, bought, or named. */
 export type Term = Node & {

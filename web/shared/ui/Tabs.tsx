@@ -5,6 +5,8 @@ interface Props {
   /** Names the choice for those who do not see it. */
   label: string;
   tabs: readonly { readonly id: string; readonly label: string; readonly content: ReactNode }[];
+  /** The one that is open at first; without it the first. */
+  startsAt?: number;
 }
 
 const MOVES: Readonly<Record<string, (at: number, count: number) => number>> = {
@@ -19,9 +21,9 @@ const MOVES: Readonly<Record<string, (at: number, count: number) => number>> = {
  * Our own, since a panel of the library searches itself for something to focus at every change, which a large drawing
  * pays for.
  */
-export function Tabs({ label, tabs }: Props) {
+export function Tabs({ label, tabs, startsAt = 0 }: Props) {
   const prefix = useId();
-  const [chosen, setChosen] = useState(0);
+  const [chosen, setChosen] = useState(startsAt);
   const current = Math.min(chosen, tabs.length - 1);
   const move = (event: KeyboardEvent<HTMLDivElement>) => {
     const next = MOVES[event.key]?.(current, tabs.length);

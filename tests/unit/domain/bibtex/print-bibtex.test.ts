@@ -50,6 +50,15 @@ describe("a source as BibTeX", () => {
     expect(fields).toMatchObject({ howpublished: "United States patent", number: "51,735" });
   });
 
+  it.each([
+    ["webpage", "Web page"],
+    ["post-weblog", "Weblog post"],
+    ["post", "Web post"],
+    ["personal_communication", "Personal communication"],
+  ])("[P42] says of a %s in words what it is", (type, words) => {
+    expect(fieldsOf({ ...BOOK, type })["howpublished"]).toBe(words);
+  });
+
   it("[P42] puts signs of TeX so that they are printed, and braces never end a field", () => {
     const { title, note } = fieldsOf({ ...BOOK, title: "50 % {of} a_b#c$", note: "a\\b ~ c^d" });
     expect(title).toBe("{50 \\% \\textbraceleft{}of\\textbraceright{} a\\_b\\#c\\$}");
