@@ -71,13 +71,15 @@ async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<Ins
   const regions = ask.region === undefined ? [] : [ask.region];
   const seeds = [...terms.map(({ id }) => id), ...regions];
   const around = await store.neighbourhood({ seeds, regions, maxDepth: ASSUMED.maxDepth, at });
-  const { parts, items, considered } = drawUpPlan(ask, terms, knowGraph(around, ASSUMED), ASSUMED_ODDS);
+  const graph = knowGraph(around, ASSUMED);
+  const { parts, items, considered } = drawUpPlan(ask, terms, graph, ASSUMED_ODDS);
   const labels = new Map(around.terms.map((term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const claimed = claimedYears(ask.date, ASSUMED);
   const reader = {
     labelOf: (term: TermId) => labels.get(term) ?? term,
     claimOf: (claim: ClaimId) => claims.get(claim),
+    isPlace: (term: TermId) => graph.kindOf(term) === "region",
     claimed,
   };
   const said = claimed.every(Number.isFinite) ? yearsInWords([[...claimed]]) : "the claimed years";
