@@ -90,6 +90,7 @@ describe("the examination page", () => {
   it("[X17] has its conclusions in their order, each rule-out with its chain and sources", async () => {
     await open();
     const conclusions = screen.getByRole("region", { name: "Conclusions" });
+    await within(conclusions).findByRole("heading", { name: /^Part by part/ });
     const headings = within(conclusions)
       .getAllByRole("heading", { level: 2 })
       .map((heading) => heading.textContent?.replace(/ ·.*/, "").trim());

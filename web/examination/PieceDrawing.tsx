@@ -4,10 +4,10 @@ import { type Drawn, FormDrawing } from "#web/drawings/FormDrawing.tsx";
 import { findDrawing, pairShapes, worstOf } from "#web/drawings/part-shapes.ts";
 import type { Shape, View } from "#web/drawings/shape.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
-import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { Tabs } from "#web/shared/ui/Tabs.tsx";
 import { DrawingLegend } from "#web/weighing/DrawingLegend.tsx";
-import { HATCHED_BY, type HatchedBy, useWeighedShapes } from "#web/weighing/use-weighed-shapes.ts";
+import { HatchedByChoice } from "#web/weighing/HatchedByChoice.tsx";
+import { type HatchedBy, useWeighedShapes } from "#web/weighing/use-weighed-shapes.ts";
 import { useDeeds, useDesk } from "./desk.ts";
 import { addPart } from "./edit-piece.ts";
 import styles from "./PieceDrawing.module.css";
@@ -31,9 +31,7 @@ export function PieceDrawing() {
     );
   return (
     <figure className={styles["figure"]}>
-      <div className="screen-only">
-        <RadioGroup label="Hatched by" choices={HATCHED_BY} value={hatchedBy} onChange={setHatchedBy} />
-      </div>
+      <HatchedByChoice value={hatchedBy} onChange={setHatchedBy} />
       <Tabs
         label="Sides of the piece"
         tabs={drawing.views.map((view) => ({

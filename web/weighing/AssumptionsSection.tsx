@@ -8,7 +8,7 @@ import styles from "./Assumptions.module.css";
 import { withChosen } from "./choose-odds.ts";
 import { PartOdds } from "./PartOdds.tsx";
 import { sayLeak, sayPrior, sayWrong } from "./say-odds.ts";
-import { useWeighed } from "./weighing-desk.ts";
+import { useOdds, useWeighed } from "./weighing-desk.ts";
 
 const DATE_PRIORS: readonly { readonly id: DatePrior; readonly label: string; readonly beside?: string }[] = [
   { id: "uniform", label: "every year alike" },
@@ -21,7 +21,8 @@ const FIRST_PRIOR = 0.02;
 
 /** What is assumed and not seen: every number can be tried with its effect at once, and kept with the piece. */
 export function AssumptionsSection() {
-  const { weighed, odds, tryOdds, isTrial, dropTrial, keepTrial } = useWeighed();
+  const { weighed } = useWeighed();
+  const { odds, tryOdds, isTrial, dropTrial, keepTrial } = useOdds();
   const { headline, parts } = weighed.words;
   const wrong = odds.wrongClaims ?? 1;
   const leak = odds.leak ?? ASSUMED_ODDS.leak;

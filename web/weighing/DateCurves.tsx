@@ -2,6 +2,7 @@ import type { YearOdds } from "#server/domain/weighing/dates.ts";
 import type { Year } from "#server/domain/years.ts";
 import { YearTicks } from "#web/shared/years/YearTicks.tsx";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
+import { Aged } from "./Aged.tsx";
 import { DateCurve } from "./DateCurve.tsx";
 import styles from "./DateCurves.module.css";
 import { datesOf } from "./likeliest.ts";
@@ -17,15 +18,15 @@ const WORTH_TELLING = 0.2;
 
 /** When the piece and each of its parts were made, as curves on the axis of the strips. */
 export function DateCurves({ axis, claimed }: Props) {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { dates } = weighed.weighing;
   const { parts, whole } = weighed.words;
   if (dates === undefined || parts === undefined)
     return (
-      <section aria-labelledby="curves-heading" className={styles["section"]}>
+      <Aged stage="dates" aria-labelledby="curves-heading" className={styles["section"]}>
         <h2 id="curves-heading">How probable each year is</h2>
         <p className={styles["none"]}>It is worked out once the strips stand.</p>
-      </section>
+      </Aged>
     );
   const told = parts.filter(({ tells }) => tells);
   const silent = parts.filter(({ tells }) => !tells);
@@ -37,7 +38,7 @@ export function DateCurves({ axis, claimed }: Props) {
     </li>
   );
   return (
-    <section aria-labelledby="curves-heading" className={styles["section"]} data-old={isOld("dates")}>
+    <Aged stage="dates" aria-labelledby="curves-heading" className={styles["section"]}>
       <h2 id="curves-heading">
         How probable each year is <span>· the piece, then its parts</span>
       </h2>
@@ -103,6 +104,6 @@ export function DateCurves({ axis, claimed }: Props) {
           later work on a part
         </li>
       </ul>
-    </section>
+    </Aged>
   );
 }

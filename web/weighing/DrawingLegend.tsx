@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { StateSwatch } from "#web/drawings/StateSwatch.tsx";
 import type { DrawnState } from "#web/drawings/state-hatching.ts";
 import styles from "./DrawingLegend.module.css";
@@ -12,7 +13,7 @@ const STATES: readonly (readonly [DrawnState, string])[] = [
 ];
 
 /** What the hatchings of the drawing mean, as it is drawn now. */
-export function DrawingLegend({ hatchedBy }: { hatchedBy: HatchedBy }) {
+export const DrawingLegend = memo(function DrawingLegend({ hatchedBy }: { hatchedBy: HatchedBy }) {
   const touched = useTouched();
   const dashes =
     hatchedBy !== "state" && touched.parts.size > 0 ? " Dashed outline: touched by the story chosen." : "";
@@ -43,4 +44,4 @@ export function DrawingLegend({ hatchedBy }: { hatchedBy: HatchedBy }) {
       {dashes} {drawn}
     </figcaption>
   );
-}
+});

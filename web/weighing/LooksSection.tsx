@@ -9,6 +9,7 @@ import { Button } from "#web/shared/ui/Button.tsx";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { aidWords, moveWords } from "#web/shared/words/looking-words.ts";
+import { Aged } from "./Aged.tsx";
 import styles from "./Looks.module.css";
 import type { LookedForFragment } from "./WeighPiece.graphql.ts";
 import { useWeighed } from "./weighing-desk.ts";
@@ -20,7 +21,7 @@ const moveCode = (move: Move): MoveCode => move.toUpperCase().replaceAll(" ", "_
 
 /** What to look at next, ordered by what it would tell for the trouble; never by whether it would support the claim. */
 export function LooksSection() {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { looks } = weighed.weighing;
   const words = weighed.words.looks;
   const item = (look: Look, at: number) => {
@@ -35,10 +36,10 @@ export function LooksSection() {
     );
   };
   return (
-    <section aria-label="What to look at next" className={styles["section"]} data-old={isOld("looks")}>
+    <Aged stage="looks" aria-label="What to look at next" className={styles["section"]}>
       <h2>What to look at next</h2>
       {looks === undefined ? (
-        <p className={styles["none"]}>Not worked out.</p>
+        <p className={styles["none"]}>Not worked out yet.</p>
       ) : looks.next.length === 0 ? (
         <p className={styles["none"]}>Nothing that is not recorded yet would tell anything more.</p>
       ) : (
@@ -56,7 +57,7 @@ export function LooksSection() {
           ) : null}
         </>
       )}
-    </section>
+    </Aged>
   );
 }
 

@@ -2,6 +2,7 @@ import type { Hardness } from "#server/domain/claim.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
+import { Aged } from "./Aged.tsx";
 import { MendChoice } from "./MendChoice.tsx";
 import styles from "./Weighing.module.css";
 import { useStory, useWeighed } from "./weighing-desk.ts";
@@ -13,11 +14,11 @@ const LEVELS: readonly { readonly id: Hardness; readonly label: string }[] = [
 
 /** What would have to be true for the claim to stand: one of several for each part, and the story that they make. */
 export function MendsSection() {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { level, setLevel, story, choose } = useStory();
   const words = weighed.words.mends?.find((each) => each.level === level);
   return (
-    <section aria-label="What would have to be true" data-old={isOld("mends")} className={styles["section"]}>
+    <Aged stage="mends" aria-label="What would have to be true" className={styles["section"]}>
       <h2 className={styles["heading"]}>What would have to be true</h2>
       {story === undefined || words === undefined ? (
         <p className={styles["none"]}>It is worked out once the strips stand.</p>
@@ -48,7 +49,7 @@ export function MendsSection() {
           <Claims />
         </>
       )}
-    </section>
+    </Aged>
   );
 }
 

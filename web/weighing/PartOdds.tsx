@@ -4,12 +4,13 @@ import type { PlainStateOdds } from "#server/domain/weighing/odds.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import { RangeField } from "#web/shared/ui/RangeField.tsx";
+import { Aged } from "./Aged.tsx";
 import styles from "./Assumptions.module.css";
 import { chosenOf, withPartOdds } from "./choose-odds.ts";
 import { datesOf } from "./likeliest.ts";
 import { LEAST, MOST, moveOdds, PLAIN_STATES, type PlainState } from "./linked-odds.ts";
 import { sayStates } from "./say-odds.ts";
-import { useWeighed } from "./weighing-desk.ts";
+import { useOdds, useWeighed } from "./weighing-desk.ts";
 
 interface Props {
   /** Parts that share one state. */
@@ -27,7 +28,8 @@ const STATES: Readonly<Record<PlainState, string>> = {
 
 /** What is assumed of one part: three shares that always add up to 1, and what follows for it. */
 export function PartOdds({ group, name, follows }: Props) {
-  const { weighed, odds, tryOdds, assumedOf, isOld } = useWeighed();
+  const { weighed, assumedOf } = useWeighed();
+  const { odds, tryOdds } = useOdds();
   const [isOpen, setOpen] = useState(false);
   const chosen = chosenOf(odds, group);
   const assumed = group[0] === undefined ? undefined : assumedOf(group[0]);
@@ -63,9 +65,9 @@ export function PartOdds({ group, name, follows }: Props) {
                 onChange={(value) => tryOdds(withPartOdds(odds, group, moveOdds(shown, state, value)))}
               />
             ))}
-            <p className={styles["follows"]} data-old={isOld("dates")} aria-live="polite">
+            <Aged as="p" stage="dates" className={styles["follows"]} aria-live="polite">
               Then: {follows}.
-            </p>
+            </Aged>
             {chosen === undefined ? null : (
               <Button look="quiet" onPress={() => tryOdds(withPartOdds(odds, group, undefined))}>
                 Reset {name.replace(/^The/, "the")} to assumed

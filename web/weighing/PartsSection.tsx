@@ -1,17 +1,18 @@
 import { StateSwatch } from "#web/drawings/StateSwatch.tsx";
+import { Aged } from "./Aged.tsx";
 import { likeliestOf } from "./likeliest.ts";
 import styles from "./Weighing.module.css";
 import { useWeighed } from "./weighing-desk.ts";
 
 /** What each part most probably is, with its range; parts that nothing seen bears on stand together at the end. */
 export function PartsSection() {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { parts } = weighed.words;
   const dates = weighed.weighing.dates;
   const told = parts?.filter(({ tells }) => tells) ?? [];
   const silent = parts?.filter(({ tells }) => !tells) ?? [];
   return (
-    <section aria-label="Part by part" data-old={isOld("dates")} className={styles["section"]}>
+    <Aged stage="dates" aria-label="Part by part" className={styles["section"]}>
       <h2 className={styles["heading"]}>
         Part by part <span>· what each most probably is</span>
       </h2>
@@ -32,6 +33,6 @@ export function PartsSection() {
           assumed of such parts stands.
         </p>
       ) : null}
-    </section>
+    </Aged>
   );
 }

@@ -1,16 +1,17 @@
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { Aged } from "./Aged.tsx";
 import styles from "./Rivals.module.css";
 import { useWeighed } from "./weighing-desk.ts";
 
 /** Other stories of the piece side by side: a table where there is room, one card a story where there is not. */
 export function RivalsSection() {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { rivals, rivalsTogether } = weighed.words;
   return (
-    <section aria-labelledby="rivals-heading" className={styles["section"]} data-old={isOld("rivals")}>
+    <Aged stage="rivals" aria-labelledby="rivals-heading" className={styles["section"]}>
       <h2 id="rivals-heading">Rival stories, side by side</h2>
       {rivals === undefined ? (
-        <p className={styles["none"]}>Not worked out.</p>
+        <p className={styles["none"]}>Not worked out yet.</p>
       ) : (
         <>
           <p className={styles["says"]}>{rivalsTogether}</p>
@@ -65,7 +66,7 @@ export function RivalsSection() {
           </p>
         </>
       )}
-    </section>
+    </Aged>
   );
 }
 

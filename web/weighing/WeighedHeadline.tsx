@@ -1,15 +1,18 @@
+import { memo } from "react";
+import { Aged } from "./Aged.tsx";
 import styles from "./WeighedHeadline.module.css";
 import { WeighingStanding } from "./WeighingStanding.tsx";
-import { useWeighed } from "./weighing-desk.ts";
+import { useOdds, useWeighed } from "./weighing-desk.ts";
 
 /** The weighing as a sentence with its range, what tells most, what it depends on, and how far it is worked out. */
-export function WeighedHeadline() {
-  const { weighed, isOld, isTrial } = useWeighed();
+export const WeighedHeadline = memo(function WeighedHeadline() {
+  const { weighed } = useWeighed();
+  const { isTrial } = useOdds();
   const { headline, reasons, dependsOn } = weighed.words;
   return (
     <section className={styles["weighed"]} aria-label="The weighing">
       {headline === undefined ? null : (
-        <div data-old={isOld("dates")} className={styles["told"]}>
+        <Aged as="div" stage="dates" className={styles["told"]}>
           <p className={styles["says"]}>{headline}</p>
           {reasons && reasons.length > 0 ? (
             <ol className={styles["reasons"]}>
@@ -23,7 +26,7 @@ export function WeighedHeadline() {
               <b>It depends on</b> {dependsOn.join("; ")}.
             </p>
           ) : null}
-        </div>
+        </Aged>
       )}
       {isTrial ? (
         <p className={styles["depends"]}>
@@ -33,4 +36,4 @@ export function WeighedHeadline() {
       <WeighingStanding />
     </section>
   );
-}
+});

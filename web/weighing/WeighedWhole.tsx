@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { lazy, memo } from "react";
 import { LazyPart } from "./LazyPart.tsx";
 
 const Looks = lazy(async () => ({ default: (await import("./LooksSection.tsx")).LooksSection }));
@@ -8,10 +8,10 @@ const Assumptions = lazy(async () => ({
 }));
 
 /** Across the page: what to look at next, the rival stories, and what is assumed. */
-export const WeighedWhole = () => (
+export const WeighedWhole = memo(() => (
   <LazyPart what="What to look at next, the rival stories and what is assumed">
     <Looks />
     <Rivals />
     <Assumptions />
   </LazyPart>
-);
+));

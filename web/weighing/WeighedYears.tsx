@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { lazy, memo } from "react";
 import type { Year } from "#server/domain/years.ts";
 import type { YearAxis } from "#web/shared/years/year-axis.ts";
 import { LazyPart } from "./LazyPart.tsx";
@@ -12,9 +12,9 @@ interface Props {
 }
 
 /** Below the strips, on their axis: how probable each year is, and what each thing seen weighs. */
-export const WeighedYears = ({ axis, claimed }: Props) => (
+export const WeighedYears = memo(({ axis, claimed }: Props) => (
   <LazyPart what="How probable each year is">
     <Curves axis={axis} claimed={claimed} />
     <Weights />
   </LazyPart>
-);
+));

@@ -1,11 +1,11 @@
 import { Button } from "#web/shared/ui/Button.tsx";
 import styles from "./WeighedHeadline.module.css";
-import { useWeighed } from "./weighing-desk.ts";
+import { useRun } from "./weighing-desk.ts";
 import { STEPS, sayStep, stagesFrom } from "./weighing-steps.ts";
 
 /** How far the weighing is: what is worked out now, what was stopped or failed and is missing. */
 export function WeighingStanding() {
-  const { standing, weighed, stop, goOn } = useWeighed();
+  const { standing, weighed, stop, goOn } = useRun();
   const missing = weighed.missing.join(" ");
   switch (standing.kind) {
     case "waiting":

@@ -1,4 +1,5 @@
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { Aged } from "./Aged.tsx";
 import styles from "./Weights.module.css";
 import { useWeighed } from "./weighing-desk.ts";
 import { type WeightBar, type WeightBars, weightBars } from "./weight-bars.ts";
@@ -9,14 +10,14 @@ const signed = (log10: number | null): string =>
 
 /** What each thing seen weighs for and against the claimed years: steps that add up. */
 export function WeightsSection() {
-  const { weighed, isOld } = useWeighed();
+  const { weighed } = useWeighed();
   const { weights } = weighed.weighing;
   const words = weighed.words.weights;
   if (weights === undefined || words === undefined || weights.steps.length === 0) return null;
   const bars = weightBars(weights, words);
   const sum = bars.slight.reduce((all, { step }) => all + (step ?? 0), 0);
   return (
-    <section aria-labelledby="weights-heading" className={styles["section"]} data-old={isOld("weights")}>
+    <Aged stage="weights" aria-labelledby="weights-heading" className={styles["section"]}>
       <h2 id="weights-heading">
         What each thing seen weighs <span>· against the claim, or for it</span>
       </h2>
@@ -67,7 +68,7 @@ export function WeightsSection() {
           </ul>
         </Disclosure>
       ) : null}
-    </section>
+    </Aged>
   );
 }
 

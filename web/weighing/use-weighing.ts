@@ -126,11 +126,11 @@ export function useWeighing(piece: Piece, revision: number | undefined, mayAsk: 
     halted.current = undefined;
     setTurn((before) => before + 1);
   }, []);
-  // Until the next one is asked for, what is known is of the piece as it was.
+  // Between a change and the next asking nothing is drawn anew; the line that tells how far it is says that it waits.
   const isOfBefore = key !== undefined && weighed.key !== "" && weighed.key !== key;
   return useMemo(
     () => ({
-      weighed: isOfBefore ? withNothingFresh(weighed, weighed.key) : weighed,
+      weighed,
       standing: isOfBefore || !mayAsk ? ({ kind: "waiting" } as const) : standing,
       ...{ stop, goOn },
     }),

@@ -1,18 +1,25 @@
 import { createContext, useContext } from "react";
 import type { Hardness } from "#server/domain/claim.ts";
-import type { Piece } from "#server/domain/examination.ts";
 import type { PartId, TermId } from "#server/domain/ids.ts";
 import type { ChosenOdds } from "#server/domain/weighing/chosen-odds.ts";
 import type { PlainStateOdds } from "#server/domain/weighing/odds.ts";
 import type { Stage } from "#server/domain/weighing/weighing.ts";
 import { NOTHING_TOUCHED, type Story } from "./tell-story.ts";
 import type { WeighingRun } from "./use-weighing.ts";
+import type { Weighed } from "./weighed.ts";
 
-/** What every part of the screens of the weighing works on. */
-export interface WeighingDesk extends WeighingRun {
-  readonly piece: Piece;
-  /** True where what is shown of a stage is of the piece, or of assumptions, as they were before. */
-  readonly isOld: (stage: Stage) => boolean;
+/** What was weighed, for every part of the page that tells of it. Follows a change at leisure: the strips are painted first. */
+export interface WeighedDesk {
+  /** The same object as long as nothing new is known; whether it is old is known apart. */
+  readonly weighed: Pick<Weighed, "weighing" | "words" | "claims" | "terms">;
+  /** What is assumed of a part as long as nothing is chosen, where an answer has told. */
+  readonly assumedOf: (part: PartId) => PlainStateOdds | undefined;
+  /** Opens the field that records an answer on a part. */
+  readonly onRecord: (part: PartId, feature: TermId, label: string) => void;
+}
+
+/** What is assumed, at once as it is moved. */
+export interface OddsDesk {
   /** What is assumed of this piece in place of the usual numbers: what is tried, else what is kept. */
   readonly odds: ChosenOdds;
   /** Tried, but not kept with the piece. */
@@ -21,10 +28,6 @@ export interface WeighingDesk extends WeighingRun {
   /** Goes back to what is kept. */
   readonly dropTrial: () => void;
   readonly keepTrial: () => void;
-  /** What is assumed of a part as long as nothing is chosen, where an answer has told. */
-  readonly assumedOf: (part: PartId) => PlainStateOdds | undefined;
-  /** Opens the field that records an answer on a part. */
-  readonly onRecord: (part: PartId, feature: TermId, label: string) => void;
 }
 
 /** Which story is told of what would have to be true. */
@@ -36,9 +39,16 @@ export interface StoryDesk {
   readonly choose: (row: string, option: string) => void;
 }
 
-const WeighingContext = createContext<WeighingDesk | undefined>(undefined);
+const WeighedContext = createContext<WeighedDesk | undefined>(undefined);
+const OldContext = createContext<ReadonlySet<Stage>>(new Set());
+const RunContext = createContext<WeighingRun | undefined>(undefined);
+const OddsContext = createContext<OddsDesk | undefined>(undefined);
 const StoryContext = createContext<StoryDesk | undefined>(undefined);
-export const WeighingProvider = WeighingContext.Provider;
+export const WeighedProvider = WeighedContext.Provider;
+/** Stages of which what is shown is of the piece, or of assumptions, as they were before. */
+export const OldProvider = OldContext.Provider;
+export const RunProvider = RunContext.Provider;
+export const OddsProvider = OddsContext.Provider;
 export const StoryProvider = StoryContext.Provider;
 
 function useGiven<Given>(given: Given | undefined): Given {
@@ -46,7 +56,11 @@ function useGiven<Given>(given: Given | undefined): Given {
   return given;
 }
 
-export const useWeighed = (): WeighingDesk => useGiven(useContext(WeighingContext));
+export const useWeighed = (): WeighedDesk => useGiven(useContext(WeighedContext));
+export const useIsOld = (stage: Stage): boolean => useContext(OldContext).has(stage);
+/** How far the weighing is. */
+export const useRun = (): WeighingRun => useGiven(useContext(RunContext));
+export const useOdds = (): OddsDesk => useGiven(useContext(OddsContext));
 export const useStory = (): StoryDesk => useGiven(useContext(StoryContext));
 /** What the chosen story touches; nothing before there is one. */
 export const useTouched = (): Story["touched"] => useStory().story?.touched ?? NOTHING_TOUCHED;
