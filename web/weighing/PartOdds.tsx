@@ -34,7 +34,8 @@ export function PartOdds({ group, name, follows }: Props) {
   const chosen = chosenOf(odds, group);
   const assumed = group[0] === undefined ? undefined : assumedOf(group[0]);
   const shown = chosen ?? assumed ?? plainOf(datesOf(weighed.weighing.dates, group[0])?.prior);
-  if (shown === undefined) return null;
+  // The piece as a whole is of its own making: there is nothing to choose.
+  if (shown === undefined || (chosen === undefined && shown.original > MOST)) return null;
   return (
     <li className={styles["part"]}>
       <Disclosure
