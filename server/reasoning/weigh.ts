@@ -59,7 +59,7 @@ const WORK: Work = {
   weights: ({ posterior, subject, workings }) => readWeights(posterior(), subject.claimed, workings),
   sensitivity: ({ subject, odds, posterior, ...desk }) =>
     readSensitivity(subject, odds, { ...desk, posterior: posterior() }),
-  rivals: ({ subject, odds, workings }) => readRivals(subject, odds, workings),
+  rivals: ({ subject, odds, workings, posterior }) => readRivals(subject, odds, workings, posterior().model),
   looks: ({ job, odds }) => {
     if (job.lookFor === undefined) return undefined;
     const { features, neighbourhood } = job.lookFor;

@@ -1,4 +1,5 @@
 import type { TermId } from "../../domain/ids.ts";
+import { isAllYears } from "../../domain/years.ts";
 import type { Bound } from "../bound.ts";
 import type { KnownGraph } from "../known-graph.ts";
 import type { View } from "../view.ts";
@@ -29,10 +30,19 @@ interface Stand extends StandingTerm {
   readonly number: number;
 }
 
+interface Whole {
+  readonly key: string;
+  /** Something in it went out of use; came or went; is bounded at all. */
+  readonly falls: boolean;
+  readonly slopes: boolean;
+  readonly ends: boolean;
+}
+
 export function curvesOf(graph: KnownGraph, grid: Grid): Curves {
   const numberOf = numbering<string>();
   const dated = new Map<number, DatedTerm>();
   const stands = new Map<View, Map<TermId, Stand>>();
+  const wholes = new Map<View, Map<TermId, Whole>>();
   const known = new Map<string, Currency>();
   const knownAtTop = new Map<string, Currency>();
   const always = steady(1, grid);
@@ -52,7 +62,23 @@ export function curvesOf(graph: KnownGraph, grid: Grid): Curves {
     return stand;
   }
 
+  /** How a term stands in a view with all that it requires, and which odds its curve depends on there. */
+  function wholeOf(view: View, term: TermId): Whole {
+    const terms = wholes.get(view) ?? new Map<TermId, Whole>();
+    wholes.set(view, terms);
+    const before = terms.get(term);
+    if (before) return before;
+    const stands = view.reached(term).map((below) => standIn(view, below.term));
+    const falls = stands.some((stand) => stand.dated.slopes.fall !== undefined);
+    const slopes = falls || stands.some((stand) => stand.dated.slopes.rise !== undefined);
+    const ends = slopes || stands.some((stand) => !isAllYears(stand.dated.possible));
+    const whole = { key: stands.map(({ number }) => number).join(" "), falls, slopes, ends };
+    terms.set(term, whole);
+    return whole;
+  }
+
   function currencyIn(view: View, odds: CurveOdds): CurrencyOf {
+    const { leak, copied, lateSurvival } = odds;
     const passing = new Set<TermId>();
     const keys = new Map<string, string>();
     let isCut = false;
@@ -62,9 +88,13 @@ export function curvesOf(graph: KnownGraph, grid: Grid): Curves {
       const short = forced ? `${term} ${forced.term} ${forced.to}` : term;
       const before = keys.get(short);
       if (before !== undefined) return before;
-      const { leak, copied, lateSurvival } = odds;
-      const reached = view.reached(term).map((below) => standIn(view, below.term).number);
-      const key = [short, leak, copied, lateSurvival, ...reached].join(" ");
+      const whole = wholeOf(view, term);
+      const counting = [
+        whole.ends || forced ? leak : "",
+        whole.slopes ? copied : "",
+        whole.falls ? lateSurvival : "",
+      ];
+      const key = [short, ...counting, whole.key].join(" ");
       keys.set(short, key);
       return key;
     }

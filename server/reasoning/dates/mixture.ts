@@ -31,20 +31,31 @@ const MOST_KEPT = 1000;
 /** A mixer that knows nothing yet. Groups whose factors say the same share one shape. */
 export function mixer(): Mixer {
   const numberOf = numbering<Float64Array>();
+  const flat = new Map<Float64Array, boolean>();
+  const isFlat = (byYear: Float64Array): boolean => {
+    const found = flat.get(byYear) ?? byYear.every((value) => value === byYear[0]);
+    flat.set(byYear, found);
+    return found;
+  };
   const shapes = new Map<string, Shape>();
   const before = new Map<Shape, Map<number, Float64Array>>();
   const mixtures = new Map<Group, { readonly reuseYears: number; readonly mixture: Mixture }>();
 
   function states(group: Group, { from, to, laterWork, reuseYears }: Grid): States {
     if (shapes.size >= MOST_KEPT) for (const kept of [shapes, before, mixtures]) kept.clear();
-    const key = group.factors.map(({ byYear }) => numberOf(byYear)).join(" ");
-    const shape = shapes.get(key) ?? shapeOf(group.factors, to - from + 1, laterWork);
+    const telling = group.factors.filter(({ byYear }) => !isFlat(byYear));
+    const key = telling.map(({ byYear }) => numberOf(byYear)).join(" ");
+    const shape = shapes.get(key) ?? shapeOf(telling, to - from + 1, laterWork);
     shapes.set(key, shape);
     const means = before.get(shape) ?? new Map<number, Float64Array>();
     before.set(shape, means);
     const mean = means.get(reuseYears) ?? meanBefore(shape.seen, Math.exp(-1 / reuseYears));
     means.set(reuseYears, mean);
-    return { ...shape, before: mean, odds: oddsOf(group) };
+    // What is as probable in all years changes the scale alone.
+    const logScale = group.factors
+      .filter((factor) => !telling.includes(factor))
+      .reduce((sum, { byYear }) => sum + Math.log(byYear[0] as number), shape.logScale);
+    return { ...shape, logScale, before: mean, odds: oddsOf(group) };
   }
 
   function mix(group: Group, model: Grid): Mixture {

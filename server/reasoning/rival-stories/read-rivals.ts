@@ -4,12 +4,14 @@ import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import type { Rival, Rivals } from "../../domain/weighing/rivals.ts";
 import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
 import type { Span } from "../../domain/years.ts";
-import { readSubject, type Subject } from "../check.ts";
+import type { Subject } from "../check.ts";
 import type { Model } from "../dates/model.ts";
 import { placingOf } from "../dates/placing.ts";
 import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
 import { modelReader } from "../dates/read-model.ts";
+import { seesAlike, withPriors } from "../dates/with-priors.ts";
 import { type Workings, workingsFor } from "../dates/workings.ts";
+import { subjectIn } from "../subject-in.ts";
 import { leaveOut } from "../weights/leave-out.ts";
 import { unitsOf } from "../weights/units-of.ts";
 import { type Story, storiesOf } from "./stories.ts";
@@ -40,11 +42,12 @@ export function readRivals(
   subject: Subject,
   odds: AssumedOdds,
   workings: Workings = workingsFor(subject, odds),
+  model: Model = modelReader(subject, odds, placingOf(subject, odds, workings))(),
 ): Rivals {
   const { claimed, piece } = subject;
   const regions = regionsSuggested(subject, odds, MOST_REGIONS);
   const held = storiesOf(claimed, piece.examined, regions, odds).map((story) =>
-    holdStory(story, subject, workings),
+    holdStory(story, subject, workings, seesAlike(story.odds, odds) ? model : undefined),
   );
   const base = held.find(({ story }) => story.kind === "as-claimed");
   const best = Math.max(...held.map(({ evidence }) => evidence));
@@ -79,20 +82,17 @@ export function readRivals(
   };
 }
 
-function holdStory(story: Story, subject: Subject, workings: Workings): Held {
-  const { piece, graph, assumptions } = subject;
-  const there =
-    story.region === undefined
-      ? subject
-      : readSubject(
-          { ...piece, attribution: { ...piece.attribution, region: story.region } },
-          graph,
-          assumptions,
-        );
-  const read = modelReader(there, story.odds, placingOf(there, story.odds, workings))();
+/** `alike`: the model of the piece as it is, where the story says the same of what was seen. */
+function holdStory(story: Story, subject: Subject, workings: Workings, alike: Model | undefined): Held {
+  const { region = subject.piece.attribution.region } = story;
+  const there = story.region === undefined ? subject : subjectIn(story.region, subject);
+  const read =
+    alike && there === subject
+      ? withPriors(alike, subject, story.odds)
+      : modelReader(there, story.odds, placingOf(there, story.odds, workings))();
   const model: Model = { ...read, prior: uniformWithin(read, story.years) };
   const posterior = weighModel(model, workings.mixer);
-  const typical = typicalWeight(there, story.region ?? piece.attribution.region, story.odds);
+  const typical = typicalWeight(there, region, story.odds);
   const groups = model.cases[0]?.groups ?? [];
   return {
     ...{ story, model, loss: lossWithout(posterior, subject.claimed, typical, workings) },

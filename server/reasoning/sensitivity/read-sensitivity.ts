@@ -10,6 +10,7 @@ import { placingOf } from "../dates/placing.ts";
 import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
 import { type ModelReader, modelReader } from "../dates/read-model.ts";
 import { shareWithin } from "../dates/share-within.ts";
+import { withPriors } from "../dates/with-priors.ts";
 import type { Workings } from "../dates/workings.ts";
 import { contaminated } from "./contaminated.ts";
 import { moreLater } from "./more-later.ts";
@@ -56,9 +57,9 @@ export function readSensitivity(
     if (prior !== odds.datePrior)
       vary({ kind: "date-prior", prior }, { ...model, prior: datePrior(prior, model, claimed) });
   for (const factor of FACTORS) {
-    const again = (kind: "later-parts" | "leak" | "wrong-claims", changed: AssumedOdds): void =>
+    const again = (kind: "leak" | "wrong-claims", changed: AssumedOdds): void =>
       vary({ kind, factor }, modelReader(subject, changed, placingOf(subject, changed, workings))());
-    again("later-parts", moreLater(odds, factor));
+    vary({ kind: "later-parts", factor }, withPriors(model, subject, moreLater(odds, factor)));
     again("leak", { ...odds, leak: odds.leak * factor });
     again("wrong-claims", moreWrong(odds, factor));
   }
