@@ -3,10 +3,10 @@ import { citationsAsText } from "./citations-as-text.ts";
 import { readConfig } from "./config.ts";
 import { canonicalJson } from "./domain/canonical-json.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
-import type { Report } from "./domain/report.ts";
 import { readJsonFile } from "./formats/read-json-file.ts";
 import { readPiece } from "./formats/read-piece.ts";
 import { readReport } from "./formats/read-report.ts";
+import { readWeighing } from "./formats/read-weighing.ts";
 import { openDataToRead } from "./open-data.ts";
 import { openDump } from "./open-dump.ts";
 import type { Store } from "./ports/store.ts";
@@ -93,24 +93,27 @@ async function answer(wanted: Wanted): Promise<string | readonly Problem[]> {
     if (wanted.weigh) {
       const weighed = await weighPiece({ store, weigher: weighHere }, piece, { revision: wanted.revision });
       if (isRefusal(weighed)) return weighed.refused;
-      return wanted.words ? weighingAsText(weighed.words, piece) : `${canonicalJson(weighed.weighing)}\n`;
+      return wanted.words ? weighingAsText(weighed.words, piece) : jsonAsText(weighed.weighing, readWeighing);
     }
     const examined = await examinePiece({ store }, piece, wanted.revision);
     if (isRefusal(examined)) return examined.refused;
     const { report, words, claims } = examined;
-    if (!wanted.words) return reportAsText(report);
+    if (!wanted.words) return jsonAsText(report, readReport);
     return wordsAsText(report, words, piece, await citationsAsText(store, claims, report.revision));
   } finally {
     await store.close();
   }
 }
 
-/** The report as it is printed. Throws if it is not of the published form, which is a defect. */
-function reportAsText(report: Report): string {
-  const checked = readReport(report);
-  if ("format" in checked) return `${canonicalJson(report)}\n`;
+/** An answer as it is printed. Throws if it is not of the published form, which is a defect. */
+function jsonAsText<Answer extends { readonly format: string }>(
+  found: Answer,
+  read: (value: unknown) => Answer | readonly Problem[],
+): string {
+  const checked = read(found);
+  if ("format" in checked) return `${canonicalJson(found)}\n`;
   const wrong = checked.map(({ path, message }) => `/${path.join("/")} ${message}`);
-  throw new TypeError(`The report is not of its form: ${wrong.join(" ")}`);
+  throw new TypeError(`${found.format} is not of its form: ${wrong.join(" ")}`);
 }
 
 /** Examines a piece from the command line. Exit status: 0 for any answer, 2 for what cannot be examined. */
