@@ -5,13 +5,23 @@ import { canonicalJson } from "#server/domain/canonical-json.ts";
 import type { Claim } from "#server/domain/claim.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
+import { ASSUMED_ODDS } from "#server/domain/weighing/assumed-odds.ts";
 import type { Stage, Weighing } from "#server/domain/weighing/weighing.ts";
+import { readSubject, type Subject } from "#server/reasoning/check.ts";
+import type { Model } from "#server/reasoning/dates/model.ts";
+import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
+import { modelReader } from "#server/reasoning/dates/read-model.ts";
+import { seesAlike, withPriors } from "#server/reasoning/dates/with-priors.ts";
+import { knowGraph } from "#server/reasoning/known-graph.ts";
+import { moreLater } from "#server/reasoning/sensitivity/more-later.ts";
+import { subjectIn } from "#server/reasoning/subject-in.ts";
 import { weigh } from "#server/reasoning/weigh.ts";
 import { wholeWorld } from "#tests/support/any-graph.ts";
 import { anyHardQuestion } from "#tests/support/any-weighing.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 
 const STAGES: readonly Stage[] = ["dates", "weights", "sensitivity", "rivals"];
+const REGIONS = ["region.north", "region.north-east", "region.south"];
 const RUNS = { numRuns: 150 };
 
 const ask = (claims: readonly Claim[], piece: Piece): Weighing =>
@@ -76,6 +86,52 @@ describe("[B9] [B14] [V2] [V6] whatever is asked", () => {
       }),
       RUNS,
     );
+  });
+});
+
+const spoken = (model: Model) => {
+  const posterior = weighModel(model);
+  const groups = (model.cases[0]?.groups ?? []).map((_, i) => statesOf(posterior, i));
+  return { evidence: posterior.logEvidence, years: [...posterior.years], groups };
+};
+
+describe("[B14] what is not read again", () => {
+  it("[V1] is the same piece from another region as if it had been said to be of that", () => {
+    fc.assert(
+      fc.property(anyHardQuestion, fc.constantFrom(...REGIONS), ([claims, piece], name) => {
+        const region = id<"term">(name);
+        const graph = knowGraph(wholeWorld(claims), ASSUMED);
+        const there = { ...piece, attribution: { ...piece.attribution, region } };
+        const read = (subject: Subject) => spoken(modelReader(subject, ASSUMED_ODDS)());
+        const moved = subjectIn(region, readSubject(piece, graph, ASSUMED));
+        expect(read(moved)).toEqual(read(readSubject(there, graph, ASSUMED)));
+      }),
+      RUNS,
+    );
+  });
+
+  it("[B13] is the same piece with other odds of later parts as if it had been read with them", () => {
+    fc.assert(
+      fc.property(anyHardQuestion, fc.constantFrom(0.5, 2), ([claims, piece], factor) => {
+        const subject = readSubject(piece, knowGraph(wholeWorld(claims), ASSUMED), ASSUMED);
+        const odds = moreLater({ ...ASSUMED_ODDS, reuseYears: 120 }, factor);
+        const model = modelReader(subject, ASSUMED_ODDS)();
+        expect(seesAlike(ASSUMED_ODDS, odds)).toBe(true);
+        expect(spoken(withPriors(model, subject, odds))).toEqual(spoken(modelReader(subject, odds)()));
+      }),
+      RUNS,
+    );
+  });
+
+  it("is read again under odds that say something else of what was seen", () => {
+    for (const changed of [
+      { leak: 0.01 },
+      { copied: 0.6 },
+      { lateSurvival: 0.3 },
+      { worlds: 2 },
+      { laterWork: 0.1 },
+    ])
+      expect(seesAlike(ASSUMED_ODDS, { ...ASSUMED_ODDS, ...changed })).toBe(false);
   });
 });
 
