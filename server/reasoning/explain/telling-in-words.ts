@@ -51,10 +51,7 @@ function typicalInWords(claims: readonly TypicalOf[], { labelOf, isPlace }: Shee
   return [...say(places ?? [], "there"), ...say(others ?? [], "to it")];
 }
 
-function yearsToldInWords(
-  { possible, usual, isAssumed }: Told,
-  claims: readonly Claim[],
-): readonly string[] {
+function yearsToldInWords({ possible, usual, isAssumed }: Told, claims: readonly Claim[]): readonly string[] {
   const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
   const known = isAssumed ? ", as far as known" : "";
   const isNarrower = !isAllYears(does) && !sameYears(can, does);
