@@ -134,6 +134,11 @@ describe("the weighing on the page", () => {
       const name = /"operationName":"(\w+)"/.exec(body)?.[1];
       if (name) asked.push(name);
     });
+    const answered: string[] = [];
+    page.on("requestfinished", (request) => {
+      const name = /"operationName":"(\w+)"/.exec(request.postData() ?? "")?.[1];
+      if (name) answered.push(name);
+    });
     const parts = region(page, "Parts");
     await parts.getByRole("button", { name: /^Top screws/ }).click();
     await parts.getByRole("button", { name: /^gimlet-pointed screw/i }).click();
@@ -146,8 +151,10 @@ describe("the weighing on the page", () => {
         .waitFor();
     }
     await weighed(page);
-    await expect.poll(() => asked.filter((name) => name === "WeighPiece").length).toBe(4);
-    expect(asked.indexOf("WeighPiece")).toBeGreaterThan(asked.lastIndexOf("ChangeExamination"));
+    // On a slow machine a pause between two changes can be long enough to begin; what was begun is ended by the next change.
+    const afterTheLast = () => asked.slice(asked.lastIndexOf("ChangeExamination") + 1);
+    await expect.poll(() => afterTheLast().filter((name) => name === "WeighPiece").length).toBe(4);
+    expect(answered.filter((name) => name === "WeighPiece").length).toBeLessThan(3 * 4);
     await page.getByRole("button", { name: /^Undo/ }).click();
   });
 });
