@@ -1,5 +1,6 @@
 import { oddsFor } from "../domain/weighing/chosen-odds.ts";
 import type { WeighingJob } from "../domain/weighing/job.ts";
+import type { Looks } from "../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../domain/weighing/odds.ts";
 import { STAGES, type Stage, type Weighing } from "../domain/weighing/weighing.ts";
 import { readSubject, type Subject } from "./check.ts";
@@ -14,6 +15,7 @@ import { readLooks } from "./looks/read-looks.ts";
 import { readMends } from "./mends/read-mends.ts";
 import { readOrigins } from "./origins/read-origins.ts";
 import { readRivals } from "./rival-stories/read-rivals.ts";
+import { withWouldTell } from "./rival-stories/would-tell.ts";
 import { readSensitivity } from "./sensitivity/read-sensitivity.ts";
 import { readWeights } from "./weights/read-weights.ts";
 
@@ -47,6 +49,8 @@ interface Desk {
   readonly workings: Workings;
   readonly read: ModelReader;
   readonly posterior: () => Posterior;
+  /** What to look at, and the piece on the graph that knows it; nothing if the job does not say what could be looked for. */
+  readonly looked: () => { readonly looks: Looks; readonly wide: Subject } | undefined;
 }
 
 type Work = { readonly [S in Stage]?: (desk: Desk) => Weighing[S] };
@@ -59,13 +63,12 @@ const WORK: Work = {
   weights: ({ posterior, subject, workings }) => readWeights(posterior(), subject.claimed, workings),
   sensitivity: ({ subject, odds, posterior, ...desk }) =>
     readSensitivity(subject, odds, { ...desk, posterior: posterior() }),
-  rivals: ({ subject, odds, workings, posterior }) => readRivals(subject, odds, workings, posterior().model),
-  looks: ({ job, odds }) => {
-    if (job.lookFor === undefined) return undefined;
-    const { features, neighbourhood } = job.lookFor;
-    const wide = readSubject(job.piece, knowGraph(neighbourhood, job.assumptions), job.assumptions);
-    return readLooks(wide, { features, report: job.report }, odds);
+  rivals: ({ subject, odds, workings, posterior, looked }) => {
+    const rivals = readRivals(subject, odds, workings, posterior().model);
+    const found = looked();
+    return found ? withWouldTell(rivals, found.wide, found.looks.next, odds) : rivals;
   },
+  looks: ({ looked }) => looked()?.looks,
 };
 
 /**
@@ -83,7 +86,15 @@ export function* weighStages(job: WeighingJob): Generator<Weighed> {
     weighed ??= weighModel(read(), workings.mixer);
     return weighed;
   };
-  const desk: Desk = { job, odds, subject, workings, read, posterior };
+  let found: ReturnType<Desk["looked"]>;
+  const looked: Desk["looked"] = () => {
+    if (found || job.lookFor === undefined) return found;
+    const wide = readSubject(piece, knowGraph(job.lookFor.neighbourhood, assumptions), assumptions);
+    const { features } = job.lookFor;
+    found = { wide, looks: readLooks(wide, { features, report: job.report }, odds) };
+    return found;
+  };
+  const desk: Desk = { job, odds, subject, workings, read, posterior, looked };
   for (const stage of STAGES) {
     if (!job.stages.includes(stage)) continue;
     const answer = WORK[stage]?.(desk);

@@ -25,3 +25,13 @@ export function datePrior(
   const total = weights.reduce((sum, value) => sum + value, 0);
   return weights.map((value) => value / total);
 }
+
+/** Every year alike within these, none outside; by year - from. */
+export function uniformWithin(
+  { from, prior }: { readonly from: number; readonly prior: Float64Array },
+  [first, last]: Span,
+): Float64Array {
+  const inside = (t: number): boolean => from + t >= first && from + t <= last;
+  const count = prior.reduce((sum, _, t) => (inside(t) ? sum + 1 : sum), 0);
+  return prior.map((_, t) => (inside(t) ? 1 / count : 0));
+}

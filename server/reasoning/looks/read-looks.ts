@@ -5,7 +5,9 @@ import type { Term } from "../../domain/term.ts";
 import type { Look, Looks } from "../../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import { significant } from "../../domain/weighing/significant.ts";
+import type { Span } from "../../domain/years.ts";
 import { readSubject, type Subject } from "../check.ts";
+import { uniformWithin } from "../dates/date-prior.ts";
 import { placingOf } from "../dates/placing.ts";
 import { weighModel } from "../dates/posterior.ts";
 import { modelReader } from "../dates/read-model.ts";
@@ -67,11 +69,12 @@ export function readLooks(subject: Subject, { features, report }: LookFor, odds:
 
 const isSame = (a: Candidate, b: Candidate): boolean => a.part === b.part && a.feature === b.feature;
 
-/** Foresees each candidate on its part, in their order. */
+/** Foresees each candidate on its part, in their order; with the year of making within `years` if they are given. */
 export function weighLooks(
   { piece, graph, assumptions }: Subject,
   wanted: readonly Candidate[],
   odds: AssumedOdds,
+  years?: Span,
 ): readonly { readonly candidate: Candidate; readonly looked: Looked }[] {
   // One thing that could not be seen on each part: it says nothing, and has the part's place in the graph.
   const probes = [...new Map(wanted.map((one) => [one.part, one])).values()].map(({ part, feature }) => ({
@@ -81,7 +84,8 @@ export function weighLooks(
   const observations = [...piece.observations, ...probes];
   const wide = readSubject({ ...piece, observations }, graph, assumptions);
   const placing = placingOf(wide, odds);
-  const posterior = weighModel(modelReader(wide, odds, placing)());
+  const model = modelReader(wide, odds, placing)();
+  const posterior = weighModel(years ? { ...model, prior: uniformWithin(model, years) } : model);
   const look = foreseer(wide, placing, posterior, odds);
   const checks = new Map(wide.checks.map((check) => [check.id, check]));
   return wanted.flatMap((candidate) => {

@@ -5,6 +5,7 @@ import type { Rival, Rivals } from "../../domain/weighing/rivals.ts";
 import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
 import type { Span } from "../../domain/years.ts";
 import type { Subject } from "../check.ts";
+import { uniformWithin } from "../dates/date-prior.ts";
 import type { Model } from "../dates/model.ts";
 import { placingOf } from "../dates/placing.ts";
 import { type Posterior, statesOf, weighModel } from "../dates/posterior.ts";
@@ -102,12 +103,6 @@ function holdStory(story: Story, subject: Subject, workings: Workings, alike: Mo
       return later + reused > 0.5 ? parts : [];
     }),
   };
-}
-
-function uniformWithin({ from, prior }: Model, [first, last]: Story["years"]): Float64Array {
-  const inside = (t: number): boolean => from + t >= first && from + t <= last;
-  const count = prior.reduce((sum, _, t) => (inside(t) ? sum + 1 : sum), 0);
-  return prior.map((_, t) => (inside(t) ? 1 / count : 0));
 }
 
 /** What was seen, by how far it tells a story from the one as claimed: what its Bayes factor loses without it. */

@@ -50,7 +50,9 @@ export async function weighPiece(
   if (refusal) return refusal;
   const ask = askFor(piece, ASSUMED);
   const neighbourhood = await ports.store.neighbourhood({ ...ask, at });
-  const lookFor = stages.includes("looks") ? await lookForOn(ports.store, piece, at) : undefined;
+  // What would tell two stories apart is looked for among what to look at.
+  const asksForLooks = stages.includes("looks") || stages.includes("rivals");
+  const lookFor = asksForLooks ? await lookForOn(ports.store, piece, at) : undefined;
   const { findings, attribution } = examine(piece, neighbourhood);
   const job: WeighingJob = {
     ...{ piece, neighbourhood, assumptions: ASSUMED, report: { findings }, stages },
