@@ -11,6 +11,7 @@ import { serveWeb } from "./http/serve-web.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
+import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
   readonly url: string;
@@ -42,13 +43,17 @@ export async function startServer({
   const apollo = createApollo({ highestCost: config.highestCost, log, newSuffix });
   await apollo.start();
   let stopping: Promise<void> | undefined;
-  const contextOfRequest = () =>
-    createContext({
-      store: withinDeadline(store, config.deadline, () => performance.now()),
-      tables,
-      now: () => new Date().toISOString(),
-      newSuffix,
-    });
+  const weigher = openWeigher();
+  const contextOfRequest = (stop: AbortSignal) =>
+    createContext(
+      {
+        store: withinDeadline(store, config.deadline, () => performance.now()),
+        tables,
+        now: () => new Date().toISOString(),
+        ...{ newSuffix, weigher },
+      },
+      stop,
+    );
   const server = createHttpServer(
     {
       graphql: serveGraphql(apollo, contextOfRequest, config.largestBody),
@@ -65,6 +70,7 @@ export async function startServer({
   );
   const closeRest = async () => {
     await apollo.stop();
+    await weigher.close();
     await store.close();
   };
   try {

@@ -28,6 +28,10 @@ const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPa
 const SheetsPage = lazy(async () => ({
   default: (await import("./field-sheets/SheetsPage.tsx")).SheetsPage,
 }));
+const WeighingMethodPage = lazy(async () => ({
+  default: (await import("./method/WeighingMethodPage.tsx")).WeighingMethodPage,
+}));
+const PlanPage = lazy(async () => ({ default: (await import("./field-sheets/PlanPage.tsx")).PlanPage }));
 const PartsPage = lazy(async () => ({ default: (await import("./evidence/PartsPage.tsx")).PartsPage }));
 const RegionsPage = lazy(async () => ({
   default: (await import("./regional-forms/RegionsPage.tsx")).RegionsPage,
@@ -86,6 +90,8 @@ export const App = () => (
           <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
           <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
           <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
+          <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
+          <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
           <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
           <Route>
             <NotFoundPage />

@@ -10,6 +10,8 @@ const types = {
     ID: { input: "string", output: "string" },
     // The backslash keeps the first # part of the path.
     Report: "\\#server/domain/report.ts#Report",
+    Weighing: "\\#server/domain/weighing/weighing.ts#Weighing",
+    WeighingWords: "\\#server/domain/weighing/weighing-words.ts#WeighingWords",
   },
 };
 

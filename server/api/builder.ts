@@ -9,9 +9,12 @@ import type { ReportWords, StepInWords } from "../domain/report-words.ts";
 import type { Revision } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { AatMatch, Term } from "../domain/term.ts";
+import type { Weighing } from "../domain/weighing/weighing.ts";
+import type { WeighingWords } from "../domain/weighing/weighing-words.ts";
 import { LARGEST_PAGE, type PastEdit, type SearchHit } from "../ports/store.ts";
 import type { Examined } from "../use-cases/ask/examine-piece.ts";
 import type { FoundDisagreement, RuleFound } from "../use-cases/ask/find-disagreements.ts";
+import type { PieceWeighed } from "../use-cases/ask/weigh-piece.ts";
 import type { ExaminationChanged } from "../use-cases/examination-changed.ts";
 import type { Refusal } from "../use-cases/refusal.ts";
 import type { AsOf } from "./as-of.ts";
@@ -44,6 +47,7 @@ interface Objects {
   Piece: Piece;
   Examination: Examination;
   Examined: Examined;
+  Weighed: PieceWeighed;
   ReportWords: ReportWords;
   StepInWords: StepInWords;
   FindingInWords: ReportWords["findings"][number];
@@ -59,7 +63,11 @@ interface Types {
   Context: Context;
   Objects: Objects;
   Interfaces: { Node: { readonly id: string } };
-  Scalars: { Report: { Input: never; Output: Report } };
+  Scalars: {
+    Report: { Input: never; Output: Report };
+    Weighing: { Input: never; Output: Weighing };
+    WeighingWords: { Input: never; Output: WeighingWords };
+  };
   DefaultFieldNullability: false;
 }
 
@@ -83,6 +91,10 @@ export function createBuilder() {
     examine: b.unionType("ExamineResult", {
       types: ["Examined", "Refused"],
       resolveType: (result) => ("refused" in result ? "Refused" : "Examined"),
+    }),
+    weigh: b.unionType("WeighResult", {
+      types: ["Weighed", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "Weighed"),
     }),
     change: b.unionType("ChangeExaminationResult", {
       types: ["ExaminationChanged", "Refused"],

@@ -2,6 +2,7 @@ import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { ReferenceTables } from "../ports/reference-tables.ts";
 import type { Store } from "../ports/store.ts";
+import type { Weigher } from "../ports/weigher.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
 
 /** What the use cases stand on. */
@@ -10,12 +11,19 @@ export interface Ports {
   readonly tables: ReferenceTables;
   readonly now: Clock;
   readonly newSuffix: NewSuffix;
+  readonly weigher: Weigher;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */
 export interface Context extends Ports {
   readonly load: Loaders;
+  /** Says when nobody waits for the answer any more. */
+  readonly stop?: AbortSignal;
 }
 
 /** A fresh context; nothing loaded in one request is seen by another. */
-export const createContext = (ports: Ports): Context => ({ ...ports, load: createLoaders(ports.store) });
+export const createContext = (ports: Ports, stop?: AbortSignal): Context => ({
+  ...ports,
+  load: createLoaders(ports.store),
+  ...(stop ? { stop } : {}),
+});

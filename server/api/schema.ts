@@ -7,6 +7,7 @@ import { addExamination } from "./types/examination.ts";
 import { addExamined } from "./types/examined.ts";
 import { addFieldSheet } from "./types/field-sheet.ts";
 import { addHistory } from "./types/history.ts";
+import { addInspectionPlan } from "./types/inspection-plan.ts";
 import { addLeaning } from "./types/leaning.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
@@ -20,6 +21,7 @@ import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
 import { addSource } from "./types/source.ts";
 import { addTerm } from "./types/term.ts";
+import { addWeighed } from "./types/weighed.ts";
 
 /** The whole schema; schema.graphql is its print. */
 export function buildSchema(): GraphQLSchema {
@@ -37,12 +39,13 @@ export function buildSchema(): GraphQLSchema {
   addPiece(b);
   addExamination(b);
   addExamined(b);
+  addWeighed(b);
   addReportWords(b);
   addRefused(b);
   const pieceInput = addPieceInput(b);
   const regionTypes = addRegion(b);
   addQuery(b, pieceInput, regionTypes);
-  addFieldSheet(b);
+  addInspectionPlan(b, addFieldSheet(b));
   addMutation(b, pieceInput);
   return b.toSchema();
 }

@@ -9,10 +9,18 @@ export const ASSUMED: Assumptions = {
   pathsListed: 12,
 };
 
-/** Budgets of the search, in steps and never in time. Where one is met, the report names what was left (`too-many-proofs`). */
+/** Budgets of the search, in steps and never in time. Where one is met, the report names what was left (`too-many-proofs`, `too-many-rule-outs`). */
 export const BUDGET = {
   /** Irredundant proofs kept of one term at one place. */
   proofs: 64,
   /** Rule-outs listed. */
   ruleOuts: 300,
+  /** Sets that a search for clashes of three or more asks of, over all places of a piece. */
+  asked: 1000,
+  /** Decisions it takes at one place in choosing them. */
+  decisions: 50_000,
+  /** Clashes of three or more put together, over all places. */
+  clashes: 10_000,
+  /** Choices in dividing the parts among origins. */
+  grouped: 100_000,
 } as const;

@@ -1,4 +1,5 @@
 import { checkGroups } from "./check-groups.ts";
+import { checkOdds } from "./check-odds.ts";
 import { checkPartTree } from "./check-part-tree.ts";
 import type { Attribution, Piece } from "./examination.ts";
 import type { TermId } from "./ids.ts";
@@ -28,6 +29,7 @@ export function checkPiece(
     ...checkPartTree(piece.parts),
     ...checkObservations(piece),
     ...checkGroups(piece),
+    ...checkOdds(piece),
   ];
 }
 

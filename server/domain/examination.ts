@@ -1,4 +1,5 @@
 import type { ExaminationId, ObservationId, PartId, TermId } from "./ids.ts";
+import type { ChosenOdds } from "./weighing/chosen-odds.ts";
 import type { Year } from "./years.ts";
 
 /** What is claimed of the piece. The date is EDTF in the role `event`; what is not stated is unknown. */
@@ -51,6 +52,8 @@ export interface Piece {
   readonly together: readonly (readonly PartId[])[];
   /** Pairs of parts that cannot share an origin. */
   readonly separate: readonly (readonly [PartId, PartId])[];
+  /** What the examiner assumes of this piece in place of the usual odds. */
+  readonly odds?: ChosenOdds;
 }
 
 /** A stored piece. `version` counts its changes; `undoTo` is the version an undo goes back to. */

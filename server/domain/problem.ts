@@ -32,6 +32,7 @@ export const PROBLEM_CODES = [
   "TOO_LARGE",
   "UNREADABLE_FILE",
   "NOTHING_TO_UNDO",
+  "IMPOSSIBLE_ODDS",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 

@@ -21,7 +21,9 @@ export interface Report {
   readonly attribution: AttributionReading;
   /** One per observation and per checked part of the attribution, the weightiest first (E23). */
   readonly findings: readonly Finding[];
+  /** Physical ones first, against the attribution first, what would take least to give up first; up to a stated number. */
   readonly ruleOuts: readonly RuleOut[];
+  readonly ruleOutCount: RuleOutCount;
   readonly notSearched: readonly NotSearched[];
   readonly signs: readonly Sign[];
   readonly parts: readonly PartSummary[];
@@ -210,15 +212,26 @@ export interface RuleOut {
   readonly against: "attribution" | "parts" | "observation";
   readonly places: readonly Place[];
   readonly atoms: readonly Atom[];
-  /** Findings (one or two) whose windows clash. */
+  /** Findings whose windows clash. */
   readonly findings: readonly string[];
   readonly parts: readonly PartId[];
   readonly gapYears?: number;
 }
 
-/** A residue the search does not cover, named rather than passed over. */
+/** How many rule-outs there are, listed or not. One of two parts counts with each, one of two claims too. */
+export interface RuleOutCount {
+  readonly count: number;
+  /** The search ended before it was through: there can be more. */
+  readonly isLowerBound: boolean;
+  /** `first`: the foremost of them in the list. */
+  readonly byPart: readonly { readonly part: PartId; readonly count: number; readonly first: string }[];
+  /** By the claims that say when or where; not those that say what is needed to make a thing. */
+  readonly byClaim: readonly { readonly claim: ClaimId; readonly count: number; readonly first: string }[];
+}
+
+/** What the search does not cover, named rather than passed over: where a budget was met, and what giving up a claim would bring back. */
 export interface NotSearched {
-  readonly why: "windows-with-gaps" | "several-places" | "too-many-proofs" | "claims-given-up";
+  readonly why: "too-many-proofs" | "too-many-rule-outs" | "claims-given-up";
   readonly findings: readonly string[];
 }
 

@@ -1,5 +1,5 @@
 import type { Sign } from "./report.ts";
 
-/** Whether a sign speaks of anything but an original part as it was made. */
+/** Whether a sign speaks against an original part as it was made. One of age, which an original part shows too, does not. */
 export const speaksOfChange = ({ speaks, states }: Pick<Sign, "speaks" | "states">): boolean =>
-  speaks === "against" ? states.includes("original") : states.some((state) => state !== "original");
+  (speaks === "against") === states.includes("original");

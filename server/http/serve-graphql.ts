@@ -8,7 +8,7 @@ import { readBody } from "./read-body.ts";
 /** Serves GraphQL over HTTP (the specification of that name) from an Apollo Server that has been started. */
 export function serveGraphql(
   apollo: ApolloServer<Context>,
-  createContext: () => Context,
+  createContext: (stop: AbortSignal) => Context,
   largestBody: number,
 ): Handler {
   return async (request, response) => {
@@ -35,7 +35,7 @@ export function serveGraphql(
         search: new URL(request.url ?? "/", "http://localhost").search,
         body: parsed.value,
       },
-      context: async () => createContext(),
+      context: async () => createContext(whenGone(response)),
     });
     for (const [name, value] of headers) response.setHeader(name, value);
     response.statusCode = status ?? 200;
@@ -43,6 +43,15 @@ export function serveGraphql(
     for await (const chunk of answer.asyncIterator) response.write(chunk);
     response.end();
   };
+}
+
+/** Fires when the client is gone before it has its answer. */
+function whenGone(response: ServerResponse): AbortSignal {
+  const gone = new AbortController();
+  response.once("close", () => {
+    if (!response.writableEnded) gone.abort();
+  });
+  return gone.signal;
 }
 
 /** The connection is closed: what is still on its way is not read. */

@@ -43,15 +43,23 @@ export interface Subject {
   readonly checks: readonly Check[];
 }
 
-/** Reads a piece against a graph. The order of parts and observations in it makes no difference. */
-export function readSubject(piece: Piece, graph: KnownGraph, assumptions: Assumptions): Subject {
+/**
+ * Reads a piece against a graph. The order of parts and observations in it makes no difference. Places are those that `whole` tells
+ * apart: the graph itself, or the one that it is left of.
+ */
+export function readSubject(
+  piece: Piece,
+  graph: KnownGraph,
+  assumptions: Assumptions,
+  whole: KnownGraph = graph,
+): Subject {
   const { attribution } = piece;
   const parts = readParts(piece);
-  const places = placesWithin(graph, attribution.region);
+  const places = placesWithin(whole, attribution.region);
   const views = new Map<string, View>();
   const viewsOf = (part: PartId | undefined, exceptions: Exceptions): readonly View[] => {
     const found = piece.parts.find(({ id }) => id === part);
-    const own = found?.region === undefined ? places : placesWithin(graph, found.region);
+    const own = found?.region === undefined ? places : placesWithin(whole, found.region);
     return own.map((place) => {
       const of = { form: attribution.form, part: found?.kind, exceptions };
       const context = contextAt(graph, place, of);

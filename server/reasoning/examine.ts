@@ -30,7 +30,7 @@ export function examine(
     subject.claimed,
   );
   const findings = found.map(({ finding }) => finding);
-  const { ruleOuts, notSearched } = ruleOut(subject);
+  const { ruleOuts, ruleOutCount, notSearched } = ruleOut(subject);
   const signs = readSigns(subject);
   return {
     format: "scribeline/report",
@@ -43,6 +43,7 @@ export function examine(
     attribution: readAttribution(subject),
     findings,
     ruleOuts,
+    ruleOutCount,
     notSearched,
     signs,
     parts: summariseParts(subject, found, signs),

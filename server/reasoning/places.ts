@@ -8,12 +8,17 @@ import type { KnownGraph } from "./known-graph.ts";
 /**
  * The places of an attribution (E14): each region at or below the claimed one that a claim of the neighbourhood names, or that
  * lies on the way to one, and for those with others below them "elsewhere in it". A region that no claim tells apart from
- * what surrounds it is part of that. Without a claimed region all places; with nothing to tell them apart, one.
+ * what surrounds it is part of that. Without a claimed region all places; with nothing to tell them apart, one. Regions `apart` are
+ * told apart though no claim does.
  */
-export function placesWithin(graph: KnownGraph, claimed: TermId | undefined): readonly Place[] {
+export function placesWithin(
+  graph: KnownGraph,
+  claimed: TermId | undefined,
+  apart: readonly TermId[] = [],
+): readonly Place[] {
   const { broader } = graph;
   const nodes = new Set<TermId>(claimed === undefined ? [] : [claimed]);
-  for (const region of graph.claims.flatMap(regionsNamed))
+  for (const region of [...graph.claims.flatMap(regionsNamed), ...apart])
     for (const node of ancestors(region, broader))
       if (claimed === undefined || isWithin(node, claimed, broader)) nodes.add(node);
   const below = (node: TermId): TermId[] => sorted(nodes).filter((other) => broader.get(other) === node);
@@ -21,7 +26,8 @@ export function placesWithin(graph: KnownGraph, claimed: TermId | undefined): re
   const places: Place[] = [];
   /** Adds the places at and below a node; says whether all of it is one with what surrounds it. */
   const add = (node: TermId, around: string | undefined): boolean => {
-    const mark = markOf(graph, node);
+    const mark =
+      markOf(graph, node) + apart.map((region) => Number(isWithin(node, region, broader))).join("");
     const own = places.length;
     places.push({ region: node, elsewhere: false });
     const alike = below(node).map((child) => add(child, mark));

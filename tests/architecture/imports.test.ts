@@ -15,6 +15,12 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["server/domain/", "server/reasoning/", "server/ports/", "server/use-cases/"],
     packages: [],
   },
+  {
+    from: "server/weigher/",
+    folders: ["server/domain/", "server/reasoning/", "server/ports/", "server/solver/", "server/weigher/"],
+    packages: ["node:worker_threads"],
+  },
+  { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
   { from: "server/chain/", folders: ["server/domain/", "server/chain/"], packages: ["node:crypto"] },
   {
     from: "server/search/",
@@ -76,6 +82,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["web/answers/", "web/strips/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
+  {
+    from: "web/weighing/",
+    folders: ["web/weighing/", "web/strips/", "web/drawings/", "web/shared/", "server/domain/"],
+    packages: ["*"],
+  },
   ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets"].map(
     (task) => ({
       from: `web/${task}/`,
@@ -87,6 +98,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
         "web/graph/",
         "web/drawings/",
         "web/actions/",
+        ...(task === "examination" ? ["web/weighing/"] : []),
         "server/domain/",
       ],
       packages: ["*"],

@@ -92,6 +92,28 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
     },
   ],
   [
+    "the weighing, with dearer stories, notes on looking and shares unfolded, and an answer to be recorded",
+    CHEST,
+    async (page) => {
+      await page.getByText(/^Weighed under what is assumed/).waitFor();
+      for (const fold of await page.getByRole("button", { name: /more that ask more$/ }).all())
+        await fold.click();
+      for (const fold of await page.getByRole("button", { name: "How to look" }).all())
+        if (await fold.isVisible()) await fold.click();
+      await page.locator("#assumed h4 button").first().click();
+      await page.getByRole("checkbox", { name: /made later to look old/ }).check();
+      await page
+        .getByRole("radiogroup", { name: "Hatched by" })
+        .getByText("what it most probably is")
+        .click();
+      await page
+        .getByRole("button", { name: /^Record the answer/ })
+        .first()
+        .click();
+      await page.getByText(/^Weighed under what is assumed/).waitFor();
+    },
+  ],
+  [
     "the path view",
     CHEST,
     async (page) => {

@@ -59,6 +59,8 @@ async function tabThrough(page: Page): Promise<readonly Stop[]> {
 describe("the examination page by keyboard alone", () => {
   it("leads through piece, years and conclusions in that order, with the focus always seen, and out again", async () => {
     const page = await open(CHEST);
+    // What is still being worked out would move what the focus is on.
+    await page.getByText(/^Weighed under what is assumed/).waitFor();
     const stops = await tabThrough(page);
     expect(stops[0]?.name).toBe("Skip to the page");
     const sections = stops.map(({ within }) => within).filter((name, at, all) => name !== all[at - 1]);

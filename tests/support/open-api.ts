@@ -8,6 +8,7 @@ import type { Log } from "#server/ports/log.ts";
 import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { weighHere } from "#server/weigher/weigh-here.ts";
 
 type LogLine = Parameters<Log>[0];
 
@@ -43,7 +44,7 @@ export async function openApi(
       store,
       tables: tablesOf(rows),
       now: () => "2026-02-02T00:00:00Z",
-      newSuffix,
+      ...{ newSuffix, weigher: weighHere },
     });
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");

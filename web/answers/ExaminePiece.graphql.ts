@@ -20,10 +20,27 @@ export type Basis =
   | 'FROM_MEMORY'
   | 'PUBLISHED';
 
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOddsInput = {
+  readonly datePrior?: DatePrior | null | undefined;
+  /** Probability outside all known years. */
+  readonly leak?: number | null | undefined;
+  /** Prior of “made later to look old”. */
+  readonly madeToDeceive?: number | null | undefined;
+  readonly parts?: ReadonlyArray<PartOddsInput> | null | undefined;
+  /** Times the probability that claims are wrong. */
+  readonly wrongClaims?: number | null | undefined;
+};
+
 export type ClaimStatus =
   | 'ACCEPTED'
   | 'PROPOSED'
   | 'REJECTED';
+
+export type DatePrior =
+  | 'AS_CLAIMED'
+  | 'PRODUCTION'
+  | 'UNIFORM';
 
 export type Hardness =
   | 'PHYSICAL'
@@ -50,6 +67,14 @@ export type PartInput = {
   readonly within?: string | null | undefined;
 };
 
+/** Odds of three states of a part; they add up to 1. */
+export type PartOddsInput = {
+  readonly later: number;
+  readonly original: number;
+  readonly part: string;
+  readonly reused: number;
+};
+
 export type PieceInput = {
   readonly attribution: AttributionInput;
   /** Year in which the piece was looked at. */
@@ -57,6 +82,7 @@ export type PieceInput = {
   readonly invented?: boolean;
   readonly note?: string | null | undefined;
   readonly observations: ReadonlyArray<ObservationInput>;
+  readonly odds?: ChosenOddsInput | null | undefined;
   readonly parts: ReadonlyArray<PartInput>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate?: ReadonlyArray<ReadonlyArray<string>>;
@@ -72,6 +98,7 @@ export type ProblemCode =
   | 'DAMAGED_DUMP'
   | 'DUPLICATE_ID'
   | 'EMPTY_LIST'
+  | 'IMPOSSIBLE_ODDS'
   | 'MISSING_LOCATOR'
   | 'NOTHING_TO_UNDO'
   | 'OTHER_VERSION'

@@ -4,7 +4,9 @@ import { LIST_MOVES } from "#web/shared/navigation/list-moves.ts";
 import { DimensionMark } from "./DimensionMark.tsx";
 import styles from "./FormDrawing.module.css";
 import { HATCHING, Hatching } from "./Hatching.tsx";
+import { placeFigures } from "./place-figures.ts";
 import type { Shape, View } from "./shape.ts";
+import { type DrawnState, STATE_HATCHING } from "./state-hatching.ts";
 
 /** What a shape stands for on this piece. */
 export interface Drawn {
@@ -12,6 +14,12 @@ export interface Drawn {
   readonly says: string;
   readonly speaks: PartSummary["speaks"];
   readonly isChosen: boolean;
+  /** Hatched by what it most probably is, in place of what speaks against it. */
+  readonly state?: DrawnState;
+  /** A few letters written on it where there is room: "0.83". `says` says the same. */
+  readonly figure?: string;
+  /** Outlined with dashes: the story chosen touches it. */
+  readonly isTouched?: boolean;
 }
 
 interface Props {
@@ -49,6 +57,10 @@ export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onC
     setCurrent(next);
     event.currentTarget.querySelectorAll<SVGGElement>("[role=button]")[next]?.focus();
   };
+  const drawn = view.shapes.map((shape) => ({ shape, as: drawnAs(shape) }));
+  const figures = placeFigures(
+    drawn.map(({ shape, as }) => ({ outline: shape.outline, figure: as.figure ?? "" })),
+  );
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot hold a drawing.
     <svg
@@ -60,11 +72,11 @@ export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onC
     >
       <Hatching prefix={prefix} />
       {view.ground ? <path d={view.ground} className={styles["ground"]} /> : null}
-      {view.shapes.map((shape, i) => (
+      {drawn.map(({ shape, as }, i) => (
         <ShapeButton
           key={shape.key}
           shape={shape}
-          {...drawnAs(shape)}
+          {...as}
           prefix={prefix}
           isInTabOrder={i === current}
           onChoose={choose}
@@ -73,6 +85,13 @@ export const FormDrawing = memo(function FormDrawing({ label, view, drawnAs, onC
       {view.dimensions.map((dimension) => (
         <DimensionMark key={`${dimension.along} ${dimension.from}`} {...dimension} />
       ))}
+      <svg className={styles["figures"]} aria-hidden="true">
+        {figures.map(({ x, y, says }) => (
+          <text key={`${x} ${y}`} x={x} y={y} textAnchor="middle" className={styles["figure"]}>
+            {says}
+          </text>
+        ))}
+      </svg>
       {view.captions?.map(({ x, y, says }) => (
         <text key={says} x={x} y={y} className={styles["says"]}>
           {says}
@@ -93,12 +112,14 @@ const ShapeButton = memo(function ShapeButton({
   shape,
   says,
   speaks,
+  state,
   isChosen,
+  isTouched = false,
   prefix,
   isInTabOrder,
   onChoose,
 }: ShapeProps) {
-  const hatching = HATCHING[speaks];
+  const hatching = state === undefined ? HATCHING[speaks] : STATE_HATCHING[state];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand inside a drawing.
     <g
@@ -127,6 +148,7 @@ const ShapeButton = memo(function ShapeButton({
       ) : null}
       <path d={shape.outline} className={styles[shape.weight]} />
       {shape.detail ? <path d={shape.detail} className={styles["detail"]} /> : null}
+      {isTouched ? <path d={shape.outline} className={styles["touched"]} /> : null}
     </g>
   );
 });

@@ -39,5 +39,35 @@ export const Hatching = ({ prefix }: { prefix: string }) => (
       <circle cx="2" cy="2" r="0.75" className={styles["dots"]} />
       <circle cx="6.5" cy="6.5" r="0.75" className={styles["dots"]} />
     </pattern>
+    <pattern id={`${prefix}-original`} width="24" height="9" patternUnits="userSpaceOnUse">
+      <path d="M0 3.2c6-.9 12 .9 24 0" className={styles["grain"]} />
+    </pattern>
+    <pattern
+      id={`${prefix}-later`}
+      width="5"
+      height="5"
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(45)"
+    >
+      <line y2="5" className={styles["state"]} />
+    </pattern>
+    <pattern
+      id={`${prefix}-reused`}
+      width="7"
+      height="7"
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(45)"
+    >
+      <path d="M0 0V7M0 0H7" className={styles["state"]} />
+    </pattern>
+    <pattern
+      id={`${prefix}-reworked`}
+      width="6"
+      height="10"
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(-45)"
+    >
+      <path d="M0 0V6M3 5V11M3 -5V1" className={styles["state"]} />
+    </pattern>
   </defs>
 );

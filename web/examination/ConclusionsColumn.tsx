@@ -1,4 +1,5 @@
 import type { Glossary } from "#web/strips/glossary.ts";
+import { WeighedConclusions } from "#web/weighing/WeighedConclusions.tsx";
 import { Assumed } from "./Assumed.tsx";
 import { Cautions } from "./Cautions.tsx";
 import styles from "./ConclusionsColumn.module.css";
@@ -12,7 +13,10 @@ interface Props {
   glossary: Glossary;
 }
 
-/** What follows, in this order: what rules it out, what would be unusual, signs of alteration, what is left open. */
+/**
+ * What follows, in this order: what rules it out, what would be unusual, what would have to be true, how many pieces are in it, what each
+ * part is, signs of alteration, what is left open.
+ */
 export function ConclusionsColumn({ answer, glossary }: Props) {
   if (answer.kind !== "examined")
     return (
@@ -50,6 +54,7 @@ export function ConclusionsColumn({ answer, glossary }: Props) {
           words={words}
           glossary={glossary}
         />
+        <WeighedConclusions />
         <Signs report={report} words={words} glossary={glossary} />
         <Gaps
           title="What was not searched"

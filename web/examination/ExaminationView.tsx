@@ -1,11 +1,15 @@
 import { useCallback, useMemo, useState } from "react";
-import type { ObservationId, PartId } from "#server/domain/ids.ts";
+import type { ObservationId, PartId, TermId } from "#server/domain/ids.ts";
+import type { ChosenOdds } from "#server/domain/weighing/chosen-odds.ts";
 import { undoChange } from "#web/actions/undo-change.ts";
 import { useShortcuts } from "#web/actions/use-shortcuts.ts";
 import type { StripRow } from "#web/strips/strip-row.ts";
+import { WeighedWhole } from "#web/weighing/WeighedWhole.tsx";
+import { WeighingOfPiece } from "#web/weighing/WeighingOfPiece.tsx";
 import { ConclusionsColumn } from "./ConclusionsColumn.tsx";
-import { type Deeds, DeedsProvider, type Desk, DeskProvider } from "./desk.ts";
+import { type Asked, type Deeds, DeedsProvider, type Desk, DeskProvider } from "./desk.ts";
 import styles from "./ExaminationView.module.css";
+import { chooseOdds } from "./edit-piece.ts";
 import { Headline } from "./Headline.tsx";
 import { MeanwhileDialog } from "./MeanwhileDialog.tsx";
 import { PieceColumn } from "./PieceColumn.tsx";
@@ -28,6 +32,7 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
   const strips = useStrips(stored, glossary);
   const [chosenPart, choosePart] = useState<PartId>();
   const [editing, editObservation] = useState<ObservationId>();
+  const [asked, askFor] = useState<Asked>();
   const width = useWidth();
   useShortcuts(ACTIONS, examination);
 
@@ -45,12 +50,23 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
     problems: standing.kind === "refused" ? standing.problems : refusedAnswer,
     chosenPart,
     editing,
+    asked,
   };
   const { edit } = examination;
   const deeds = useMemo<Deeds>(
-    () => ({ edit, glossary, learn, choosePart, editObservation }),
+    () => ({ edit, glossary, learn, choosePart, askFor, editObservation }),
     [edit, glossary, learn],
   );
+
+  const onRecord = useCallback(
+    (part: PartId, feature: TermId, label: string) => {
+      learn(feature, label);
+      choosePart(part);
+      askFor({ part, feature, label });
+    },
+    [learn],
+  );
+  const onKeep = useCallback((odds: ChosenOdds) => edit(chooseOdds(odds)), [edit]);
 
   const piece = <PieceColumn key="piece" strips={strips} />;
   const years = useMemo(
@@ -75,11 +91,20 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
     <DeedsProvider value={deeds}>
       <DeskProvider value={desk}>
         <article className={styles["examination"]} data-width={width}>
-          <TitleBlock />
-          <Headline />
-          <div className={styles["columns"]}>
-            {width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions]}
-          </div>
+          <WeighingOfPiece
+            piece={stored.piece}
+            revision={examined?.revision}
+            mayAsk={standing.kind !== "saving"}
+            onKeep={onKeep}
+            onRecord={onRecord}
+          >
+            <TitleBlock />
+            <Headline />
+            <div className={styles["columns"]}>
+              {width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions]}
+            </div>
+            {examined ? <WeighedWhole /> : null}
+          </WeighingOfPiece>
           <MeanwhileDialog />
         </article>
       </DeskProvider>

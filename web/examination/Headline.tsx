@@ -1,4 +1,5 @@
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
+import { WeighedHeadline } from "#web/weighing/WeighedHeadline.tsx";
 import { useDesk } from "./desk.ts";
 import styles from "./Headline.module.css";
 import { problemsElsewhere } from "./problem-at.ts";
@@ -26,6 +27,7 @@ export function Headline() {
           ))}
         </ul>
       ) : null}
+      {words ? <WeighedHeadline /> : null}
       {elsewhere.map((problem) => (
         <p key={problem.path.join()} role="alert" className={styles["problem"]}>
           {problem.message}

@@ -7,10 +7,11 @@ import { seenWords } from "#web/shared/words/seen-words.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
 import type { StripMark } from "#web/strips/strip-row.ts";
 import { AddObservation } from "./AddObservation.tsx";
-import { useDeeds } from "./desk.ts";
+import { type Asked, useDeeds } from "./desk.ts";
 import { ObservationItem } from "./ObservationItem.tsx";
 import { PartFields } from "./PartFields.tsx";
 import styles from "./PartList.module.css";
+import { RecordAnswer } from "./RecordAnswer.tsx";
 import type { PartRow } from "./use-part-rows.ts";
 
 interface Props {
@@ -19,6 +20,8 @@ interface Props {
   /** Of the observations; only an open part shows them. */
   marks: ReadonlyMap<ObservationId, StripMark> | undefined;
   editing: ObservationId | undefined;
+  /** What is to be recorded on it. */
+  asked: Asked | undefined;
 }
 
 const MARKS: Readonly<Record<PartSummary["speaks"], StripMark | "not-looked">> = {
@@ -43,7 +46,7 @@ function countWords(observations: readonly Observation[]): string {
 }
 
 /** One part as a line; open, what was seen on it and the fields to add more. */
-export const PartItem = memo(function PartItem({ row, isOpen, marks, editing }: Props) {
+export const PartItem = memo(function PartItem({ row, isOpen, marks, editing, asked }: Props) {
   const { choosePart } = useDeeds();
   const { part, depth, seen, speaks, says } = row;
   return (
@@ -73,6 +76,7 @@ export const PartItem = memo(function PartItem({ row, isOpen, marks, editing }: 
             </ul>
           ) : null}
           <div className="screen-only">
+            {asked ? <RecordAnswer key={asked.feature} asked={asked} /> : null}
             <AddObservation part={part} />
             <PartFields part={part} />
           </div>

@@ -11,7 +11,7 @@ interface Props {
 
 /** The parts of the piece with what speaks on each; the chosen one is open. */
 export function PartList({ marks }: Props) {
-  const { chosenPart, editing } = useDesk();
+  const { chosenPart, editing, asked } = useDesk();
   const rows = usePartRows();
   if (rows.length === 0)
     return (
@@ -35,6 +35,7 @@ export function PartList({ marks }: Props) {
               isOpen={isOpen}
               marks={isOpen ? marks : undefined}
               editing={isOpen ? editing : undefined}
+              asked={isOpen && asked?.part === row.part.id ? asked : undefined}
             />
           );
         })}

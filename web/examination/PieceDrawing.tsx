@@ -5,6 +5,9 @@ import { findDrawing, pairShapes, worstOf } from "#web/drawings/part-shapes.ts";
 import type { Shape, View } from "#web/drawings/shape.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { Tabs } from "#web/shared/ui/Tabs.tsx";
+import { DrawingLegend } from "#web/weighing/DrawingLegend.tsx";
+import { HatchedByChoice } from "#web/weighing/HatchedByChoice.tsx";
+import { type HatchedBy, useWeighedShapes } from "#web/weighing/use-weighed-shapes.ts";
 import { useDeeds, useDesk } from "./desk.ts";
 import { addPart } from "./edit-piece.ts";
 import styles from "./PieceDrawing.module.css";
@@ -12,6 +15,7 @@ import { useKindsOfPart } from "./use-kinds-of-part.ts";
 
 /** The form of the piece as a line drawing, each part hatched by what speaks against it. Nothing where we have none. */
 export function PieceDrawing() {
+  const [hatchedBy, setHatchedBy] = useState<HatchedBy>("evidence");
   const { stored, piece } = useDesk();
   const { form } = piece.attribution;
   const broader = stored.form?.id === form ? (stored.form?.broaderTerms.map((term) => term.id) ?? []) : [];
@@ -27,26 +31,37 @@ export function PieceDrawing() {
     );
   return (
     <figure className={styles["figure"]}>
+      <HatchedByChoice value={hatchedBy} onChange={setHatchedBy} />
       <Tabs
         label="Sides of the piece"
         tabs={drawing.views.map((view) => ({
           id: view.key,
           label: view.label,
-          content: <PieceView view={view} label={`${drawing.label}, ${view.label.toLowerCase()}`} />,
+          content: (
+            <PieceView
+              view={view}
+              label={`${drawing.label}, ${view.label.toLowerCase()}`}
+              hatchedBy={hatchedBy}
+            />
+          ),
         }))}
       />
-      <figcaption className={styles["legend"]}>
-        Hatched: cannot be of the claimed years; broken lines: unusual; diamonds: sign of alteration; dots:
-        not looked at. Drawn as a usual one of its form, not to measure.
-      </figcaption>
+      <DrawingLegend hatchedBy={hatchedBy} />
     </figure>
   );
 }
 
-function PieceView({ view, label }: { view: View; label: string }) {
+interface ViewProps {
+  view: View;
+  label: string;
+  hatchedBy: HatchedBy;
+}
+
+function PieceView({ view, label, hatchedBy }: ViewProps) {
   const { piece, report, words, chosenPart } = useDesk();
   const { choosePart, edit } = useDeeds();
   const { all: kinds } = useKindsOfPart();
+  const weighedAs = useWeighedShapes(hatchedBy);
   const [unrecorded, setUnrecorded] = useState<Shape>();
   const pairs = useMemo(() => pairShapes(view, piece.parts), [view, piece.parts]);
 
@@ -57,7 +72,7 @@ function PieceView({ view, label }: { view: View; label: string }) {
         return { says: `${shape.label}: not recorded yet`, speaks: "not-looked", isChosen: false };
       const says = parts.map((part) => {
         const name = piece.parts.find((each) => each.id === part)?.label ?? part;
-        return `${name}: ${words?.parts.find((each) => each.part === part)?.says ?? "not looked at"}`;
+        return `${name}: ${weighedAs.says(part) ?? words?.parts.find((each) => each.part === part)?.says ?? "not looked at"}`;
       });
       const speaks = parts.map(
         (part) => report?.parts.find((each) => each.part === part)?.speaks ?? "not-looked",
@@ -66,9 +81,10 @@ function PieceView({ view, label }: { view: View; label: string }) {
         says: `${shape.label}. ${says.join("; ")}`,
         speaks: worstOf(speaks),
         isChosen: chosenPart !== undefined && parts.includes(chosenPart),
+        ...weighedAs.drawn(parts),
       };
     },
-    [pairs, piece.parts, report, words, chosenPart],
+    [pairs, piece.parts, report, words, chosenPart, weighedAs],
   );
 
   const onChoose = useCallback(

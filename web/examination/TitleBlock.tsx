@@ -5,6 +5,7 @@ import { undoChange } from "#web/actions/undo-change.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { PageHeading } from "#web/shared/ui/PageHeading.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
+import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { Claimed } from "./Claimed.tsx";
 import { useDeeds, useDesk } from "./desk.ts";
 import { renamePiece } from "./edit-piece.ts";
@@ -32,6 +33,7 @@ export function TitleBlock() {
               Rename
             </Button>
           )}
+          <TextLink to={`/plan?piece=${desk.stored.id}`}>Plan the look</TextLink>
           <ActionButton action={undoChange} context={desk} look="quiet" />
           <ActionButton action={printPage} context={desk} look="quiet" />
           <StandingLine />

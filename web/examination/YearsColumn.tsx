@@ -1,8 +1,11 @@
-import { useCallback, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import type { PartId } from "#server/domain/ids.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { DatingStrips } from "#web/strips/DatingStrips.tsx";
 import type { StripRow } from "#web/strips/strip-row.ts";
+import { touchedRows } from "#web/weighing/touched-rows.ts";
+import { WeighedYears } from "#web/weighing/WeighedYears.tsx";
+import { useTouched } from "#web/weighing/weighing-desk.ts";
 import { PathSheet } from "./PathSheet.tsx";
 import type { Answer } from "./read-answer.ts";
 import type { PageGlossary } from "./use-glossary.ts";
@@ -23,6 +26,8 @@ const sayCount = (count: number) => (count === 1 ? "1 observation" : `${count} o
 export function YearsColumn({ strips, answer, glossary, chosenPart, onEdit }: Props) {
   /** A finding, or `all`. */
   const [drawn, setDrawn] = useState<string>();
+  const touched = useTouched();
+  const notes = useMemo(() => touchedRows(strips.groups, touched), [strips.groups, touched]);
   const onShowWays = useCallback((finding: string) => setDrawn(finding), []);
   if (answer.kind !== "examined") return null;
   const seen = strips.groups.flatMap((group) => group.rows).filter((row) => row.observation !== undefined);
@@ -46,6 +51,7 @@ export function YearsColumn({ strips, answer, glossary, chosenPart, onEdit }: Pr
           chosenPart={chosenPart}
           onShowWays={onShowWays}
           onEdit={onEdit}
+          touched={notes}
           isPage
         />
       )}
@@ -54,6 +60,7 @@ export function YearsColumn({ strips, answer, glossary, chosenPart, onEdit }: Pr
           <Button onPress={() => setDrawn("all")}>Draw the ways from things to years</Button>
         </p>
       ) : null}
+      <WeighedYears axis={strips.axis} claimed={strips.claimed} />
       <PathSheet answer={answer} strips={strips} names={glossary} drawn={drawn} onDraw={setDrawn} />
     </section>
   );

@@ -6,6 +6,13 @@ import type { ProblemFieldsFragment } from "./Examination.graphql.ts";
 import type { ExaminationDesk } from "./use-examination.ts";
 import type { PageGlossary } from "./use-glossary.ts";
 
+/** Something to be looked for, whose answer is to be recorded. */
+export interface Asked {
+  readonly part: PartId;
+  readonly feature: TermId;
+  readonly label: string;
+}
+
 /** What can be done on the page, and the names of things: the same object as long as the page is open. */
 export interface Deeds {
   readonly edit: ExaminationDesk["edit"];
@@ -13,6 +20,8 @@ export interface Deeds {
   /** Learns the name of a term that was just picked, before the server names it. */
   readonly learn: (term: TermId, label: string) => void;
   readonly choosePart: (part: PartId | undefined) => void;
+  /** Asks for the answer to something worth looking at: opens the field on its part, or leaves it be. */
+  readonly askFor: (asked: Asked | undefined) => void;
   /** Opens the fields of one observation, or closes them. */
   readonly editObservation: (observation: ObservationId | undefined) => void;
 }
@@ -27,6 +36,7 @@ export interface Desk extends ExaminationDesk {
   readonly chosenPart: PartId | undefined;
   /** The observation whose fields are open. */
   readonly editing: ObservationId | undefined;
+  readonly asked: Asked | undefined;
 }
 
 const DeedsContext = createContext<Deeds | undefined>(undefined);

@@ -1,4 +1,5 @@
 import type { Piece } from "#server/domain/examination.ts";
+import type { ChosenOdds } from "#server/domain/weighing/chosen-odds.ts";
 import { foundWords } from "#web/shared/words/seen-words.ts";
 
 /** One thing in which two records of a piece differ, in words; `null` where one side does not have it. */
@@ -7,6 +8,13 @@ export interface Difference {
   readonly mine: string | null;
   readonly theirs: string | null;
 }
+
+const ASSUMED: Readonly<Record<Exclude<keyof ChosenOdds, "parts">, string>> = {
+  datePrior: "years beforehand:",
+  wrongClaims: "claims wrong, times as often:",
+  leak: "outside all known years:",
+  madeToDeceive: "prior of “made later to look old”:",
+};
 
 type LabelOf = (term: string) => string;
 
@@ -44,6 +52,17 @@ function statements(piece: Piece, labelOf: LabelOf): Map<string, { of: string; s
       of: "Not of one origin",
       says: pair.map(partLabel).join(", "),
     });
+  const { odds } = piece;
+  if (odds !== undefined) {
+    const { parts = [], ...rest } = odds;
+    for (const { part, original, later, reused } of parts)
+      said.set(`odds ${part}`, {
+        of: `Assumed of ${partLabel(part)}`,
+        says: `original ${original}, later ${later}, from an earlier piece ${reused}`,
+      });
+    const says = Object.entries(rest).map(([key, value]) => `${ASSUMED[key as keyof typeof rest]} ${value}`);
+    if (says.length > 0) said.set("odds", { of: "Assumed of the whole", says: says.join("; ") });
+  }
   return said;
 }
 

@@ -1,5 +1,6 @@
 import type { Attribution, Observation, Part, Piece } from "#server/domain/examination.ts";
 import { id, type ObservationId, type PartId, type TermId } from "#server/domain/ids.ts";
+import type { ChosenOdds } from "#server/domain/weighing/chosen-odds.ts";
 
 /** Each edit is a pure function from one piece to the next; nothing is changed in place. */
 export type Edit = (piece: Piece) => Piece;
@@ -65,7 +66,7 @@ export const removePart =
   (part: PartId): Edit =>
   (piece) => {
     const gone = piece.parts.find((each) => each.id === part);
-    return {
+    const left: Piece = {
       ...piece,
       parts: piece.parts
         .filter((each) => each.id !== part)
@@ -76,7 +77,19 @@ export const removePart =
         .filter((group) => group.length > 1),
       separate: piece.separate.filter((pair) => !pair.includes(part)),
     };
+    return piece.odds === undefined ? left : chooseOdds(oddsWithout(piece.odds, part))(left);
   };
+
+function oddsWithout({ parts, ...rest }: ChosenOdds, part: PartId): ChosenOdds {
+  const left = parts?.filter((chosen) => chosen.part !== part) ?? [];
+  return left.length > 0 ? { ...rest, parts: left } : rest;
+}
+
+/** Keeps what is assumed of the piece; nothing chosen is as assumed for every piece. */
+export const chooseOdds =
+  (odds: ChosenOdds): Edit =>
+  ({ odds: _before, ...piece }) =>
+    Object.keys(odds).length === 0 ? piece : { ...piece, odds };
 
 export const addObservation =
   (seen: Omit<Observation, "id">): Edit =>

@@ -10,6 +10,7 @@ import type {
   ProblemFieldsFragment,
   RecordedFragment,
 } from "./Examination.graphql.ts";
+import { readOdds } from "./read-odds.ts";
 
 /** The answer of the engine on a stored piece, or why there is none. */
 export type Answer =
@@ -75,6 +76,7 @@ export function pieceFromRecord(record: RecordedFragment): Piece {
     separate: record.separate.flatMap(([a, b]) =>
       a === undefined || b === undefined ? [] : [[id<"part">(a), id<"part">(b)] as const],
     ),
+    ...(record.odds ? { odds: readOdds(record.odds) } : {}),
   };
 }
 

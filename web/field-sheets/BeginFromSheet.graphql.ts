@@ -14,6 +14,23 @@ export type AttributionInput = {
   readonly style?: string | null | undefined;
 };
 
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOddsInput = {
+  readonly datePrior?: DatePrior | null | undefined;
+  /** Probability outside all known years. */
+  readonly leak?: number | null | undefined;
+  /** Prior of “made later to look old”. */
+  readonly madeToDeceive?: number | null | undefined;
+  readonly parts?: ReadonlyArray<PartOddsInput> | null | undefined;
+  /** Times the probability that claims are wrong. */
+  readonly wrongClaims?: number | null | undefined;
+};
+
+export type DatePrior =
+  | 'AS_CLAIMED'
+  | 'PRODUCTION'
+  | 'UNIFORM';
+
 export type ObservationInput = {
   /** A term of kind `feature`. */
   readonly feature: string;
@@ -35,6 +52,14 @@ export type PartInput = {
   readonly within?: string | null | undefined;
 };
 
+/** Odds of three states of a part; they add up to 1. */
+export type PartOddsInput = {
+  readonly later: number;
+  readonly original: number;
+  readonly part: string;
+  readonly reused: number;
+};
+
 export type PieceInput = {
   readonly attribution: AttributionInput;
   /** Year in which the piece was looked at. */
@@ -42,6 +67,7 @@ export type PieceInput = {
   readonly invented?: boolean;
   readonly note?: string | null | undefined;
   readonly observations: ReadonlyArray<ObservationInput>;
+  readonly odds?: ChosenOddsInput | null | undefined;
   readonly parts: ReadonlyArray<PartInput>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate?: ReadonlyArray<ReadonlyArray<string>>;

@@ -42,6 +42,7 @@ export type ProblemCode =
   | 'DAMAGED_DUMP'
   | 'DUPLICATE_ID'
   | 'EMPTY_LIST'
+  | 'IMPOSSIBLE_ODDS'
   | 'MISSING_LOCATOR'
   | 'NOTHING_TO_UNDO'
   | 'OTHER_VERSION'

@@ -10,6 +10,7 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import { sayDating } from "../shared/words/say-dating.ts";
 import { BeginFromSheet } from "./BeginFromSheet.tsx";
 import { FieldSheet, PositionLinks } from "./FieldSheet.tsx";
+import { addressOfPlan } from "./plan-question.ts";
 import styles from "./Sheet.module.css";
 import { SheetCautions } from "./SheetCautions.tsx";
 import { SheetChoices } from "./SheetChoices.tsx";
@@ -49,6 +50,9 @@ export function SheetPage({ id: form }: { id: string }) {
         <div className={`screen-only ${styles["buttons"]}`}>
           <ActionButton action={printPage} context={undefined} look="main" />
           <BeginFromSheet sheet={{ ...sheet, form: sheet.form }} />
+          <TextLink to={addressOfPlan({ form, region: question.region, date: question.date })}>
+            Only what would tell most
+          </TextLink>
           <TextLink to={`/terms/${form}`}>The form and its claims</TextLink>
         </div>
       </header>

@@ -69,6 +69,11 @@ export const MethodPage = () => (
         </li>
         <li>What is not written down is unknown. It is never taken as absent.</li>
         <li>Nothing on a piece is later than the year in which it was looked at.</li>
+        <li>
+          Where probabilities are weighed, more is assumed. Every number of it stands on{" "}
+          <TextLink to="/method/weighing">the page on how they are weighed</TextLink>, with what cannot be
+          known.
+        </li>
       </ul>
     </section>
     <section>

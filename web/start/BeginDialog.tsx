@@ -7,6 +7,7 @@ import { Button } from "../shared/ui/Button.tsx";
 import { Dialog } from "../shared/ui/Dialog.tsx";
 import { sayFailure } from "../shared/ui/say-failure.ts";
 import { TextField } from "../shared/ui/TextField.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import { sayDating } from "../shared/words/say-dating.ts";
 import styles from "./BeginDialog.module.css";
 import { BeginPieceDocument } from "./change-piece.graphql.ts";
@@ -89,6 +90,7 @@ export function BeginDialog({ isOpen, onOpenChange }: Props) {
           ) : null}
           <p className={styles["next"]}>
             Region, form, style and maker come next, on the piece’s own page; each can be changed at any time.
+            Is the piece not there yet? <TextLink to="/plan">Plan the look</TextLink> first.
           </p>
           {refusal ? (
             <p role="alert" className={styles["refusal"]}>

@@ -2,6 +2,7 @@ import { useSuspenseQuery } from "@apollo/client/react";
 import { useState, useTransition } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import { axisForPieces } from "./axis-for-pieces.ts";
 import { PieceList } from "./PieceList.tsx";
 import { ScribedJoint } from "./ScribedJoint.tsx";
@@ -24,9 +25,12 @@ export function StartPage() {
   const pieces = edges.map((edge) => edge.node);
   const axis = axisForPieces(pieces);
   const begin = (
-    <Button look="main" onPress={() => setIsBeginning(true)}>
-      Begin an examination
-    </Button>
+    <div className={styles["begin"]}>
+      <Button look="main" onPress={() => setIsBeginning(true)}>
+        Begin an examination
+      </Button>
+      <TextLink to="/plan">Plan a look</TextLink>
+    </div>
   );
   const own = pieces.filter(({ piece }) => !piece.invented);
   const invented = pieces.filter(({ piece }) => piece.invented);

@@ -20,6 +20,8 @@ interface Props {
   chosenPart?: PartId | undefined;
   onShowWays?: (id: string) => void;
   onEdit?: (row: StripRow) => void;
+  /** Rows that the story chosen touches, by id, each with what it makes of them. */
+  touched?: ReadonlyMap<string, string>;
   /** Rows that are unfolded from the start. */
   openAtFirst?: readonly string[];
   /** False where what the marks mean stands elsewhere on the page. */
@@ -40,6 +42,7 @@ export const DatingStrips = memo(function DatingStrips({
   chosenPart,
   onShowWays,
   onEdit,
+  touched,
   openAtFirst = [],
   hasLegend = true,
   isPage = false,
@@ -95,6 +98,7 @@ export const DatingStrips = memo(function DatingStrips({
                   axis={axis}
                   claimed={claimed}
                   glossary={glossary}
+                  touch={touched?.get(row.id)}
                   isOpen={open.includes(row.id)}
                   isInTabOrder={row.id === inTabOrder}
                   deeds={deeds}
@@ -104,7 +108,7 @@ export const DatingStrips = memo(function DatingStrips({
           </section>
         ))}
       </div>
-      {hasLegend ? <Legend /> : null}
+      {hasLegend ? <Legend hasTouched={touched !== undefined && touched.size > 0} /> : null}
     </div>
   );
 });

@@ -59,7 +59,7 @@ const entries = [
 ] as const;
 
 /** What the lines and marks of the strips mean; printed with them. */
-export const Legend = () => (
+export const Legend = ({ hasTouched = false }: { hasTouched?: boolean }) => (
   <ul className={styles["legend"]} aria-label="How to read the strips">
     {entries.map(({ says, drawn }) => (
       <li key={says}>
@@ -85,5 +85,13 @@ export const Legend = () => (
       <RowMark mark="sign-of-age" />
       sign that a part is original
     </li>
+    {hasTouched ? (
+      <li>
+        <svg width="6" height="12" aria-hidden="true">
+          <path d="M3 0V12" className={styles["touched"]} />
+        </svg>
+        touched by the story chosen
+      </li>
+    ) : null}
   </ul>
 );

@@ -22,6 +22,8 @@ interface Props {
   axis: YearAxis;
   claimed: readonly [Year | null, Year | null];
   glossary: Glossary;
+  /** What the story chosen makes of it. */
+  touch?: string | undefined;
   isOpen: boolean;
   isInTabOrder: boolean;
   deeds: StripDeeds;
@@ -40,6 +42,7 @@ export const StripItem = memo(function StripItem({
   axis,
   claimed,
   glossary,
+  touch,
   isOpen,
   isInTabOrder,
   deeds,
@@ -48,8 +51,14 @@ export const StripItem = memo(function StripItem({
   const atEnd = endWords(row);
   // What is to be seen comes first, so that the name can be spoken as it is read.
   const says = [`${row.label}: ${atEnd}.`, row.says, ...row.signs.map((sign) => sign.says)].join(" ");
+  const inStory = touch === undefined ? "" : ` In the story chosen: ${touch}.`;
   return (
-    <li className={styles["item"]} data-mark={row.mark}>
+    <li
+      className={styles["item"]}
+      data-mark={row.mark}
+      data-touched={touch !== undefined}
+      title={inStory.trim() || undefined}
+    >
       <button
         type="button"
         className={styles["row"]}
@@ -58,7 +67,7 @@ export const StripItem = memo(function StripItem({
         data-sign={isSignOnly}
         tabIndex={isInTabOrder ? 0 : -1}
         aria-expanded={isOpen}
-        aria-label={says}
+        aria-label={says + inStory}
         onClick={() => deeds.onToggle(row.id)}
       >
         <span className={styles["name"]}>

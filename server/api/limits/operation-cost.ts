@@ -21,6 +21,8 @@ const USUAL_ENTRIES = 5;
 
 /** Cost of examining one piece, beside what is read of the answer. */
 export const EXAMINE_WEIGHT = 100;
+/** Cost of weighing one piece. */
+export const WEIGH_WEIGHT = 300;
 /** Cost of looking for disagreements: the whole graph is read once a revision. */
 export const DISAGREEMENTS_WEIGHT = 100;
 
@@ -35,6 +37,9 @@ export const AROUND_WEIGHT = 100;
 
 /** Cost of drawing up a field sheet: every feature of a form's parts is weighed. */
 export const FIELD_SHEET_WEIGHT = 100;
+
+/** Cost of planning a look: every feature of a form's parts is foreseen. */
+export const PLAN_WEIGHT = 200;
 
 /** What a field can say of its cost, in its `extensions`. */
 export interface CostHint {

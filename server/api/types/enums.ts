@@ -7,6 +7,8 @@ import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
 import { TERM_KINDS } from "../../domain/term.ts";
+import { DATE_PRIORS } from "../../domain/weighing/odds.ts";
+import { STAGES } from "../../domain/weighing/weighing.ts";
 import type { PlainBuilder } from "../builder.ts";
 
 /** Names of a union, each once: a missing or a surplus one does not compile. */
@@ -49,6 +51,8 @@ function named<Value extends string>(values: readonly Value[]) {
 
 /** The closed lists of the field. */
 export const addEnums = (b: PlainBuilder) => ({
+  stage: b.enumType("WeighingStage", { values: named(STAGES) }),
+  datePrior: b.enumType("DatePrior", { values: named(DATE_PRIORS) }),
   termKind: b.enumType("TermKind", { values: named(TERM_KINDS) }),
   move: b.enumType("Move", { values: named(MOVES) }),
   aid: b.enumType("Aid", { values: named(AIDS) }),

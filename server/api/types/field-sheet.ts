@@ -31,7 +31,7 @@ const valuesOf = <Value extends string>(values: readonly Value[]) =>
     { value: Value }
   >;
 
-/** The sheet of a form to take to a piece. */
+/** The sheet of a form to take to a piece. Gives back what other plans of a look share with it. */
 export function addFieldSheet(b: Builder) {
   const position = b.enumType("Position", {
     description: "Where one stands or what one has opened, in the order in which one goes round a piece.",
@@ -149,4 +149,5 @@ export function addFieldSheet(b: Builder) {
       },
     }),
   );
+  return { position };
 }

@@ -30,6 +30,25 @@ export function addPieceInput(b: Builder) {
       note: t.string(),
     }),
   });
+  const partOdds = b.inputType("PartOddsInput", {
+    description: "Odds of three states of a part; they add up to 1.",
+    fields: (t) => ({
+      part: t.id({ required: true }),
+      original: t.float({ required: true }),
+      later: t.float({ required: true }),
+      reused: t.float({ required: true }),
+    }),
+  });
+  const odds = b.inputType("ChosenOddsInput", {
+    description: "What the examiner assumes of this piece in place of the usual odds.",
+    fields: (t) => ({
+      datePrior: t.field({ type: b.enums.datePrior }),
+      parts: t.field({ type: [partOdds] }),
+      wrongClaims: t.float({ description: "Times the probability that claims are wrong." }),
+      leak: t.float({ description: "Probability outside all known years." }),
+      madeToDeceive: t.float({ description: "Prior of “made later to look old”." }),
+    }),
+  });
   const lists = { required: true, defaultValue: [] as string[][] } as const;
   return b.inputType("PieceInput", {
     fields: (t) => ({
@@ -50,6 +69,7 @@ export function addPieceInput(b: Builder) {
         type: t.listRef(t.listRef("ID")),
         ...lists,
       }),
+      odds: t.field({ type: odds }),
     }),
   });
 }

@@ -1,4 +1,5 @@
 import type { TermId } from "../../domain/ids.ts";
+import type { ChosenOdds } from "../../domain/weighing/chosen-odds.ts";
 import type { Builder } from "../builder.ts";
 import type { Context } from "../context.ts";
 import { termOrItsId } from "../term-or-its-id.ts";
@@ -43,6 +44,24 @@ export function addPiece(b: Builder) {
       note: t.exposeString("note", { nullable: true }),
     }),
   });
+  const partOdds = b.objectRef<NonNullable<ChosenOdds["parts"]>[number]>("PartOdds").implement({
+    fields: (t) => ({
+      part: t.exposeID("part"),
+      original: t.exposeFloat("original"),
+      later: t.exposeFloat("later"),
+      reused: t.exposeFloat("reused"),
+    }),
+  });
+  const odds = b.objectRef<ChosenOdds>("ChosenOdds").implement({
+    description: "What the examiner assumes of this piece in place of the usual odds.",
+    fields: (t) => ({
+      datePrior: t.expose("datePrior", { type: b.enums.datePrior, nullable: true }),
+      parts: t.field({ type: [partOdds], resolve: ({ parts }) => parts ?? [] }),
+      wrongClaims: t.exposeFloat("wrongClaims", { nullable: true }),
+      leak: t.exposeFloat("leak", { nullable: true }),
+      madeToDeceive: t.exposeFloat("madeToDeceive", { nullable: true }),
+    }),
+  });
   b.objectType("Piece", {
     fields: (t) => ({
       title: t.exposeString("title"),
@@ -64,6 +83,7 @@ export function addPiece(b: Builder) {
         description: "Pairs of parts that cannot share an origin.",
         type: t.listRef(t.listRef("ID")),
       }),
+      odds: t.field({ type: odds, nullable: true, resolve: (piece) => piece.odds ?? null }),
     }),
   });
 }

@@ -12,11 +12,17 @@ import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
 import { listSources } from "../../use-cases/ask/list-sources.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
 import { searchTerms } from "../../use-cases/ask/search-terms.ts";
+import { weighPiece } from "../../use-cases/ask/weigh-piece.ts";
 import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
 import { connectionFrom } from "../connection.ts";
 import { findNode } from "../find-node.ts";
-import { DISAGREEMENTS_WEIGHT, EXAMINE_WEIGHT, REGION_WEIGHT } from "../limits/operation-cost.ts";
+import {
+  DISAGREEMENTS_WEIGHT,
+  EXAMINE_WEIGHT,
+  REGION_WEIGHT,
+  WEIGH_WEIGHT,
+} from "../limits/operation-cost.ts";
 import { withPiece } from "../piece-from-input.ts";
 import { readOn } from "../read-on.ts";
 import { pageAsk, readPage, readPageOn } from "../read-page.ts";
@@ -234,6 +240,24 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
         },
         resolve: (_, args, context) =>
           withPiece(args.piece, (piece) => examinePiece(context, piece, args.revision ?? undefined)),
+      }),
+      weigh: t.field({
+        description:
+          "Weighs a piece: what would have to be true, probabilities, rivals, what to look at next. Ask for some stages at a time; what was not through when the request ended is named as missing.",
+        extensions: { weight: WEIGH_WEIGHT },
+        type: b.results.weigh,
+        args: {
+          piece: t.arg({ type: pieceInput, required: true }),
+          revision: t.arg.int({ description: AS_OF }),
+          stages: t.arg({ type: [b.enums.stage], description: "All of them if none is named." }),
+        },
+        resolve: (_, { piece: input, stages, revision }, context) =>
+          withPiece(input, (piece) =>
+            weighPiece(context, piece, {
+              ...(stages ? { stages } : {}),
+              ...{ revision: revision ?? undefined, stop: context.stop },
+            }),
+          ),
       }),
     }),
   });

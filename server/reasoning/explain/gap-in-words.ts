@@ -23,15 +23,16 @@ export function gapInWords(gap: Gap, reader: ReportReader): string {
 }
 
 const WHY: Readonly<Record<NotSearched["why"], string>> = {
-  "windows-with-gaps": "their years have gaps, and three or more such things can clash where no two do",
-  "several-places": "the claim leaves the place open, and what rules out one place may not rule out another",
-  "too-many-proofs": "there are more ways to prove them than were followed",
-  "claims-given-up": "giving up a claim can bring an older one back",
+  "too-many-proofs":
+    "Not all rule-outs are known of {}: there are more ways to prove them than were followed.",
+  "too-many-rule-outs":
+    "Not all rule-outs are known of {}: there are more ways in which they clash than were followed.",
+  "claims-given-up": "Not counted among the rule-outs of {}: giving up a claim can bring an older one back.",
 };
 
 /** A residue that was not searched, named. */
 export function notSearchedInWords(residue: NotSearched, reader: ReportReader): string {
   const findings = residue.findings.flatMap((finding) => reader.findingOf(finding) ?? []);
   const what = listInWords(findings.map((finding) => subjectInWords(finding, reader)));
-  return `Not searched for clashes of three or more: ${what === "" ? "some findings" : what}; ${WHY[residue.why]}.`;
+  return WHY[residue.why].replace("{}", () => (what === "" ? "some findings" : what));
 }

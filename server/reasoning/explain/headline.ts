@@ -49,6 +49,13 @@ function atSomePlaces(reader: ReportReader): string {
   return ` But ${where}, ${partsOf(told, reader)} ${what}.`;
 }
 
+/** Physical rule-outs none of which holds everywhere, where at each of the places there is one; else none. */
+function atEachPlace(reader: ReportReader): readonly RuleOut[] {
+  const hard = against(reader, "physical", false);
+  const covered = new Set(hard.flatMap(({ places }) => places.map((place) => placeInWords(place, reader))));
+  return covered.size === reader.report.attribution.places.length ? hard : [];
+}
+
 function agreement(reader: ReportReader): string {
   const seen = reader.report.findings.filter(
     (finding) => finding.observation !== undefined && finding.seen === "present",
@@ -121,6 +128,9 @@ export function headline(reader: ReportReader): string {
     const known = assumed ? ", as far as this graph knows" : "";
     return `${capitalise(partsOf(hard, reader))} cannot be of ${claimed}${known}. ${eitherOr(hard)}${excusable(hard, reader)}`;
   }
+  const eachByItself = atEachPlace(reader);
+  if (eachByItself.length > 0)
+    return `Wherever it was made, something rules ${claimed} out, though not the same everywhere. ${eitherOr(eachByItself)}`;
   if (soft.length > 0)
     return `Nothing rules ${claimed} out, but ${partsOf(soft, reader)} would be unusual for those years.${only}${apart(reader)}${signs}`;
   if (report.findings.every((finding) => finding.label === "silent"))

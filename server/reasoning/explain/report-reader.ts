@@ -1,7 +1,7 @@
 import type { Claim } from "../../domain/claim.ts";
 import type { Piece } from "../../domain/examination.ts";
 import type { ClaimId, PartId, TermId } from "../../domain/ids.ts";
-import type { Finding, Place, Report } from "../../domain/report.ts";
+import type { AttributionReading, Finding, Place, Report } from "../../domain/report.ts";
 import { decapitalise } from "./list-in-words.ts";
 
 /** What the words are made from: the report, the piece it is about, and the names of what both point to. */
@@ -25,19 +25,19 @@ export interface Names {
 export function readReport(report: Report, piece: Piece, names: Names): ReportReader {
   const parts = new Map(piece.parts.map((part) => [part.id, decapitalise(part.label)]));
   const findings = new Map(report.findings.map((finding) => [finding.id, finding]));
-  const [first, last] = report.attribution.years;
   return {
     report,
     ...names,
     partOf: (part) => parts.get(part) ?? part,
     findingOf: (finding) => findings.get(finding),
-    claimed:
-      first === null || last === null
-        ? report.attribution.date
-        : first === last
-          ? `${first}`
-          : `${first} to ${last}`,
+    claimed: claimedInWords(report.attribution),
   };
+}
+
+/** The claimed years as a phrase: "1765 to 1775"; the date as given where one end is open. */
+export function claimedInWords({ date, years: [first, last] }: AttributionReading): string {
+  if (first === null || last === null) return date;
+  return first === last ? `${first}` : `${first} to ${last}`;
 }
 
 /** What a finding is about, to open a sentence or stand in one: "circular-saw marks on the drawer bottoms". */

@@ -18,8 +18,11 @@ export interface SheetReader {
   readonly claimed: Span | undefined;
 }
 
+/** What of a telling its words are made from. */
+type Told = Pick<Telling, "possible" | "usual" | "isAssumed" | "claims">;
+
 /** What it would mean to see a feature: its years, what that is beside the claimed date, the state of the part. */
-export function tellingInWords(telling: Telling, reader: SheetReader): string {
+export function tellingInWords(telling: Told, reader: SheetReader): string {
   const claims = telling.claims.flatMap((claim) => reader.claimOf(claim) ?? []);
   const sentences = [
     ...yearsToldInWords(telling, claims),
@@ -48,10 +51,7 @@ function typicalInWords(claims: readonly TypicalOf[], { labelOf, isPlace }: Shee
   return [...say(places ?? [], "there"), ...say(others ?? [], "to it")];
 }
 
-function yearsToldInWords(
-  { possible, usual, isAssumed }: Telling,
-  claims: readonly Claim[],
-): readonly string[] {
+function yearsToldInWords({ possible, usual, isAssumed }: Told, claims: readonly Claim[]): readonly string[] {
   const [can, does] = [yearsFromJson(possible), yearsFromJson(usual)];
   const known = isAssumed ? ", as far as known" : "";
   const isNarrower = !isAllYears(does) && !sameYears(can, does);
@@ -66,7 +66,7 @@ const usualInWords = (usual: YearsJson, claims: readonly Claim[]): string =>
   usual.length === 0 ? "not usual here at any time" : yearsLeftInWords("usual", usual, claims, ASSUMED);
 
 /** How far it lies from the claimed date; nothing where it agrees or no date is claimed. */
-function besideClaimed({ possible, usual }: Telling, { claimed }: SheetReader): readonly string[] {
+function besideClaimed({ possible, usual }: Told, { claimed }: SheetReader): readonly string[] {
   if (claimed === undefined) return [];
   const hard = missBy(yearsFromJson(possible), claimed);
   if (hard !== undefined) return [`${capitalise(hard)} for the claimed date.`];

@@ -1,7 +1,7 @@
 import type { Hardness } from "../../domain/claim.ts";
 import { compareText } from "../../domain/compare.ts";
 import type { RuleOut } from "../../domain/report.ts";
-import { isEmpty, meet, type Span, type Years, yearsApart, yearsBetween } from "../../domain/years.ts";
+import { isEmpty, meet, type Span, type Years, yearsApart } from "../../domain/years.ts";
 import { type Held, type Holding, held, holdingBoth, holdingOf } from "../atoms.ts";
 import type { Subject } from "../check.ts";
 import type { Window } from "./windows.ts";
@@ -16,19 +16,25 @@ export interface Clash {
   readonly gapYears: number | undefined;
 }
 
-const DATE = held({ kind: "attr", of: "date" });
-const original = ({ part }: Window): readonly Held[] =>
-  part === undefined ? [] : [held({ kind: "original", part })];
+export const DATE = held({ kind: "attr", of: "date" });
+
+/** That the parts of some windows are of the first making: one atom for parts that are together, named by the first of them. */
+export function originals(windows: readonly Window[], { parts }: Subject): readonly Held[] {
+  const names = new Set(windows.flatMap(({ part }) => (part === undefined ? [] : parts.groupOf(part))));
+  return [...names].map((part) => held({ kind: "original", part }));
+}
 
 /** One window against the claimed years; nothing if it meets them. */
-export function clashWithClaimed(window: Window, claimed: Span): Clash | undefined {
-  if (isEmpty(window.years) || !isEmpty(meet(window.years, [claimed]))) return undefined;
-  return clashOf([window], "attribution", [DATE, ...original(window)], yearsApart(window.years, [claimed]));
+export function clashWithClaimed(window: Window, subject: Subject): Clash | undefined {
+  const claimed = [subject.claimed];
+  if (isEmpty(window.made) || !isEmpty(meet(window.made, claimed))) return undefined;
+  const atoms = [DATE, ...originals([window], subject)];
+  return clashOf([window], "attribution", atoms, yearsApart(window.made, claimed));
 }
 
 /** One window that no year is left in, up to the year in which the piece was looked at. */
-export function clashInItself(window: Window, examined: number): Clash | undefined {
-  if (!isEmpty(meet(window.years, yearsBetween(Number.NEGATIVE_INFINITY, examined)))) return undefined;
+export function clashInItself(window: Window): Clash | undefined {
+  if (!isEmpty(window.made)) return undefined;
   // No year at all: the claim excludes the place or form that is claimed, not a time.
   const isClaimed = isEmpty(window.years)
     ? window.held.some(({ atom }) => atom.kind === "attr")
@@ -41,13 +47,12 @@ export function clashInItself(window: Window, examined: number): Clash | undefin
  * both cannot be original. What is claimed of the whole has its years.
  */
 export function clashOfTwo(a: Window, b: Window, subject: Subject): Clash | undefined {
-  if (!areApart(a.years, b.years)) return undefined;
-  const gap = yearsApart(a.years, b.years);
-  if (a.part === undefined || b.part === undefined)
-    return clashOf([a, b], "attribution", [...original(a), ...original(b)], gap);
+  if (!areApart(a.made, b.made)) return undefined;
+  const gap = yearsApart(a.made, b.made);
+  const found = originals([a, b], subject);
+  if (a.part === undefined || b.part === undefined) return clashOf([a, b], "attribution", found, gap);
   if (a.part === b.part) return clashOf([a, b], "observation", [], gap);
-  const isOne = subject.parts.groupOf(a.part) === subject.parts.groupOf(b.part);
-  return clashOf([a, b], "parts", isOne ? [] : [...original(a), ...original(b)], gap);
+  return clashOf([a, b], "parts", found.length === 1 ? [] : found, gap);
 }
 
 /** Whether two windows with years share none. */

@@ -1,69 +1,97 @@
 import { BUDGET } from "../../domain/assumptions.ts";
 import { compareText, firstDifference } from "../../domain/compare.ts";
 import type { ClaimId } from "../../domain/ids.ts";
-import type { NotSearched, Place, RuleOut } from "../../domain/report.ts";
-import { sameYears } from "../../domain/years.ts";
+import type { NotSearched, Place, Report, RuleOut } from "../../domain/report.ts";
+import { oddsFor } from "../../domain/weighing/chosen-odds.ts";
 import { claimsHeld } from "../atoms.ts";
 import type { Subject } from "../check.ts";
 import type { Clash } from "./clash.ts";
 import { clashesAt } from "./clashes-at.ts";
-import { gapsUnsearched } from "./gaps-unsearched.ts";
+import { countsOf, listRuleOuts } from "./count-rule-outs.ts";
+import { leastPrice, pricesUnder } from "./price-of.ts";
 import { stableId } from "./stable-id.ts";
-import { windowsAt } from "./windows.ts";
+import type { WideClashes } from "./wide-clashes.ts";
+import { type PlacedWindows, windowsAt } from "./windows.ts";
+
+/** A clash with the places at which it is one, and with the least that giving an atom of it up costs. */
+interface PlacedClash {
+  readonly key: string;
+  readonly clash: Clash;
+  readonly places: Place[];
+  readonly price: number;
+}
 
 /** What rules the attribution out, or parts apart, place by place (E24 to E28), and what was not searched for (E27). */
-export function ruleOut(subject: Subject): {
-  readonly ruleOuts: readonly RuleOut[];
-  readonly notSearched: readonly NotSearched[];
-} {
-  const merged = new Map<string, { readonly clash: Clash; readonly places: Place[] }>();
+export function ruleOut(subject: Subject): Pick<Report, "ruleOuts" | "ruleOutCount" | "notSearched"> {
+  const priceOf = pricesUnder(oddsFor(subject.piece.odds), subject);
+  const steps = { asked: BUDGET.asked, decisions: BUDGET.decisions, clashes: BUDGET.clashes };
+  const known = new Map<string, WideClashes>();
+  const merged = new Map<string, PlacedClash>();
   const residue = new Residue();
   for (const [i, place] of subject.places.entries()) {
-    const { windows, cut } = windowsAt(i, subject);
-    for (const clash of clashesAt(i, windows, subject)) {
+    const placed = windowsAt(i, subject);
+    const name = subject.places.length === 1 ? "" : nameOf(placed);
+    // Proofs that were not kept are in no window: such a place is searched by itself.
+    const before = placed.cut.length > 0 ? undefined : known.get(name);
+    const { clashes, cut } = before ?? clashesAt(i, placed, subject, priceOf, steps);
+    if (placed.cut.length === 0) known.set(name, { clashes, cut });
+    for (const clash of clashes) {
       const key = clash.held.map((atom) => atom.key).join("\n");
-      const before = merged.get(key);
-      if (before) before.places.push(place);
-      else merged.set(key, { clash, places: [place] });
+      const found = merged.get(key);
+      if (found) found.places.push(place);
+      else merged.set(key, { key, clash, places: [place], price: leastPrice(clash.held, priceOf) });
     }
-    residue.add("windows-with-gaps", gapsUnsearched(windows, subject.claimed));
     residue.add(
       "too-many-proofs",
-      cut.map(({ id }) => id),
+      placed.cut.map(({ id }) => id),
     );
+    residue.add("too-many-rule-outs", cut);
   }
-  const all = [...merged].sort(([a, x], [b, y]) => compareClashes(x.clash, y.clash) || compareText(a, b));
-  const listed = all.slice(0, BUDGET.ruleOuts);
-  for (const [, { clash }] of all.slice(BUDGET.ruleOuts)) residue.add("too-many-proofs", clash.findings);
   const overriding = overriders(subject);
-  const bringsBack = ({ held, findings }: Clash): boolean =>
-    claimsHeld(held).some((claim) => findings.some((finding) => overriding.get(finding)?.has(claim)));
-  for (const [, { clash, places }] of listed) {
-    if (places.length < subject.places.length) residue.add("several-places", clash.findings);
-    if (bringsBack(clash)) residue.add("claims-given-up", clash.findings);
+  const all = [...merged.values()].sort(compareClashes);
+  const found = listRuleOuts(all, BUDGET.ruleOuts, subject.graph);
+  for (const { clash } of found.listed) {
+    const isBroughtBack = (claim: ClaimId) => clash.findings.some((id) => overriding.get(id)?.has(claim));
+    if (claimsHeld(clash.held).some(isBroughtBack)) residue.add("claims-given-up", clash.findings);
   }
-  residue.add("several-places", tornParts(subject));
+  const notSearched = residue.named();
+  const isLowerBound = notSearched.some(({ why }) => why !== "claims-given-up");
   return {
-    ruleOuts: listed.map(([key, { clash, places }]) => ({
-      id: stableId("rule-out", key),
-      ...{ hardness: clash.hardness, against: clash.against, places },
-      atoms: clash.held.map(({ atom }) => atom),
-      ...{ findings: clash.findings, parts: clash.parts },
-      ...(clash.gapYears === undefined ? {} : { gapYears: clash.gapYears }),
-    })),
-    notSearched: residue.named(),
+    ruleOuts: found.listed.map(toRuleOut),
+    ruleOutCount: { count: all.length, isLowerBound, ...countsOf(found, idOf) },
+    notSearched,
   };
 }
 
+/** Places where the same windows hold have the same name; what is torn between places of its own is so at each of these. */
+const nameOf = ({ windows }: PlacedWindows): string =>
+  windows
+    .map(({ check, years, held }) => [check.id, years.join(), ...held.map(({ key }) => key)].join("\n"))
+    .join("\n\n");
+
+const idOf = ({ key }: PlacedClash): string => stableId("rule-out", key);
+const toRuleOut = ({ key, clash, places }: PlacedClash): RuleOut => ({
+  id: stableId("rule-out", key),
+  ...{ hardness: clash.hardness, against: clash.against, places },
+  atoms: clash.held.map(({ atom }) => atom),
+  ...{ findings: clash.findings, parts: clash.parts },
+  ...(clash.gapYears === undefined ? {} : { gapYears: clash.gapYears }),
+});
+
 const AGAINST: readonly RuleOut["against"][] = ["attribution", "parts", "observation"];
 
-/** Physical first, against the attribution first, sets without a year first, then the larger gap and the fewer atoms. */
-const compareClashes = (a: Clash, b: Clash): number =>
+/**
+ * Physical first, against the attribution first, what costs least to give up first; then sets without a year, the larger gap, the
+ * fewer atoms.
+ */
+const compareClashes = (a: PlacedClash, b: PlacedClash): number =>
   firstDifference(
-    compareText(a.hardness, b.hardness),
-    AGAINST.indexOf(a.against) - AGAINST.indexOf(b.against),
-    (b.gapYears ?? Number.MAX_SAFE_INTEGER) - (a.gapYears ?? Number.MAX_SAFE_INTEGER),
-    a.held.length - b.held.length,
+    compareText(a.clash.hardness, b.clash.hardness),
+    AGAINST.indexOf(a.clash.against) - AGAINST.indexOf(b.clash.against),
+    a.price - b.price,
+    (b.clash.gapYears ?? Number.MAX_SAFE_INTEGER) - (a.clash.gapYears ?? Number.MAX_SAFE_INTEGER),
+    a.clash.held.length - b.clash.held.length,
+    compareText(a.key, b.key),
   );
 
 /** By check, the claims whose loss would bring back one that they override. */
@@ -78,22 +106,7 @@ const overriders = ({ checks }: Subject): ReadonlyMap<string, ReadonlySet<ClaimI
     }),
   );
 
-/** Checks on parts of a region of their own that differ from place to place in it: taken over all places, not one by one. */
-const tornParts = ({ checks }: Subject): readonly string[] =>
-  checks
-    .filter(({ elsewhere, seen }) => elsewhere && seen === "present")
-    .filter(({ views, feature }) => {
-      const sets = views.map((view) => view.sets(feature).usual.outer);
-      return sets.some((years) => !sameYears(years, sets[0] ?? years));
-    })
-    .map(({ id }) => id);
-
-const WHY: readonly NotSearched["why"][] = [
-  "windows-with-gaps",
-  "several-places",
-  "too-many-proofs",
-  "claims-given-up",
-];
+const WHY: readonly NotSearched["why"][] = ["too-many-proofs", "too-many-rule-outs", "claims-given-up"];
 
 class Residue {
   readonly #named = new Map<NotSearched["why"], Set<string>>();

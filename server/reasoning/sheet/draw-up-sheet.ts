@@ -101,7 +101,7 @@ function sightOf(move: Move | undefined): Telling["sight"] {
 }
 
 /** The features that are looked for on each part of the form. */
-function featuresByPart(
+export function featuresByPart(
   parts: readonly TermId[],
   terms: readonly Term[],
   broader: Broader,

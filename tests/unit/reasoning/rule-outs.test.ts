@@ -173,19 +173,21 @@ describe("windows with gaps", () => {
     ]);
   });
 
-  it("[E27] are named where two others leave only years of the gap", () => {
+  it("[E27] are found where two others leave only years of the gap", () => {
     const claims = [...twoWays("A", "1700/1762", "1773/1800"), since("B", "1765")];
     const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
     const { ruleOuts, notSearched, complete } = examineSketch(claims, piece);
-    expect(ruleOuts).toEqual([]);
-    expect(notSearched).toEqual([{ why: "windows-with-gaps", findings: ["o-A", "o-B"] }]);
-    expect(complete).toBe(false);
+    expect(ruleOuts.map(told)).toEqual([
+      "physical attribution: date, original base, original top, o-A, o-B, B-in, A-1|A-2",
+    ]);
+    expect(ruleOuts[0]).toMatchObject({ findings: ["o-A", "o-B"], gapYears: 3 });
+    expect([notSearched, complete]).toEqual([[], true]);
   });
 
-  it("[E27] are not named where a year of every run is left", () => {
+  it("[E27] rule nothing out where a year of every run is left", () => {
     const claims = [...twoWays("A", "1700/1766", "1773/1800"), since("B", "1765")];
     const piece = { date: "1760/1770", observations: [...on("top", "A"), ...on("base", "B")] };
-    expect(examineSketch(claims, piece)).toMatchObject({ notSearched: [], complete: true });
+    expect(examineSketch(claims, piece)).toMatchObject({ ruleOuts: [], notSearched: [], complete: true });
   });
 });
 
@@ -210,5 +212,126 @@ describe("what was not searched", () => {
     expect(report.notSearched).toEqual([{ why: "too-many-proofs", findings: ["o-A"] }]);
     expect(report.findings[0]).toMatchObject({ label: "contradictory", support: { assumptions: [] } });
     expect(report.findings[0]?.support.claims).toHaveLength(5);
+  });
+});
+
+describe("many rule-outs", () => {
+  it("[E35] come with what takes least to give up first", () => {
+    const terms = [...NORTH_AND_SOUTH, ...aTree("part", { "part.carcase": {}, "part.foot": {} })];
+    const { ruleOuts, ruleOutCount } = examineSketch(
+      [since("A", "1850"), since("B", "1790")],
+      {
+        parts: [
+          { id: "case", kind: "part.carcase" },
+          { id: "feet", kind: "part.foot" },
+        ],
+        observations: [...on("case", "A"), ...on("feet", "B")],
+      },
+      terms,
+    );
+    expect(ruleOuts.map(({ parts }) => parts)).toEqual([["feet"], ["case"]]);
+    expect(ruleOutCount).toEqual({
+      ...{ count: 2, isLowerBound: false },
+      byPart: [
+        { part: "case", count: 1, first: ruleOuts[1]?.id },
+        { part: "feet", count: 1, first: ruleOuts[0]?.id },
+      ],
+      byClaim: [
+        { claim: "A-in", count: 1, first: ruleOuts[1]?.id },
+        { claim: "B-in", count: 1, first: ruleOuts[0]?.id },
+      ],
+    });
+  });
+
+  it("[E35] are all counted, and of each part and claim one is listed", () => {
+    const late = Array.from({ length: 18 }, (_, n) => `L${n}`);
+    const early = Array.from({ length: 18 }, (_, n) => `E${n}`);
+    const claims = [...late.map((name) => since(name, "1790")), ...early.map((name) => until(name, "1740"))];
+    const { ruleOuts, ruleOutCount, complete } = examineSketch(claims, {
+      observations: [...late, ...early].flatMap((name) => on(`part of ${name}`, name)),
+    });
+    expect([ruleOutCount.count, ruleOutCount.isLowerBound, complete]).toEqual([36 + 18 * 18, false, true]);
+    expect(ruleOuts).toHaveLength(300);
+    expect(ruleOutCount.byPart.map(({ count }) => count)).toEqual(Array.from({ length: 36 }, () => 19));
+    const listed = new Set(ruleOuts.map(({ id }) => id));
+    for (const { first } of [...ruleOutCount.byPart, ...ruleOutCount.byClaim])
+      expect(listed).toContain(first);
+  });
+
+  it("[E27] are a lower bound where the search met its budget, and say among what", () => {
+    const names = Array.from({ length: 14 }, (_, n) => `G${n}`);
+    // Each leaves out one of fourteen stretches of years: only all together leave none.
+    const claims = names.flatMap((subject, n) =>
+      names.flatMap((_, era) =>
+        era === n
+          ? []
+          : [
+              {
+                ...{ id: `${subject}-${era}`, subject },
+                relation: "active",
+                when: `${1600 + 20 * era}/${1609 + 20 * era}`,
+              } as const,
+            ],
+      ),
+    );
+    const all = examineSketch(claims, { date: "1600/1879", observations: on("top", ...names) });
+    expect([all.ruleOuts.length, all.complete]).toEqual([1, true]);
+    expect(all.ruleOuts[0]?.findings).toHaveLength(14);
+    const twins = names.flatMap((name) =>
+      [0, 1, 2].map((n) => ({ id: `${name}-${n}`, part: "top", feature: name })),
+    );
+    const many = examineSketch(claims, { date: "1600/1879", observations: twins });
+    expect(many.ruleOutCount.isLowerBound).toBe(true);
+    expect(many.ruleOutCount.count).toBeGreaterThanOrEqual(300);
+    expect(many.complete).toBe(false);
+    expect(many.notSearched).toEqual([
+      { why: "too-many-rule-outs", findings: twins.map(({ id }) => id).sort() },
+    ]);
+  });
+});
+
+describe("a part from a region of its own", () => {
+  const confined = (subject: string, ...regions: string[]) =>
+    ({ id: `${subject}-c`, relation: "confined to", subject, regions, hardness: "physical" }) as const;
+
+  it("[E27] is ruled out by what no one place there allows, though each two of them go together", () => {
+    const claims = [
+      confined("A", "town", "farm"),
+      confined("B", "farm", "south"),
+      confined("C", "south", "town"),
+    ];
+    const { ruleOuts, complete } = examineSketch(claims, {
+      parts: [{ id: "lock", region: "world" }],
+      observations: on("lock", "A", "B", "C"),
+    });
+    expect(ruleOuts.map(told)).toEqual(["physical observation: o-A, o-B, o-C, A-c, B-c, C-c"]);
+    expect(complete).toBe(true);
+  });
+
+  it("[E27] is ruled out by what holds at one place and at the others, all of it", () => {
+    const claims = [
+      { ...since("A", "1790"), region: "town" },
+      { ...since("B", "1815"), region: "farm" },
+      confined("C", "town", "farm"),
+    ] as const;
+    const { ruleOuts, complete } = examineSketch(claims, {
+      parts: [{ id: "lock", region: "world" }],
+      observations: on("lock", "A", "B", "C"),
+    });
+    expect(ruleOuts.map(told)).toContain(
+      "physical attribution: date, original lock, o-A, o-B, o-C, A-in, B-in, C-c",
+    );
+    expect(complete).toBe(true);
+  });
+
+  it("[E24] is one part with what it is together with: one atom for both", () => {
+    const { ruleOuts } = examineSketch([since("A", "1790"), since("B", "1800")], {
+      observations: [...on("top", "A"), ...on("base", "B")],
+      together: [["top", "base"]],
+    });
+    expect(ruleOuts.map(told)).toEqual([
+      "physical attribution: date, original base, o-B, B-in",
+      "physical attribution: date, original base, o-A, A-in",
+    ]);
   });
 });

@@ -63,8 +63,8 @@ function minimalClashes(all: readonly Sight[]): string[] {
 }
 
 describe("rule-outs of windows with gaps, against trying every subset", () => {
-  it("[E27] are true and minimal, and what is missing of them is named", () => {
-    let [found, missing, named] = [0, 0, 0];
+  it("[E26][E27] are all there are", () => {
+    let [found, wide] = [0, 0];
     fc.assert(
       fc.property(sights, (all) => {
         const report = examineSketch(claimsFor(all), {
@@ -82,22 +82,18 @@ describe("rule-outs of windows with gaps, against trying every subset", () => {
             .join(" "),
         );
         const minimal = minimalClashes(all);
-        expect(texts.filter((text) => !minimal.includes(text))).toEqual([]);
-        const missed = minimal.filter((text) => !texts.includes(text));
-        const residue = report.notSearched.flatMap(({ findings }) => findings);
-        for (const text of missed)
-          expect(text.split(" ").filter((atom) => atom.startsWith("o") && !residue.includes(atom))).toEqual(
-            [],
-          );
+        // Claims that agree are two supports of one window.
+        expect([...new Set(texts)].sort()).toEqual(minimal.sort());
+        expect([report.complete, report.ruleOutCount.count]).toEqual([true, texts.length]);
         found += texts.length;
-        missing += missed.length;
-        named += Number(residue.length > 0);
+        wide += report.ruleOuts.filter(
+          ({ atoms, findings }) => findings.length + Number(atoms[0]?.kind === "attr") > 2,
+        ).length;
       }),
       { numRuns: 400 },
     );
-    // The draw is worth something only if it meets all three.
+    // The draw is worth something only if it meets both.
     expect(found).toBeGreaterThan(200);
-    expect(missing).toBeGreaterThan(5);
-    expect(named).toBeGreaterThan(5);
+    expect(wide).toBeGreaterThan(20);
   });
 });

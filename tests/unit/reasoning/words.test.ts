@@ -221,26 +221,46 @@ describe("a report in words", () => {
   });
 
   it("[W7] says what was not searched, and for what", () => {
-    const era = (name: string, from: string, until: string): ClaimSketch[] => [
-      { id: `${name}-from`, relation: "introduced", subject: name, when: from },
-      { id: `${name}-until`, relation: "discontinued", subject: name, hardness: "physical", when: until },
-    ];
-    const either = (feature: string, ...ways: string[]): ClaimSketch => ({
-      ...{ id: `${feature}-needs`, relation: "requires", subject: feature, ways: ways.map((way) => [way]) },
-    });
-    const words = wordsOf(
-      [
-        ...[...era("old", "1700", "1740"), ...era("middle", "1770", "1800"), ...era("new", "1830", "1860")],
-        ...[either("a", "old", "new"), either("b", "old", "middle"), either("c", "middle", "new")],
-      ],
-      {
-        date: "1700/1860",
-        observations: ["a", "b", "c"].map((feature) => ({ id: feature, part: "case", feature })),
-      },
-    );
-    expect(words.notSearched).toEqual([
-      "Not searched for clashes of three or more: a on the case, b on the case and c on the case; their years have gaps, and three or more such things can clash where no two do.",
+    const wide: ClaimSketch = { ...fashion, id: "wide", relation: "introduced", when: "1790" };
+    const near: ClaimSketch = { ...wide, id: "near", region: "Port" };
+    expect(wordsOf([wide, near]).notSearched).toEqual([
+      "Not counted among the rule-outs of arcs on the drawers: giving up a claim can bring an older one back.",
     ]);
+    const tools = [0, 1, 2, 3].map((n) => `tool ${n}`);
+    const dates = tools.flatMap((subject) =>
+      tools.map((n): ClaimSketch => ({ ...wide, id: `${subject} ${n}`, subject })),
+    );
+    expect(wordsOf([{ ...needsSaw, ways: tools.map((tool) => [tool]) }, ...dates]).notSearched).toEqual([
+      "Not all rule-outs are known of arcs on the drawers: there are more ways to prove them than were followed.",
+    ]);
+  });
+
+  it("[W8] says that the claim is ruled out where at each place something does, though nothing does at all", () => {
+    const late = (region: string, subject: string): ClaimSketch => ({
+      ...{ id: `${subject} in ${region}`, relation: "introduced", subject, region, when: "1815" },
+    });
+    const at = (...claims: ClaimSketch[]): string =>
+      wordsOf(
+        [...claims, { ...late("World", "arcs"), when: "1700" }, { ...late("World", "pins"), when: "1700" }],
+        {
+          region: "World",
+          observations: [
+            { id: "o", part: "drawers", feature: "arcs" },
+            { id: "p", part: "top", feature: "pins" },
+          ],
+        },
+      ).headline;
+    expect(at(late("Home", "arcs"))).toContain("Nothing recorded rules 1765 to 1775 out");
+    const split: ClaimSketch = {
+      id: "out",
+      relation: "confined to",
+      subject: "pins",
+      regions: ["Home"],
+      hardness: "physical",
+    };
+    expect(at(late("Home", "arcs"), split)).toBe(
+      "Wherever it was made, something rules 1765 to 1775 out, though not the same everywhere. Either those parts are not of the first making, or the piece is not of those years.",
+    );
   });
 });
 

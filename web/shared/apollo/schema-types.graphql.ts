@@ -1,4 +1,6 @@
 import type { Report } from '#server/domain/report.ts';
+import type { Weighing } from '#server/domain/weighing/weighing.ts';
+import type { WeighingWords } from '#server/domain/weighing/weighing-words.ts';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = Maybe<T>;
 /** All built-in and custom scalars, mapped to their actual values */
@@ -10,6 +12,10 @@ export type Scalars = {
   Float: { input: number; output: number; }
   /** The report of the engine as one JSON value with its members in canonical order; docs/formats/report.schema.json says what is in it. */
   Report: { input: Report; output: Report; }
+  /** The weighing of the engine as one JSON value with its members in canonical order; docs/formats/weighing.schema.json says what is in it. */
+  Weighing: { input: Weighing; output: Weighing; }
+  /** A weighing in sentences, as one JSON value. */
+  WeighingWords: { input: WeighingWords; output: WeighingWords; }
 };
 
 /** A match in the Getty Art & Architecture Thesaurus. */
@@ -31,6 +37,13 @@ export type Aid =
   | 'RULE'
   | 'SQUARE'
   | 'ULTRAVIOLET_LAMP';
+
+/** What an answer does to the claim. */
+export type AnswerDoes =
+  | 'AGAINST'
+  | 'FOR'
+  | 'RULES_OUT'
+  | 'SAYS_NOTHING';
 
 /** The neighbourhood of a term, as far as it is shown. */
 export type Around = {
@@ -128,6 +141,28 @@ export type Basis =
 
 export type ChangeExaminationResult = ExaminationChanged | Refused;
 
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOdds = {
+  readonly __typename?: 'ChosenOdds';
+  readonly datePrior?: Maybe<DatePrior>;
+  readonly leak?: Maybe<Scalars['Float']['output']>;
+  readonly madeToDeceive?: Maybe<Scalars['Float']['output']>;
+  readonly parts: ReadonlyArray<PartOdds>;
+  readonly wrongClaims?: Maybe<Scalars['Float']['output']>;
+};
+
+/** What the examiner assumes of this piece in place of the usual odds. */
+export type ChosenOddsInput = {
+  readonly datePrior?: InputMaybe<DatePrior>;
+  /** Probability outside all known years. */
+  readonly leak?: InputMaybe<Scalars['Float']['input']>;
+  /** Prior of “made later to look old”. */
+  readonly madeToDeceive?: InputMaybe<Scalars['Float']['input']>;
+  readonly parts?: InputMaybe<ReadonlyArray<PartOddsInput>>;
+  /** Times the probability that claims are wrong. */
+  readonly wrongClaims?: InputMaybe<Scalars['Float']['input']>;
+};
+
 export type Citation = {
   readonly __typename?: 'Citation';
   readonly basis: Basis;
@@ -200,6 +235,11 @@ export type ClaimStatus =
   | 'ACCEPTED'
   | 'PROPOSED'
   | 'REJECTED';
+
+export type DatePrior =
+  | 'AS_CLAIMED'
+  | 'PRODUCTION'
+  | 'UNIFORM';
 
 /** Years a date can mean, as two spans; null where nothing bounds an end. */
 export type DatedYears = {
@@ -418,6 +458,23 @@ export type HistoryEntryEdge = {
   readonly node: HistoryEntry;
 };
 
+/** What to look at on a piece of an attribution before it is there. */
+export type InspectionPlan = {
+  readonly __typename?: 'InspectionPlan';
+  /** Looks that these were chosen from. */
+  readonly considered: Scalars['Int']['output'];
+  readonly date: Scalars['String']['output'];
+  readonly form?: Maybe<Term>;
+  /** By position; in each the most telling first. */
+  readonly items: ReadonlyArray<PlanItem>;
+  /** The parts that the form is expected to have. */
+  readonly parts: ReadonlyArray<Term>;
+  readonly region?: Maybe<Term>;
+  readonly revision: Scalars['Int']['output'];
+};
+
+export type InspectionPlanResult = InspectionPlan | Refused;
+
 /** The examinations of one page that lean on a claim. */
 export type Leaning = {
   readonly __typename?: 'Leaning';
@@ -602,6 +659,22 @@ export type PartInput = {
   readonly within?: InputMaybe<Scalars['ID']['input']>;
 };
 
+export type PartOdds = {
+  readonly __typename?: 'PartOdds';
+  readonly later: Scalars['Float']['output'];
+  readonly original: Scalars['Float']['output'];
+  readonly part: Scalars['ID']['output'];
+  readonly reused: Scalars['Float']['output'];
+};
+
+/** Odds of three states of a part; they add up to 1. */
+export type PartOddsInput = {
+  readonly later: Scalars['Float']['input'];
+  readonly original: Scalars['Float']['input'];
+  readonly part: Scalars['ID']['input'];
+  readonly reused: Scalars['Float']['input'];
+};
+
 export type PartState =
   | 'LATER'
   | 'ORIGINAL'
@@ -617,6 +690,7 @@ export type Piece = {
   readonly invented: Scalars['Boolean']['output'];
   readonly note?: Maybe<Scalars['String']['output']>;
   readonly observations: ReadonlyArray<Observation>;
+  readonly odds?: Maybe<ChosenOdds>;
   readonly parts: ReadonlyArray<Part>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate: ReadonlyArray<ReadonlyArray<Scalars['ID']['output']>>;
@@ -632,12 +706,46 @@ export type PieceInput = {
   readonly invented?: Scalars['Boolean']['input'];
   readonly note?: InputMaybe<Scalars['String']['input']>;
   readonly observations: ReadonlyArray<ObservationInput>;
+  readonly odds?: InputMaybe<ChosenOddsInput>;
   readonly parts: ReadonlyArray<PartInput>;
   /** Pairs of parts that cannot share an origin. */
   readonly separate?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
   readonly title: Scalars['String']['input'];
   /** Parts that cannot be of different origin. */
   readonly together?: ReadonlyArray<ReadonlyArray<Scalars['ID']['input']>>;
+};
+
+/** What one answer would do. */
+export type PlanAnswer = {
+  readonly __typename?: 'PlanAnswer';
+  readonly claim: AnswerDoes;
+  /** Of the Bayes factor for the claimed years; null beyond the model. */
+  readonly log10?: Maybe<Scalars['Float']['output']>;
+  readonly says: Scalars['String']['output'];
+  /** The state of the part that it speaks for, if it does. */
+  readonly state?: Maybe<PartState>;
+};
+
+/** Something to look at. */
+export type PlanItem = {
+  readonly __typename?: 'PlanItem';
+  /** Other kinds of part on which the same would tell. */
+  readonly alsoOn: ReadonlyArray<Term>;
+  readonly bases: ReadonlyArray<Basis>;
+  /** Expected of the claim. */
+  readonly bits: Scalars['Float']['output'];
+  /** Expected of the state of the part. */
+  readonly bitsOfState: Scalars['Float']['output'];
+  readonly claims: ReadonlyArray<Claim>;
+  readonly feature?: Maybe<Term>;
+  readonly ifAbsent: PlanAnswer;
+  readonly ifSeen: PlanAnswer;
+  /** What it would mean to see it; may be empty. */
+  readonly means: Scalars['String']['output'];
+  readonly part?: Maybe<Term>;
+  readonly position: Position;
+  /** Its place in the order of what tells most, from 1 on. */
+  readonly rank: Scalars['Int']['output'];
 };
 
 /** Where one stands or what one has opened, in the order in which one goes round a piece. */
@@ -665,6 +773,7 @@ export type ProblemCode =
   | 'DAMAGED_DUMP'
   | 'DUPLICATE_ID'
   | 'EMPTY_LIST'
+  | 'IMPOSSIBLE_ODDS'
   | 'MISSING_LOCATOR'
   | 'NOTHING_TO_UNDO'
   | 'OTHER_VERSION'
@@ -710,6 +819,8 @@ export type Query = {
   readonly fieldSheet: FieldSheetResult;
   /** Every edit of a term, claim or source, newest first; a withdrawn one has a history too. */
   readonly history: HistoryEntryConnection;
+  /** What to look at, in order, on a piece of a form that is claimed to be of a place and date. */
+  readonly inspectionPlan: InspectionPlanResult;
   readonly node?: Maybe<Node>;
   /** What the graph says of a region; null if there is no such region on that revision. */
   readonly regionProfile?: Maybe<RegionProfile>;
@@ -729,6 +840,8 @@ export type Query = {
   /** Null if there is no such term on that revision. */
   readonly term?: Maybe<Term>;
   readonly terms: TermConnection;
+  /** Weighs a piece: what would have to be true, probabilities, rivals, what to look at next. Ask for some stages at a time; what was not through when the request ended is named as missing. */
+  readonly weigh: WeighResult;
 };
 
 
@@ -789,6 +902,15 @@ export type QueryHistoryArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryInspectionPlanArgs = {
+  date: Scalars['String']['input'];
+  examined: Scalars['Int']['input'];
+  form: Scalars['ID']['input'];
+  region?: InputMaybe<Scalars['ID']['input']>;
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -861,6 +983,13 @@ export type QueryTermsArgs = {
   first?: Scalars['Int']['input'];
   kinds?: InputMaybe<ReadonlyArray<TermKind>>;
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryWeighArgs = {
+  piece: PieceInput;
+  revision?: InputMaybe<Scalars['Int']['input']>;
+  stages?: InputMaybe<ReadonlyArray<WeighingStage>>;
 };
 
 /** A measured or counted value that bounds no date. It is a number, a range with both ends, or words where it cannot be put as either. */
@@ -1194,3 +1323,25 @@ export type Way = {
   readonly __typename?: 'Way';
   readonly terms: ReadonlyArray<Term>;
 };
+
+export type WeighResult = Refused | Weighed;
+
+export type Weighed = {
+  readonly __typename?: 'Weighed';
+  /** Every claim the weighing names. */
+  readonly claims: ReadonlyArray<Claim>;
+  readonly revision: Scalars['Int']['output'];
+  /** Every term the weighing names. */
+  readonly terms: ReadonlyArray<Term>;
+  readonly weighing: Scalars['Weighing']['output'];
+  readonly words: Scalars['WeighingWords']['output'];
+};
+
+export type WeighingStage =
+  | 'DATES'
+  | 'LOOKS'
+  | 'MENDS'
+  | 'ORIGINS'
+  | 'RIVALS'
+  | 'SENSITIVITY'
+  | 'WEIGHTS';

@@ -7,7 +7,7 @@ import { AsOfRevision } from "./AsOfRevision.tsx";
 import styles from "./Frame.module.css";
 
 const places = [
-  { to: "/", name: "Pieces", holds: /^\/(pieces\/|$)/ },
+  { to: "/", name: "Pieces", holds: /^\/(pieces\/|plan|$)/ },
   { to: "/evidence", name: "Evidence", holds: /^\/(evidence|terms|claims|sources|revisions)/ },
   { to: "/regions", name: "Regions", holds: /^\/regions/ },
   { to: "/learn", name: "Learn", holds: /^\/(learn|method|sheets)/ },

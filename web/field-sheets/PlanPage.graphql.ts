@@ -1,0 +1,61 @@
+/** Internal type. DO NOT USE DIRECTLY. */
+type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
+/** Internal type. DO NOT USE DIRECTLY. */
+export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' | '__typename' ? T[P] : never };
+import type * as Types from '../shared/apollo/schema-types.graphql.ts';
+
+import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-node/core';
+export type Aid =
+  | 'FINGERTIP'
+  | 'LABORATORY'
+  | 'LENS'
+  | 'MAGNET'
+  | 'MIRROR'
+  | 'RAKING_LIGHT'
+  | 'RULE'
+  | 'SQUARE'
+  | 'ULTRAVIOLET_LAMP';
+
+/** What an answer does to the claim. */
+export type AnswerDoes =
+  | 'AGAINST'
+  | 'FOR'
+  | 'RULES_OUT'
+  | 'SAYS_NOTHING';
+
+export type Basis =
+  | 'COMMON_PRACTICE'
+  | 'FROM_MEMORY'
+  | 'PUBLISHED';
+
+export type Move =
+  | 'DRAWER_OUT'
+  | 'NOTHING'
+  | 'PIECE_TURNED'
+  | 'SAMPLE_TAKEN'
+  | 'SOMETHING_UNFASTENED';
+
+/** Where one stands or what one has opened, in the order in which one goes round a piece. */
+export type Position =
+  | 'BACK'
+  | 'DRAWERS_OUT'
+  | 'FRONT'
+  | 'UNDERNEATH';
+
+export type InspectionPlanQueryVariables = Exact<{
+  form: string;
+  region?: string | null | undefined;
+  date: string;
+  examined: number;
+}>;
+
+
+export type InspectionPlanQuery = { readonly inspectionPlan:
+    | { readonly __typename: 'InspectionPlan', readonly date: string, readonly considered: number, readonly form: { readonly id: string, readonly label: string } | null, readonly region: { readonly id: string, readonly label: string } | null, readonly parts: ReadonlyArray<{ readonly id: string, readonly label: string, readonly broader: { readonly id: string } | null }>, readonly items: ReadonlyArray<{ readonly rank: number, readonly position: Types.Position, readonly means: string, readonly bases: ReadonlyArray<Types.Basis>, readonly part: { readonly id: string, readonly label: string } | null, readonly alsoOn: ReadonlyArray<{ readonly id: string, readonly label: string }>, readonly feature: { readonly id: string, readonly label: string, readonly broader: { readonly id: string, readonly broader: { readonly id: string, readonly broader: { readonly id: string } | null } | null } | null, readonly looking: { readonly how: string, readonly move: Types.Move, readonly aids: ReadonlyArray<Types.Aid> } | null } | null, readonly ifSeen: { readonly claim: Types.AnswerDoes, readonly says: string }, readonly ifAbsent: { readonly claim: Types.AnswerDoes, readonly says: string }, readonly claims: ReadonlyArray<{ readonly id: string }> }> }
+    | { readonly __typename: 'Refused', readonly problems: ReadonlyArray<{ readonly message: string, readonly path: ReadonlyArray<string> }> }
+   };
+
+export type PlanItemFragment = { readonly rank: number, readonly position: Types.Position, readonly means: string, readonly bases: ReadonlyArray<Types.Basis>, readonly part: { readonly id: string, readonly label: string } | null, readonly alsoOn: ReadonlyArray<{ readonly id: string, readonly label: string }>, readonly feature: { readonly id: string, readonly label: string, readonly broader: { readonly id: string, readonly broader: { readonly id: string, readonly broader: { readonly id: string } | null } | null } | null, readonly looking: { readonly how: string, readonly move: Types.Move, readonly aids: ReadonlyArray<Types.Aid> } | null } | null, readonly ifSeen: { readonly claim: Types.AnswerDoes, readonly says: string }, readonly ifAbsent: { readonly claim: Types.AnswerDoes, readonly says: string }, readonly claims: ReadonlyArray<{ readonly id: string }> };
+
+export const PlanItemFragmentDoc = {"kind":"Document","definitions":[{"kind":"FragmentDefinition","name":{"kind":"Name","value":"PlanItem"},"typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"PlanItem"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"rank"}},{"kind":"Field","name":{"kind":"Name","value":"position"}},{"kind":"Field","name":{"kind":"Name","value":"part"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"alsoOn"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"feature"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}}]}}]}}]}},{"kind":"Field","name":{"kind":"Name","value":"looking"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"how"}},{"kind":"Field","name":{"kind":"Name","value":"move"}},{"kind":"Field","name":{"kind":"Name","value":"aids"}}]}}]}},{"kind":"Field","name":{"kind":"Name","value":"means"}},{"kind":"Field","name":{"kind":"Name","value":"ifSeen"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"claim"}},{"kind":"Field","name":{"kind":"Name","value":"says"}}]}},{"kind":"Field","name":{"kind":"Name","value":"ifAbsent"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"claim"}},{"kind":"Field","name":{"kind":"Name","value":"says"}}]}},{"kind":"Field","name":{"kind":"Name","value":"bases"}},{"kind":"Field","name":{"kind":"Name","value":"claims"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}}]}}]}}]} as unknown as DocumentNode<PlanItemFragment, unknown>;
+export const InspectionPlanDocument = {"kind":"Document","definitions":[{"kind":"OperationDefinition","operation":"query","name":{"kind":"Name","value":"InspectionPlan"},"variableDefinitions":[{"kind":"VariableDefinition","variable":{"kind":"Variable","name":{"kind":"Name","value":"form"}},"type":{"kind":"NonNullType","type":{"kind":"NamedType","name":{"kind":"Name","value":"ID"}}}},{"kind":"VariableDefinition","variable":{"kind":"Variable","name":{"kind":"Name","value":"region"}},"type":{"kind":"NamedType","name":{"kind":"Name","value":"ID"}}},{"kind":"VariableDefinition","variable":{"kind":"Variable","name":{"kind":"Name","value":"date"}},"type":{"kind":"NonNullType","type":{"kind":"NamedType","name":{"kind":"Name","value":"String"}}}},{"kind":"VariableDefinition","variable":{"kind":"Variable","name":{"kind":"Name","value":"examined"}},"type":{"kind":"NonNullType","type":{"kind":"NamedType","name":{"kind":"Name","value":"Int"}}}}],"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"inspectionPlan"},"arguments":[{"kind":"Argument","name":{"kind":"Name","value":"form"},"value":{"kind":"Variable","name":{"kind":"Name","value":"form"}}},{"kind":"Argument","name":{"kind":"Name","value":"region"},"value":{"kind":"Variable","name":{"kind":"Name","value":"region"}}},{"kind":"Argument","name":{"kind":"Name","value":"date"},"value":{"kind":"Variable","name":{"kind":"Name","value":"date"}}},{"kind":"Argument","name":{"kind":"Name","value":"examined"},"value":{"kind":"Variable","name":{"kind":"Name","value":"examined"}}}],"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"__typename"}},{"kind":"InlineFragment","typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"InspectionPlan"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"form"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"region"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"date"}},{"kind":"Field","name":{"kind":"Name","value":"considered"}},{"kind":"Field","name":{"kind":"Name","value":"parts"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}}]}}]}},{"kind":"Field","name":{"kind":"Name","value":"items"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"FragmentSpread","name":{"kind":"Name","value":"PlanItem"}}]}}]}},{"kind":"InlineFragment","typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"Refused"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"problems"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"message"}},{"kind":"Field","name":{"kind":"Name","value":"path"}}]}}]}}]}}]}},{"kind":"FragmentDefinition","name":{"kind":"Name","value":"PlanItem"},"typeCondition":{"kind":"NamedType","name":{"kind":"Name","value":"PlanItem"}},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"rank"}},{"kind":"Field","name":{"kind":"Name","value":"position"}},{"kind":"Field","name":{"kind":"Name","value":"part"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"alsoOn"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}}]}},{"kind":"Field","name":{"kind":"Name","value":"feature"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"label"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}},{"kind":"Field","name":{"kind":"Name","value":"broader"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}}]}}]}}]}},{"kind":"Field","name":{"kind":"Name","value":"looking"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"how"}},{"kind":"Field","name":{"kind":"Name","value":"move"}},{"kind":"Field","name":{"kind":"Name","value":"aids"}}]}}]}},{"kind":"Field","name":{"kind":"Name","value":"means"}},{"kind":"Field","name":{"kind":"Name","value":"ifSeen"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"claim"}},{"kind":"Field","name":{"kind":"Name","value":"says"}}]}},{"kind":"Field","name":{"kind":"Name","value":"ifAbsent"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"claim"}},{"kind":"Field","name":{"kind":"Name","value":"says"}}]}},{"kind":"Field","name":{"kind":"Name","value":"bases"}},{"kind":"Field","name":{"kind":"Name","value":"claims"},"selectionSet":{"kind":"SelectionSet","selections":[{"kind":"Field","name":{"kind":"Name","value":"id"}}]}}]}}]} as unknown as DocumentNode<InspectionPlanQuery, InspectionPlanQueryVariables>;
