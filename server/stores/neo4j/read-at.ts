@@ -10,12 +10,14 @@ import type { Database, Parameters } from "./database.ts";
 const AT = `MATCH (store:Store {name: $store})
 WITH store.revision AS newest, coalesce($at, store.revision) AS at`;
 
+/** A statement that reads at a revision; `body` is what follows in a subquery that sees `at`, and returns one row. */
+export const readStatement = (body: string): string => `${AT}\nCALL (at) {\n${body}\n}\nRETURN *`;
+
 /** Tells, in a statement, whether a version stands at the revision. */
 export const standsAt = (version: string): string => `${version}.since <= at AND at < ${version}.until`;
 
 /**
- * Reads one row at a revision, or the newest: `body` is what follows in a subquery that sees `at`. Throws a RangeError if
- * there is no such revision.
+ * Reads one row at a revision, or the newest. Throws a RangeError if there is no such revision.
  */
 export async function readAt<Row extends object>(
   database: Database,
@@ -25,10 +27,10 @@ export async function readAt<Row extends object>(
 ): Promise<Row & { readonly at: RevisionNumber }> {
   if (at !== undefined && !(Number.isInteger(at) && at >= 0))
     throw new RangeError(`There is no revision ${at}`);
-  const [row] = await database.read<Row & { at: number; newest: number }>(
-    `${AT}\nCALL (at) {\n${body}\n}\nRETURN *`,
-    { at: at ?? null, ...parameters },
-  );
+  const [row] = await database.read<Row & { at: number; newest: number }>(readStatement(body), {
+    at: at ?? null,
+    ...parameters,
+  });
   if (row === undefined) throw new Error("The node of the store is gone");
   if (row.at > row.newest) throw new RangeError(`There is no revision ${at}; the newest is ${row.newest}`);
   return row;
