@@ -1,34 +1,32 @@
 import neo4j from "neo4j-driver";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
-import { type Database, wrapDriver } from "./database.ts";
+import { type Database, type Limits, wrapDriver } from "./database.ts";
 import { findServerProblem } from "./find-server-problem.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
 import { prepareDatabase } from "./prepare-database.ts";
 
-export interface ConnectOptions {
+export interface ConnectOptions extends Limits {
   /** Nothing is made or written. */
   readonly readOnly: boolean;
-  /** How long to go on trying where the server cannot be reached, in milliseconds. */
-  readonly patience: number;
 }
 
 /** Connects to a server and prepares its database; what keeps it from that is a problem. */
 export async function connect(
   address: Neo4jAddress,
-  { readOnly, patience }: ConnectOptions,
+  { readOnly, ...limits }: ConnectOptions,
 ): Promise<Database | Problem> {
   const driver = neo4j.driver(address.url, neo4j.auth.basic(address.user, address.password), {
     maxConnectionPoolSize: 50,
     connectionAcquisitionTimeout: 5_000,
     connectionTimeout: 3_000,
-    maxTransactionRetryTime: patience,
+    maxTransactionRetryTime: limits.patience,
     connectionLivenessCheckTimeout: 30_000,
     telemetryDisabled: true,
     disableLosslessIntegers: true,
     userAgent: "scribeline",
   });
-  const database = wrapDriver(driver, address);
+  const database = wrapDriver(driver, address, limits);
   try {
     await driver.verifyAuthentication({ database: address.database });
     const refusal = await prepareDatabase(database, { readOnly });

@@ -10,14 +10,17 @@ export type Parameters = Readonly<Record<string, unknown>>;
 /** Runs a statement inside a write. The caller vouches for the shape of a row. */
 export type Run = <Row extends object>(cypher: string, parameters?: Parameters) => Promise<readonly Row[]>;
 
-export interface WriteOptions {
-  /** For how long one try may take at the server, in milliseconds. */
-  readonly timeout?: number;
+export interface Limits {
+  /** How long to go on trying where the server cannot be reached or another program writes, in milliseconds. */
+  readonly patience: number;
+  /** Rows that one transaction takes; more are written in several. */
+  readonly rowsAtOnce: number;
 }
 
 /** One store of one database of a server. */
 export interface Database {
   readonly address: Neo4jAddress;
+  readonly limits: Limits;
   /** One statement that only reads. Throws `StoreFailed` where the server fails. */
   read<Row extends object>(cypher: string, parameters?: Parameters): Promise<readonly Row[]>;
   /**
@@ -25,10 +28,7 @@ export interface Database {
    * is done again where the server asks for that or where the connection broke, also after it may have been kept: it has
    * to find out by itself.
    */
-  write<Answer>(
-    work: (run: Run) => Promise<Answer | Problem>,
-    options?: WriteOptions,
-  ): Promise<Answer | Problem>;
+  write<Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem>;
   /** A statement outside any work, for the schema. */
   administer(cypher: string): Promise<readonly object[]>;
   close(): Promise<void>;
@@ -39,14 +39,11 @@ const LONGEST_READ = 30_000;
 const LONGEST_WRITE = 120_000;
 
 /** Reads of a server, and writes one after the other, so that those of this process wait here and not at the server. */
-export function wrapDriver(driver: Driver, address: Neo4jAddress): Database {
+export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits): Database {
   const bookmarkManager = driver.executeQueryBookmarkManager;
   let last: Promise<unknown> = Promise.resolve();
 
-  const write = async <Answer>(
-    work: (run: Run) => Promise<Answer | Problem>,
-    { timeout = LONGEST_WRITE }: WriteOptions,
-  ): Promise<Answer | Problem> => {
+  const write = async <Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem> => {
     const session = driver.session({ database: address.database, bookmarkManager });
     try {
       return await session.executeWrite(
@@ -55,7 +52,7 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress): Database {
           if (isProblem(answer)) throw new Refused(answer);
           return answer;
         },
-        { timeout },
+        { timeout: LONGEST_WRITE },
       );
     } catch (failure) {
       if (failure instanceof Refused) return failure.refusal;
@@ -69,6 +66,7 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress): Database {
 
   return {
     address,
+    limits,
     read: async <Row extends object>(cypher: string, parameters: Parameters = {}) => {
       try {
         const { records } = await driver.executeQuery(cypher, prepare(parameters, address), {
@@ -82,8 +80,8 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress): Database {
         throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
       }
     },
-    write: (work, options = {}) => {
-      const written = last.then(() => write(work, options));
+    write: (work) => {
+      const written = last.then(() => write(work));
       last = written.catch(() => undefined);
       return written;
     },

@@ -26,6 +26,7 @@ const index = (name: string, label: string, ...properties: readonly string[]): s
  */
 export const MIGRATIONS: readonly (readonly string[])[] = [
   [
+    unique("migration_number", "ScribelineMigration", "number"),
     unique("store_name", "Store", "name"),
     unique("write_key", "Write", "store", "key"),
     unique("write_sequence", "Write", "store", "sequence"),

@@ -25,9 +25,9 @@ import { commitChange, restoreRecords } from "./write-graph.ts";
  */
 export async function openNeo4jStore(
   address: Neo4jAddress,
-  { readOnly = false, patience = 10_000 }: Partial<ConnectOptions> = {},
+  { readOnly = false, patience = 10_000, rowsAtOnce = 5_000 }: Partial<ConnectOptions> = {},
 ): Promise<Store | Problem> {
-  const database = await connect(address, { readOnly, patience });
+  const database = await connect(address, { readOnly, patience, rowsAtOnce });
   return isProblem(database) ? database : storeIn(database, readOnly);
 }
 

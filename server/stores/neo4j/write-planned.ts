@@ -23,45 +23,52 @@ export interface Planned<Answer> {
   readonly answer: Answer;
 }
 
-/** Rows that one transaction takes; more are written in several, unseen until the last. */
-const MOST_AT_ONCE = 5_000;
+/** How often to look whether another program has ended, in milliseconds. */
+const LOOK_EVERY = 100;
 /** From so many rows on, plans made before are not worth keeping. */
 const CHANGES_PLANS = 1_000;
 
 /**
  * Writes what `plan` makes of the state of the store, all or nothing. `key` names this write: tried again after it was
- * kept, it is not done again, and `recall` gives the answer.
+ * kept, it is not done again, and `recall` gives the answer. While another program writes much, it waits until `deadline`.
  */
 export async function writePlanned<Answer>(
   database: Database,
   key: string,
   plan: (run: Run, state: StoreState) => Promise<Planned<Answer> | Problem>,
   recall: (run: Run, note: WriteNote) => Promise<Answer>,
+  deadline: number = performance.now() + database.limits.patience,
 ): Promise<Answer | Problem> {
   const begun = await database.write(async (run) => {
     const state = await lockStore(run, key);
     const note = await findWrite(run, key);
     if (note !== undefined) return { done: true, answer: await recall(run, note), size: 0 } as const;
     if (state.stagedBy !== null && state.stagedBy !== key) {
-      if (state.isStaging) return isBeingFilled();
+      if (state.isStaging) return { waits: true } as const;
       await keepStage(run, key, 0);
       return { sweeps: true } as const;
     }
     const planned = await plan(run, state);
     if (isProblem(planned)) return planned;
     const size = sizeOf(planned.content);
-    if (size > MOST_AT_ONCE) {
+    if (size > database.limits.rowsAtOnce) {
       await keepStage(run, key, 0);
       return { done: false, planned, sequence: state.sequence + 1 } as const;
     }
-    for (const step of stepsOf(planned.content, state.sequence + 1, MOST_AT_ONCE)) await step(run);
+    for (const step of stepsOf(planned.content, state.sequence + 1, database.limits.rowsAtOnce))
+      await step(run);
     await finish(run, key, planned, state.sequence + 1);
     return { done: true, answer: planned.answer, size } as const;
   });
   if (isProblem(begun)) return begun;
+  if ("waits" in begun) {
+    if (performance.now() >= deadline) return isBeingFilled();
+    await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY));
+    return writePlanned(database, key, plan, recall, deadline);
+  }
   if ("sweeps" in begun) {
     const refusal = await sweep(database, key);
-    return refusal ?? writePlanned(database, key, plan, recall);
+    return refusal ?? writePlanned(database, key, plan, recall, deadline);
   }
   if (!begun.done) return writeInSteps(database, key, begun.planned, begun.sequence);
   if (begun.size >= CHANGES_PLANS) await refreshStatistics(database);
@@ -98,7 +105,7 @@ async function writeInSteps<Answer>(
     });
   let number = 0;
   try {
-    for (const step of stepsOf(planned.content, sequence, MOST_AT_ONCE)) {
+    for (const step of stepsOf(planned.content, sequence, database.limits.rowsAtOnce)) {
       const taken = await takeStep(number++, step);
       if (isProblem(taken)) return await giveUp(database, key, taken);
     }

@@ -14,9 +14,9 @@ const code = (answer: object): unknown => ("problem" in answer ? (answer as { co
 
 onNeo4j("several programs on one store", (server) => {
   /** Two connections of their own, as two programs have. */
-  const two = async (): Promise<readonly [Store, Store, string]> => {
+  const two = async (options = {}): Promise<readonly [Store, Store, string]> => {
     const address = server.address();
-    return [await server.open(address), await server.open(address), address.store];
+    return [await server.open(address, options), await server.open(address, options), address.store];
   };
 
   it("[S44] lets one of two changes of one thing through, whoever comes first", async () => {
@@ -65,7 +65,7 @@ onNeo4j("several programs on one store", (server) => {
   });
 
   it("[S45] refuses to write while another writes much, which nobody sees before it has ended", async () => {
-    const [one, other, store] = await two();
+    const [one, other, store] = await two({ patience: 200 });
     answered(await one.commit(aCommit(adding(saw))));
     const before = await dumpOf(one);
     await server.run(
@@ -95,9 +95,23 @@ onNeo4j("several programs on one store", (server) => {
     await other.close();
   });
 
+  it("[S45] waits with a write for one that writes much", async () => {
+    const [one, other] = await two({ rowsAtOnce: 50 });
+    const terms = Array.from({ length: 400 }, (_, n) => aTerm(`tool.t${n}`));
+    const [large, small] = await Promise.all([
+      one.commit(aCommit(adding(...terms))),
+      new Promise((resolve) => setTimeout(resolve, 50)).then(() => other.commit(aCommit(adding(saw)))),
+    ]);
+    expect([answered(large).number, answered(small).number].sort()).toEqual([1, 2]);
+    expect((await one.listTerms({}, { first: 1 })).total).toBe(401);
+    expect(await one.verify()).toMatchObject({ revisions: 2 });
+    await one.close();
+    await other.close();
+  });
+
   it("[S45] takes a large change and a large dump whole, over several transactions", async () => {
-    const [one, other] = await two();
-    const terms = Array.from({ length: 6_000 }, (_, n) => aTerm(`tool.t${n}`));
+    const [one, other] = await two({ rowsAtOnce: 100 });
+    const terms = Array.from({ length: 520 }, (_, n) => aTerm(`tool.t${n}`));
     const first = answered(await one.commit(aCommit(adding(...terms))));
     const noted = terms.flatMap((term) => replacing(term, { ...term, note: "Said otherwise." }));
     answered(await other.commit(aCommit(noted)));
@@ -109,7 +123,7 @@ onNeo4j("several programs on one store", (server) => {
     const memory = openMemoryStore();
     answered(await memory.restore(one.dump()));
     expect(await memory.revision(1)).toEqual(first);
-    const third = await server.open();
+    const third = await server.open(undefined, { rowsAtOnce: 100 });
     answered(await third.restore(memory.dump()));
     expect((await dumpOf(third)).at(-1)).toEqual((await dumpOf(one)).at(-1));
     expect(await third.verify()).toEqual(await one.verify());

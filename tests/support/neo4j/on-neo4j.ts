@@ -3,6 +3,7 @@ import { appendFileSync } from "node:fs";
 import neo4j, { type Driver } from "neo4j-driver";
 import { describe, inject } from "vitest";
 import type { Store } from "#server/ports/store.ts";
+import type { ConnectOptions } from "#server/stores/neo4j/connect.ts";
 import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { MISSING_MEANS } from "../closing-line.ts";
@@ -18,7 +19,7 @@ export interface OnNeo4j extends FoundNeo4j {
     readonly store?: string;
   }) => Neo4jAddress;
   /** Opens a new store, or one that there is. */
-  readonly open: (address?: Neo4jAddress) => Promise<Store>;
+  readonly open: (address?: Neo4jAddress, options?: Partial<ConnectOptions>) => Promise<Store>;
   /** Runs a statement beside the store. */
   readonly run: (cypher: string, parameters?: object) => Promise<readonly Record<string, unknown>[]>;
 }
@@ -40,7 +41,7 @@ function use(server: FoundNeo4j): OnNeo4j {
   return {
     ...server,
     address,
-    open: async (where = address()) => answered(await openNeo4jStore(where)),
+    open: async (where = address(), options = {}) => answered(await openNeo4jStore(where, options)),
     run: async (cypher, parameters = {}) => {
       const driver = driverOf(server);
       try {
