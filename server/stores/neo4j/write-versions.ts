@@ -2,19 +2,10 @@ import type { Run } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { type Kind, LABELS, type VersionRow } from "./version-row.ts";
 
-/** A version that stands no more. */
-export interface EndedRow {
-  readonly kind: Kind;
-  readonly id: string;
-}
-
 /** Rows of one statement. */
 const ROWS_AT_ONCE = 1_000;
 
-/**
- * `MERGE` finds what is named by its unique id. A term that is named has a node already: terms and sources are written
- * before what names them, the first of all being all nodes that stay.
- */
+/** `MERGE` finds what is named by its unique id, or makes the node that stays where a later row says how it stands. */
 const writeRows = (kind: Kind): string => {
   const label = LABELS[kind];
   const toTerms = (list: string, relationship: (term: string) => string): string =>
