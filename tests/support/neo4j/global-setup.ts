@@ -40,7 +40,8 @@ async function checkServer({ host, user, password, database, from }: FoundNeo4j)
   });
   try {
     const { records } = await driver.executeQuery(
-      "MATCH (n) WHERE NOT coalesce(n.store, n.name, 'test-') STARTS WITH 'test-' RETURN count(n) AS others",
+      `MATCH (n) WHERE NOT n:ScribelineMigration AND NOT coalesce(n.store, n.name, '') STARTS WITH 'test-'
+       RETURN count(n) AS others`,
       {},
       { database },
     );
