@@ -1,13 +1,15 @@
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Problem, problem } from "./domain/problem.ts";
+import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import { ADDRESS_FORM, type Neo4jAddress, readNeo4jAddress } from "./stores/neo4j/neo4j-address.ts";
 
 /** The settings of one server. */
 export interface Config {
   /** On 127.0.0.1, the only address it listens on; 0 takes a free one. */
   readonly port: number;
-  /** Folder of the store. */
+  /** Folder of the store, unless it lies on a Neo4j server. */
   readonly dataFolder: string;
+  readonly neo4j?: Neo4jAddress;
   /** Folder of the built web client. */
   readonly webFolder: string;
   /** Largest body of a request, in bytes. */
@@ -47,7 +49,10 @@ export function readConfig(
     );
     return otherwise;
   };
+  const neo4j = readStore(env["SCRIBELINE_STORE"]);
+  if (isProblem(neo4j)) problems.push(neo4j);
   const config: Config = Object.freeze({
+    ...(neo4j === undefined || isProblem(neo4j) ? {} : { neo4j }),
     port: number("SCRIBELINE_PORT"),
     dataFolder: resolve(env["SCRIBELINE_DATA"]?.trim() || "data"),
     webFolder: WEB_FOLDER,
@@ -57,4 +62,18 @@ export function readConfig(
   });
   const [first, ...rest] = problems;
   return first === undefined ? config : [first, ...rest];
+}
+
+/** What is refused is not said again: it may hold a password. */
+function readStore(setting: string | undefined): Neo4jAddress | Problem | undefined {
+  const text = setting?.trim();
+  if (text === undefined || text === "") return undefined;
+  return (
+    readNeo4jAddress(text) ??
+    problem(
+      "WRONG_FORMAT",
+      `SCRIBELINE_STORE is no address of a store; it has to be like ${ADDRESS_FORM} (or bolt://, and +s for TLS), with signs such as @ or / in the password as %40 or %2F. Leave it out for a file in the data folder.`,
+      ["SCRIBELINE_STORE"],
+    )
+  );
 }

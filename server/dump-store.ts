@@ -3,7 +3,7 @@ import { rename, rm } from "node:fs/promises";
 import { readConfig } from "./config.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import { writeDump } from "./dump/write-dump.ts";
-import { openStore } from "./open-data.ts";
+import { openStore, printPlace } from "./open-data.ts";
 import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
@@ -47,13 +47,13 @@ async function main(): Promise<void> {
     );
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openStore(config.dataFolder, { readOnly: true });
+  const store = await openStore(config, { readOnly: true });
   if (isProblem(store)) return refuse(store);
   try {
     if (file === undefined) return await writeDump(store, process.stdout);
     const refusal = await dumpToFile(store, file);
     if (refusal !== undefined) return refuse(refusal);
-    process.stderr.write(`Dumped the store of ${config.dataFolder} to ${file}\n`);
+    process.stderr.write(`Dumped the store of ${printPlace(config)} to ${file}\n`);
   } finally {
     await store.close();
   }

@@ -78,7 +78,7 @@ async function openGraph(dump: string | undefined): Promise<Store | readonly Pro
   }
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return config;
-  const data = await openDataToRead(config.dataFolder);
+  const data = await openDataToRead(config);
   return isProblem(data) ? [data] : data.store;
 }
 

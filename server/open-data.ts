@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import type { Config } from "./config.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import { type ReferenceTables, tablesOf } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -8,6 +9,8 @@ import { readSeed } from "./seed/read-seed.ts";
 import { readTables } from "./seed/read-tables.ts";
 import { seedStore } from "./seed/seed-store.ts";
 import { updateSeed } from "./seed/update-seed.ts";
+import { printAddress } from "./stores/neo4j/neo4j-address.ts";
+import { openNeo4jStore } from "./stores/neo4j/open-neo4j-store.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
 
 const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
@@ -15,11 +18,21 @@ const SEED_FOLDER = fileURLToPath(new URL("../seed-data", import.meta.url));
 /** Path of the store's file in a data folder. */
 export const storeFile = (folder: string): string => join(folder, "scribeline.sqlite");
 
-/** Opens the store of a data folder as it is. The one place that says which adapter keeps it. */
+/** Where a store lies: on a Neo4j server, else in a data folder. */
+export type StorePlace = Pick<Config, "dataFolder" | "neo4j">;
+
+/** A place in words, without user and password. */
+export const printPlace = ({ dataFolder, neo4j }: StorePlace): string =>
+  neo4j === undefined ? dataFolder : printAddress(neo4j);
+
+/** Opens the store of a place as it is. The one place that says which adapter keeps it. */
 export const openStore = (
-  folder: string,
+  { dataFolder, neo4j }: StorePlace,
   { readOnly }: { readonly readOnly: boolean },
-): Promise<Store | Problem> => openSqliteStore(storeFile(folder), { readOnly });
+): Promise<Store | Problem> =>
+  neo4j === undefined
+    ? openSqliteStore(storeFile(dataFolder), { readOnly })
+    : openNeo4jStore(neo4j, { readOnly });
 
 export interface OpenedData {
   readonly store: Store;
@@ -29,13 +42,13 @@ export interface OpenedData {
 }
 
 /**
- * Opens the store of a data folder, which nobody else of this machine may read; a new or empty one is seeded first, one that
- * knows only an older seed is brought up to this one.
+ * Opens the store of a place (a data folder is made so that nobody else of this machine may read it); a new or empty one is
+ * seeded first, one that knows only an older seed is brought up to this one.
  */
-export async function openData(folder: string): Promise<OpenedData | Problem> {
-  const refusal = makeFolder(folder);
+export async function openData(place: StorePlace): Promise<OpenedData | Problem> {
+  const refusal = place.neo4j === undefined ? makeFolder(place.dataFolder) : undefined;
   if (refusal !== undefined) return refusal;
-  const store = await openStore(folder, { readOnly: false });
+  const store = await openStore(place, { readOnly: false });
   if (isProblem(store)) return store;
   const seeded = await seed(store);
   if (!isProblem(seeded)) return { store, ...seeded };
@@ -44,14 +57,14 @@ export async function openData(folder: string): Promise<OpenedData | Problem> {
 }
 
 /** The same only to read, so that a server can go on writing; to seed it, it is opened to write for that once. */
-export async function openDataToRead(folder: string): Promise<OpenedData | Problem> {
-  if (existsSync(storeFile(folder))) {
-    const store = await openStore(folder, { readOnly: true });
-    if (isProblem(store)) return store;
+export async function openDataToRead(place: StorePlace): Promise<OpenedData | Problem> {
+  if (place.neo4j !== undefined || existsSync(storeFile(place.dataFolder))) {
+    const store = await openStore(place, { readOnly: true });
+    if (isProblem(store)) return place.neo4j === undefined ? store : openData(place);
     if (await store.newestRevision()) return { store, seeded: false, updated: 0 };
     await store.close();
   }
-  return openData(folder);
+  return openData(place);
 }
 
 /** The reference tables as they come with the program, whatever the store holds. */

@@ -1,7 +1,7 @@
 import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
 import { restoreDump } from "./dump/restore-dump.ts";
-import { openStore } from "./open-data.ts";
+import { openStore, printPlace } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
 
@@ -17,12 +17,12 @@ async function main(): Promise<void> {
   }
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openStore(config.dataFolder, { readOnly: false });
+  const store = await openStore(config, { readOnly: false });
   if (isProblem(store)) return refuse(store);
   try {
     const done = await restoreDump(store, file);
     if (isProblem(done)) return refuse(done);
-    process.stderr.write(`Restored ${done.records} records of ${file} into ${config.dataFolder}\n`);
+    process.stderr.write(`Restored ${done.records} records of ${file} into ${printPlace(config)}\n`);
   } finally {
     await store.close();
   }

@@ -4,7 +4,7 @@ import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
 import { logToStderr } from "./log-to-stderr.ts";
 import { startServer } from "./main.ts";
-import { openData, openTables } from "./open-data.ts";
+import { openData, openTables, printPlace } from "./open-data.ts";
 
 /**
  * `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. With
@@ -20,17 +20,17 @@ async function start(): Promise<void> {
   }
   const tables = await openTables();
   if (isProblem(tables)) return fail(tables.message);
-  const data = await openData(config.dataFolder);
+  const data = await openData(config);
   if (isProblem(data)) return fail(data.message);
   if (data.updated > 0)
     console.log(`Brought the graph up to this seed, in ${data.updated} edits as a revision of its own`);
-  if (data.seeded) console.log(`Seeded a new graph in ${config.dataFolder}`);
+  if (data.seeded) console.log(`Seeded a new graph in ${printPlace(config)}`);
   const server = await startServer({ config, store: data.store, tables, log: logToStderr }).catch(portTaken);
   if (server === undefined)
     return fail(
       `Port ${config.port} of 127.0.0.1 is taken, by another program or by Scribeline already running (http://127.0.0.1:${config.port}/). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
     );
-  console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${config.dataFolder})`);
+  console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${printPlace(config)})`);
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
       server.stop().then(

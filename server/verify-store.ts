@@ -8,7 +8,7 @@ import { runCommand } from "./run-command.ts";
 async function main(): Promise<void> {
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const store = await openStore(config.dataFolder, { readOnly: true });
+  const store = await openStore(config, { readOnly: true });
   if (isProblem(store)) return refuse(store);
   try {
     const verified = await store.verify();

@@ -17,7 +17,20 @@ export default defineConfig({
           name: "node",
           environment: "node",
           include: ["tests/{unit,laws,cases,handbook,stores,api,architecture,seed}/**/*.test.ts"],
+          exclude: ["tests/stores/neo4j/**"],
           testTimeout: 30_000,
+        },
+      },
+      {
+        ...shared,
+        test: {
+          name: "neo4j",
+          environment: "node",
+          include: ["tests/stores/neo4j/**/*.test.ts"],
+          globalSetup: ["./tests/support/neo4j/global-setup.ts"],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {

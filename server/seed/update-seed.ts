@@ -9,7 +9,7 @@ import type { Seed } from "./read-seed.ts";
 /**
  * Brings a store that knows nothing but a seed up to a newer one, as one more revision, so that answers given before can
  * still be had. Says how many edits that took: none where the seed is the same, or where anybody else has changed the
- * graph. Pieces of the seed that are not there yet are added; those that are there are the user's own.
+ * graph, were it only just now. Pieces of the seed that are not there yet are added; those that are there are the user's own.
  */
 export async function updateSeed(store: Store, seed: Seed): Promise<number | Problem> {
   const newest = await store.newestRevision();
@@ -19,13 +19,14 @@ export async function updateSeed(store: Store, seed: Seed): Promise<number | Pro
   for (const { id, piece } of seed.pieces) {
     if ((await store.examination(id)) !== undefined) continue;
     const created = await store.createExamination(id, piece, seed.at);
-    if (isProblem(created)) return created;
+    if (isProblem(created) && created.code !== "DUPLICATE_ID") return created;
   }
   const change = changeTo(seed.change, await readStanding(store));
   if (change.length === 0) return 0;
   const { at, by, message } = seed;
   const revision = await store.commit({ change, at, by, message, expected: newest.number });
-  return isProblem(revision) ? revision : change.length;
+  if (!isProblem(revision)) return change.length;
+  return revision.code === "CHANGED_MEANWHILE" ? 0 : revision;
 }
 
 async function readStanding(store: Store): Promise<ReadonlyMap<string, Edit>> {

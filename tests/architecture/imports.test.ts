@@ -38,6 +38,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: ["node:sqlite", "node:fs", "node:path"],
   },
   {
+    from: "server/stores/neo4j/",
+    folders: ["server/domain/", "server/ports/", "server/chain/", "server/search/", "server/stores/neo4j/"],
+    packages: ["neo4j-driver", "node:crypto"],
+  },
+  {
     from: "server/dump/",
     folders: [
       "server/domain/",

@@ -53,7 +53,7 @@ function aSearch(n: number, terms: Awaited<ReturnType<typeof idsAndLabels>>, ran
 /** Searches of the seed graph over HTTP, from the request to the last byte of the answer, one after another. */
 export const bench: Bench = async () => {
   const folder = mkdtempSync(join(tmpdir(), "scribeline-bench-"));
-  const { store } = answered(await openData(folder));
+  const { store } = answered(await openData({ dataFolder: folder }));
   const terms = await idsAndLabels(store);
   const server = await openHttp([], {}, store);
   const random = randomSource(5);

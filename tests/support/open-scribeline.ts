@@ -23,7 +23,7 @@ export async function openScribeline(): Promise<Scribeline> {
   if (!("port" in config)) throw new Error(config.map(({ message }) => message).join(" "));
   if (!existsSync(join(config.webFolder, "index.html")))
     throw new Error("web/dist is missing: run npm run build first");
-  const data = await openData(folder);
+  const data = await openData({ dataFolder: folder });
   if (isProblem(data)) throw new Error(data.message);
   const tables = await openTables();
   if (isProblem(tables)) throw new Error(tables.message);

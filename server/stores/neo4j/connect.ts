@@ -1,0 +1,43 @@
+import neo4j from "neo4j-driver";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
+import { type Database, type Limits, wrapDriver } from "./database.ts";
+import { findServerProblem } from "./find-server-problem.ts";
+import type { Neo4jAddress } from "./neo4j-address.ts";
+import { prepareDatabase } from "./prepare-database.ts";
+
+export interface ConnectOptions extends Limits {
+  /** Nothing is made or written. */
+  readonly readOnly: boolean;
+}
+
+/** Connects to a server and prepares its database; what keeps it from that is a problem. */
+export async function connect(
+  address: Neo4jAddress,
+  { readOnly, ...limits }: ConnectOptions,
+): Promise<Database | Problem> {
+  const driver = neo4j.driver(address.url, neo4j.auth.basic(address.user, address.password), {
+    maxConnectionPoolSize: 50,
+    connectionAcquisitionTimeout: 5_000,
+    connectionTimeout: 3_000,
+    maxTransactionRetryTime: limits.patience,
+    connectionLivenessCheckTimeout: 30_000,
+    telemetryDisabled: true,
+    disableLosslessIntegers: true,
+    userAgent: "scribeline",
+  });
+  const database = wrapDriver(driver, address, limits);
+  try {
+    await driver.verifyAuthentication({ database: address.database });
+    const refusal = await prepareDatabase(database, { readOnly });
+    if (refusal === undefined) return database;
+    await database.close();
+    return refusal;
+  } catch (failure) {
+    await database.close();
+    if (failure instanceof StoreFailed) return failure.problem;
+    const refusal = findServerProblem(failure);
+    if (!isProblem(refusal)) throw failure;
+    return refusal;
+  }
+}

@@ -1,0 +1,66 @@
+import type { Change } from "../../domain/change.ts";
+import type { Examination } from "../../domain/examination.ts";
+import { idOfEdit, type Standing } from "../../domain/graph-view.ts";
+import type { Revision } from "../../domain/revision.ts";
+import { STILL_STANDS } from "./migrations.ts";
+import { KINDS, type Kind, type VersionRow, versionRow } from "./version-row.ts";
+
+/** What one write adds to a store. */
+export interface Content {
+  /** Ids of versions that stand in the store and end with revision `until`. */
+  readonly ends: readonly { readonly kind: Kind; readonly ids: readonly string[]; readonly until: number }[];
+  readonly rows: Readonly<Record<Kind, readonly VersionRow[]>>;
+  readonly revisions: readonly { readonly revision: Revision; readonly change: Change }[];
+  readonly examinations: readonly Examination[];
+}
+
+export const NO_CONTENT: Content = {
+  ends: [],
+  rows: { term: [], claim: [], source: [] },
+  revisions: [],
+  examinations: [],
+};
+
+/** Nodes that it takes, about. */
+export const sizeOf = ({ ends, rows, revisions, examinations }: Content): number =>
+  ends.reduce((sum, { ids }) => sum + ids.length, 0) +
+  KINDS.reduce((sum, kind) => sum + rows[kind].length, 0) +
+  revisions.length +
+  examinations.length;
+
+/** What these changes, one after the other, make of a store that holds the revisions before them. */
+export function contentOf(revisions: Content["revisions"]): Content {
+  const made = new Map<string, { readonly standing: Standing; readonly since: number; until: number }>();
+  const all: Record<Kind, { readonly standing: Standing; readonly since: number; until: number }[]> = {
+    term: [],
+    claim: [],
+    source: [],
+  };
+  const ends = new Map<string, { readonly kind: Kind; readonly ids: string[]; readonly until: number }>();
+  for (const { revision, change } of revisions)
+    for (const edit of change) {
+      const { kind, before, after } = edit;
+      const until = revision.number;
+      const key = `${kind} ${idOfEdit(edit)}`;
+      const earlier = made.get(key);
+      if (earlier) earlier.until = until;
+      else if (before) {
+        const ending = ends.get(`${kind} ${until}`) ?? { kind, ids: [], until };
+        ending.ids.push(before.id);
+        ends.set(`${kind} ${until}`, ending);
+      }
+      made.delete(key);
+      if (!after) continue;
+      const version = { standing: { kind, thing: after } as Standing, since: until, until: STILL_STANDS };
+      made.set(key, version);
+      all[kind].push(version);
+    }
+  const rowsOf = (kind: Kind): readonly VersionRow[] =>
+    all[kind].map(({ standing, since, until }) => versionRow(standing, since, until));
+  return {
+    ends: [...ends.values()],
+    rows: { term: rowsOf("term"), claim: rowsOf("claim"), source: rowsOf("source") },
+    revisions,
+    examinations: [],
+  };
+}

@@ -1,0 +1,129 @@
+import neo4j, { type Driver, type ManagedTransaction } from "neo4j-driver";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
+import { findServerProblem } from "./find-server-problem.ts";
+import type { Neo4jAddress } from "./neo4j-address.ts";
+
+/** Named parameters of a statement; whole numbers are handed over as such, `$store` is always there. */
+export type Parameters = Readonly<Record<string, unknown>>;
+
+/** Runs a statement inside a write. The caller vouches for the shape of a row. */
+export type Run = <Row extends object>(cypher: string, parameters?: Parameters) => Promise<readonly Row[]>;
+
+export interface Limits {
+  /** How long to go on trying where the server cannot be reached or another program writes, in milliseconds. */
+  readonly patience: number;
+  /** Rows that one transaction takes; more are written in several. */
+  readonly rowsAtOnce: number;
+}
+
+/** One store of one database of a server. */
+export interface Database {
+  readonly address: Neo4jAddress;
+  readonly limits: Limits;
+  /** One statement that only reads. Throws `StoreFailed` where the server fails. */
+  read<Row extends object>(cypher: string, parameters?: Parameters): Promise<readonly Row[]>;
+  /**
+   * Writes all or, if the answer is a problem or something is thrown, nothing. A failing server is a problem too. The work
+   * is done again where the server asks for that or where the connection broke, also after it may have been kept: it has
+   * to find out by itself.
+   */
+  write<Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem>;
+  /** A statement outside any work, for the schema. */
+  administer(cypher: string): Promise<readonly object[]>;
+  close(): Promise<void>;
+}
+
+/** How long the server may take over one statement, in milliseconds. */
+const LONGEST_READ = 30_000;
+const LONGEST_WRITE = 120_000;
+
+/** Reads of a server, and writes one after the other, so that those of this process wait here and not at the server. */
+export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits): Database {
+  const bookmarkManager = driver.executeQueryBookmarkManager;
+  let last: Promise<unknown> = Promise.resolve();
+
+  const write = async <Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem> => {
+    const session = driver.session({ database: address.database, bookmarkManager });
+    try {
+      return await session.executeWrite(
+        async (transaction) => {
+          const answer = await work(runIn(transaction, address));
+          if (isProblem(answer)) throw new Refused(answer);
+          return answer;
+        },
+        { timeout: LONGEST_WRITE },
+      );
+    } catch (failure) {
+      if (failure instanceof Refused) return failure.refusal;
+      const refusal = findServerProblem(failure);
+      if (refusal === undefined) throw failure;
+      return refusal;
+    } finally {
+      await session.close().catch(() => undefined);
+    }
+  };
+
+  return {
+    address,
+    limits,
+    read: async <Row extends object>(cypher: string, parameters: Parameters = {}) => {
+      try {
+        const { records } = await driver.executeQuery(cypher, prepare(parameters, address), {
+          database: address.database,
+          routing: neo4j.routing.READ,
+          transactionConfig: { timeout: LONGEST_READ },
+        });
+        return records.map((record) => record.toObject() as Row);
+      } catch (failure) {
+        const refusal = findServerProblem(failure);
+        throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
+      }
+    },
+    write: (work) => {
+      const written = last.then(() => write(work));
+      last = written.catch(() => undefined);
+      return written;
+    },
+    administer: async (cypher) => {
+      const session = driver.session({ database: address.database, bookmarkManager });
+      try {
+        const { records } = await session.run(cypher);
+        return records.map((record) => record.toObject());
+      } finally {
+        await session.close().catch(() => undefined);
+      }
+    },
+    close: async () => {
+      await last;
+      await driver.close();
+    },
+  };
+}
+
+/** Rolls a transaction back and is not retried. */
+class Refused extends Error {
+  readonly refusal: Problem;
+  constructor(refusal: Problem) {
+    super(refusal.message);
+    this.refusal = refusal;
+  }
+}
+
+const runIn =
+  (transaction: ManagedTransaction, address: Neo4jAddress): Run =>
+  async <Row extends object>(cypher: string, parameters: Parameters = {}) => {
+    const { records } = await transaction.run(cypher, prepare(parameters, address));
+    return records.map((record) => record.toObject() as Row);
+  };
+
+const prepare = (parameters: Parameters, { store }: Neo4jAddress): object =>
+  withIntegers({ store, ...parameters }) as object;
+
+/** The driver takes numbers for fractions; ours are whole where they look so. */
+function withIntegers(value: unknown): unknown {
+  if (typeof value === "number") return Number.isSafeInteger(value) ? neo4j.int(value) : value;
+  if (Array.isArray(value)) return value.map(withIntegers);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, withIntegers(member)]));
+}

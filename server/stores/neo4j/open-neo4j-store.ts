@@ -1,0 +1,84 @@
+import type { Claim } from "../../domain/claim.ts";
+import { frozenCopy } from "../../domain/frozen-copy.ts";
+import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import type { Source } from "../../domain/source.ts";
+import type { Term } from "../../domain/term.ts";
+import type { Store } from "../../ports/store.ts";
+import { type ConnectOptions, connect } from "./connect.ts";
+import type { Database } from "./database.ts";
+import { dumpDatabase } from "./dump-database.ts";
+import { findExamination, listExaminations } from "./examinations.ts";
+import { listEdits } from "./list-edits.ts";
+import type { Neo4jAddress } from "./neo4j-address.ts";
+import { readNeighbourhood } from "./read-neighbourhood.ts";
+import { ALL, listThings, readThings, wantedClaims, wantedTerms } from "./read-things.ts";
+import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
+import { termIndex } from "./term-index.ts";
+import { verifyDatabase } from "./verify-database.ts";
+import { writeExamination } from "./write-examination.ts";
+import { commitChange, restoreRecords } from "./write-graph.ts";
+
+/**
+ * Opens a store of a Neo4j server, whose database is prepared where it is new. Any number of programs may read and write.
+ * What keeps it from opening is a problem: `STORE_UNREACHABLE`, `WRONG_FORMAT` (a database of another program),
+ * `OTHER_VERSION` (a later store).
+ */
+export async function openNeo4jStore(
+  address: Neo4jAddress,
+  { readOnly = false, patience = 10_000, rowsAtOnce = 5_000 }: Partial<ConnectOptions> = {},
+): Promise<Store | Problem> {
+  const database = await connect(address, { readOnly, patience, rowsAtOnce });
+  return isProblem(database) ? database : storeIn(database, readOnly);
+}
+
+function storeIn(database: Database, readOnly: boolean): Store {
+  const search = termIndex(database);
+  const write = async <Answer>(what: () => Promise<Answer | Problem>): Promise<Answer | Problem> =>
+    readOnly ? openedToRead() : what();
+
+  return {
+    name: "neo4j",
+
+    newestRevision: () => newestRevision(database.read),
+    revisions: (page) => listRevisions(database, page),
+    revision: (number) => findRevision(database.read, number),
+    history: (kind, id, page) => listEdits(database, kind, id, page),
+    changeAt: async (revision) =>
+      (await findRevision(database.read, revision)) && readChange(database, revision),
+    commit: (commit) => {
+      const copy = frozenCopy(commit);
+      return write(() => commitChange(database, copy));
+    },
+
+    neighbourhood: (ask) => readNeighbourhood(database, ask),
+    terms: (ids, at) => readThings<Term>(database, "term", ids, at),
+    claims: (ids, at) => readThings<Claim>(database, "claim", ids, at),
+    sources: (ids, at) => readThings<Source>(database, "source", ids, at),
+    listTerms: (filter, page, at) => listThings<Term>(database, "term", wantedTerms(filter), page, at),
+    listClaims: (filter, page, at) => listThings<Claim>(database, "claim", wantedClaims(filter), page, at),
+    listSources: (page, at) => listThings<Source>(database, "source", ALL, page, at),
+    search,
+
+    createExamination: (id, piece, at) => {
+      const copy = frozenCopy(piece);
+      return write(() => writeExamination(database, id, { does: "create", piece: copy, at }));
+    },
+    changeExamination: (id, on, piece, at) => {
+      const copy = frozenCopy(piece);
+      return write(() => writeExamination(database, id, { does: "change", on, piece: copy, at }));
+    },
+    undoExamination: (id, on, at) => write(() => writeExamination(database, id, { does: "undo", on, at })),
+    deleteExamination: (id, on, at) =>
+      write(() => writeExamination(database, id, { does: "delete", on, at })),
+    examination: (id, version) => findExamination(database.read, id, version),
+    listExaminations: (page) => listExaminations(database, page),
+
+    dump: () => dumpDatabase(database),
+    restore: (records) => write(() => restoreRecords(database, records)),
+    verify: () => verifyDatabase(database),
+    close: () => database.close(),
+  };
+}
+
+const openedToRead = (): Problem =>
+  problem("STORE_LOCKED", "The store was opened to read only; nothing was written.");

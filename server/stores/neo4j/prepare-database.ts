@@ -1,0 +1,75 @@
+import { Neo4jError } from "neo4j-driver";
+import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import type { Database } from "./database.ts";
+import { MIGRATIONS } from "./migrations.ts";
+import { printAddress } from "./neo4j-address.ts";
+
+/** Says what keeps a database from holding our stores, or makes its schema and the node of this store. */
+export async function prepareDatabase(
+  database: Database,
+  { readOnly }: { readonly readOnly: boolean },
+): Promise<Problem | undefined> {
+  const version = await versionOf(database);
+  if (version > MIGRATIONS.length)
+    return problem(
+      "OTHER_VERSION",
+      `The database is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
+    );
+  if (version === 0 && (await holdsAnything(database)))
+    return problem(
+      "WRONG_FORMAT",
+      `${printAddress(database.address)} holds nodes of another program; nothing was touched. Choose another database in SCRIBELINE_STORE.`,
+    );
+  if (readOnly) return checkStore(database, version);
+  for (let step = version; step < MIGRATIONS.length; step++) {
+    for (const statement of MIGRATIONS[step] ?? []) await administerOnce(database, statement);
+    await database.administer("CALL db.awaitIndexes(60)");
+    const recorded = await database.write((run) =>
+      run("MERGE (m:ScribelineMigration {number: $number}) ON CREATE SET m.at = datetime()", {
+        number: step + 1,
+      }),
+    );
+    if (isProblem(recorded)) return recorded;
+  }
+  const made = await database.write((run) =>
+    run("MERGE (s:Store {name: $store}) ON CREATE SET s.revision = 0, s.sequence = 0"),
+  );
+  return isProblem(made) ? made : undefined;
+}
+
+async function versionOf(database: Database): Promise<number> {
+  const [row] = await database.read<{ version: number | null }>(
+    "OPTIONAL MATCH (m:ScribelineMigration) RETURN max(m.number) AS version",
+  );
+  return row?.version ?? 0;
+}
+
+async function holdsAnything(database: Database): Promise<boolean> {
+  const [row] = await database.read<{ count: number }>("MATCH (n) RETURN count(n) AS count");
+  return (row?.count ?? 0) > 0;
+}
+
+async function checkStore(database: Database, version: number): Promise<Problem | undefined> {
+  const found =
+    version === MIGRATIONS.length
+      ? await database.read("MATCH (s:Store {name: $store}) RETURN s.name AS name")
+      : [];
+  if (found.length > 0) return undefined;
+  return problem(
+    "STORE_UNREACHABLE",
+    `There is no store at ${printAddress(database.address)}, or one of an older version; start the server once, or restore a dump.`,
+  );
+}
+
+/** Another program that opens the same new database makes the same rules at the same time. */
+async function administerOnce(database: Database, statement: string): Promise<void> {
+  for (let tries = 5; ; tries--)
+    try {
+      await database.administer(statement);
+      return;
+    } catch (failure) {
+      const isRace =
+        failure instanceof Neo4jError && /AlreadyExists|Deadlock|Lock|TransientError/.test(failure.code);
+      if (!isRace || tries === 0) throw failure;
+    }
+}

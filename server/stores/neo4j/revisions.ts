@@ -1,0 +1,68 @@
+import type { Change } from "../../domain/change.ts";
+import { deepFreeze } from "../../domain/deep-freeze.ts";
+import type { Revision, RevisionNumber } from "../../domain/revision.ts";
+import type { Page, PageAsk } from "../../ports/store.ts";
+import type { Database, Parameters, Run } from "./database.ts";
+import { checkFirst } from "./read-at.ts";
+
+/** The properties of a `Revision`, for a RETURN. */
+export const REVISION = "r {.number, .at, .by, .message, .content, .previous, .hash} AS revision";
+
+/** Inside a write or outside. */
+type Ask = <Row extends object>(cypher: string, parameters?: Parameters) => Promise<readonly Row[]>;
+
+/** The newest revision. */
+export async function newestRevision(ask: Ask | Run): Promise<Revision | undefined> {
+  const [row] = await ask<{ revision: Revision }>(
+    `MATCH (s:Store {name: $store}) MATCH (r:Revision {store: $store, number: s.revision}) RETURN ${REVISION}`,
+  );
+  return row && revisionOf(row.revision);
+}
+
+/** The revision of a number. */
+export async function findRevision(ask: Ask | Run, number: RevisionNumber): Promise<Revision | undefined> {
+  const [row] = await ask<{ revision: Revision }>(
+    `MATCH (s:Store {name: $store}) MATCH (r:Revision {store: $store, number: $number})
+     WHERE r.number <= s.revision RETURN ${REVISION}`,
+    { number },
+  );
+  return row && revisionOf(row.revision);
+}
+
+/** A node as the domain has it. */
+export const revisionOf = ({ number, at, by, message, content, previous, hash }: Revision): Revision =>
+  deepFreeze({ number, at, by, message, content, previous, hash });
+
+/** Newest first. */
+export async function listRevisions(database: Database, page: PageAsk): Promise<Page<Revision>> {
+  const first = checkFirst(page.first);
+  const before = page.after === undefined ? Number.MAX_SAFE_INTEGER : Number(page.after);
+  const [row] = await database.read<{ total: number; rows: readonly Revision[] }>(
+    `MATCH (s:Store {name: $store})
+     CALL (s) {
+       MATCH (r:Revision {store: $store}) WHERE r.number < $before AND r.number <= s.revision
+       WITH r ORDER BY r.number DESC LIMIT $limit
+       RETURN collect(r {.number, .at, .by, .message, .content, .previous, .hash}) AS rows
+     }
+     RETURN s.revision AS total, rows`,
+    { before, limit: first + 1 },
+  );
+  const { total, rows } = row ?? { total: 0, rows: [] };
+  const shown = rows.slice(0, first).map(revisionOf);
+  return {
+    rows: shown,
+    cursors: shown.map(({ number }) => String(number)),
+    hasMore: rows.length > first,
+    total,
+  };
+}
+
+/** The edits of one revision; it must be one that there is. */
+export async function readChange(database: Database, number: RevisionNumber): Promise<Change> {
+  const rows = await database.read<{ edits: string }>(
+    `MATCH (p:ChangePart {store: $store, revision: $number}) WHERE p.part >= 0
+     RETURN p.edits AS edits, p.part AS part ORDER BY part`,
+    { number },
+  );
+  return deepFreeze(rows.flatMap(({ edits }) => JSON.parse(edits) as Change));
+}

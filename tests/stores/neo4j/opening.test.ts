@@ -1,0 +1,106 @@
+import { expect, it } from "vitest";
+import { isProblem } from "#server/domain/problem.ts";
+import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
+import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
+import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
+import { answered, refusedWith } from "#tests/support/expect-answer.ts";
+import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
+
+onNeo4j("opening a store on a Neo4j server", (server) => {
+  const refusal = async (address: Neo4jAddress, readOnly = false) => {
+    const opened = await openNeo4jStore(address, { patience: 300, readOnly });
+    if (!isProblem(opened)) throw new Error("It opened");
+    return opened;
+  };
+
+  it.each(["bolt", "neo4j", "bolt+ssc", "neo4j+ssc"])(
+    "[S43] takes the scheme %s: without and with TLS, one server or a routing table",
+    async (scheme) => {
+      const address = server.address({ scheme });
+      const store = await server.open(address);
+      answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+      expect((await store.listTerms({}, { first: 5 })).total).toBe(1);
+      await store.close();
+      const again = await server.open({ ...address, url: `bolt://${server.host}` });
+      expect((await again.newestRevision())?.number).toBe(1);
+      await again.close();
+    },
+  );
+
+  it("[S43] refuses a certificate that vouches for itself where one is asked for that does not", async () => {
+    expect((await refusal(server.address({ scheme: "bolt+s" }))).code).toBe("STORE_UNREACHABLE");
+  });
+
+  it("[S43] with a wrong password is refused, and neither password is told", async () => {
+    const refused = await refusal({ ...server.address(), password: "not-the-password" });
+    expect(refused.code).toBe("STORE_UNREACHABLE");
+    expect(refused.message).toMatch(/check user and password/);
+    expect(refused.message).not.toMatch(/not-the-password/);
+  });
+
+  it("[S43] is refused where no server answers, or none has such a database", async () => {
+    expect((await refusal(server.address({ host: "127.0.0.1:9" }))).code).toBe("STORE_UNREACHABLE");
+    expect((await refusal({ ...server.address(), database: "another" })).code).toBe("STORE_UNREACHABLE");
+  });
+
+  it("[S43] keeps several stores of one database apart", async () => {
+    const [one, two] = [await server.open(), await server.open()];
+    answered(await one.commit(aCommit(adding(aTerm("tool.saw")))));
+    answered(await two.commit(aCommit(adding(aTerm("tool.saw", { note: "Other." })))));
+    answered(await two.createExamination("examination.a" as never, aPiece(), "2026-11-25T10:00:00.000Z"));
+    expect((await one.listTerms({}, { first: 5 })).rows).toEqual([aTerm("tool.saw")]);
+    expect((await one.listExaminations({ first: 5 })).total).toBe(0);
+    expect(await one.verify()).toMatchObject({ revisions: 1 });
+    await one.close();
+    await two.close();
+  });
+
+  it("[S43] to read only makes nothing, writes nothing and sees what others write", async () => {
+    const address = server.address();
+    expect((await refusal(address, true)).code).toBe("STORE_UNREACHABLE");
+    expect(await server.run("MATCH (s:Store {name: $store}) RETURN s", { store: address.store })).toEqual([]);
+    const writer = await server.open(address);
+    const reader = answered(await openNeo4jStore(address, { readOnly: true }));
+    answered(await writer.commit(aCommit(adding(aTerm("tool.saw")))));
+    expect((await reader.terms(["tool.saw" as never])).size).toBe(1);
+    expect(refusedWith(await reader.commit(aCommit(adding(aTerm("tool.plane")))))).toBe("STORE_LOCKED");
+    expect(refusedWith(await reader.restore([]))).toBe("STORE_LOCKED");
+    expect(await writer.newestRevision()).toMatchObject({ number: 1 });
+    await reader.close();
+    await writer.close();
+  });
+
+  it("[S19] [S43] refuses the database of a later version, and one of another program, and touches neither", async () => {
+    await (await server.open()).close();
+    await server.run("CREATE (:ScribelineMigration {number: 99})");
+    expect((await refusal(server.address())).code).toBe("OTHER_VERSION");
+    await server.run("MATCH (m:ScribelineMigration {number: 99}) DELETE m");
+
+    await server.run("MATCH (m:ScribelineMigration) SET m:Aside REMOVE m:ScribelineMigration");
+    const before = await server.run("MATCH (n) RETURN count(n) AS count");
+    expect((await refusal(server.address())).code).toBe("WRONG_FORMAT");
+    expect(await server.run("MATCH (n) RETURN count(n) AS count")).toEqual(before);
+    await server.run("MATCH (m:Aside) SET m:ScribelineMigration REMOVE m:Aside");
+    await (await server.open()).close();
+  });
+
+  it("[S43] prepares a new database once, also where two programs open it at the same time", async () => {
+    await server.run("MATCH (n) CALL (n) { DETACH DELETE n }");
+    for (const { name } of await server.run("SHOW CONSTRAINTS YIELD name"))
+      await server.run(`DROP CONSTRAINT ${name}`);
+    for (const { name } of await server.run("SHOW INDEXES YIELD name, type WHERE type = 'RANGE' RETURN name"))
+      await server.run(`DROP INDEX ${name}`);
+    const address = server.address();
+    const stores = await Promise.all([server.open(address), server.open(address), server.open()]);
+    expect(await server.run("MATCH (m:ScribelineMigration) RETURN m.number AS number")).toEqual([
+      { number: 1 },
+    ]);
+    expect(
+      await server.run("MATCH (s:Store {name: $name}) RETURN count(s) AS count", { name: address.store }),
+    ).toEqual([{ count: 1 }]);
+    const unique = await server.run("SHOW CONSTRAINTS YIELD type RETURN DISTINCT type");
+    expect(unique.map(({ type }) => String(type))).toEqual([expect.stringContaining("UNIQUE")]);
+    for (const store of stores) await store.close();
+  });
+});

@@ -1,0 +1,4 @@
+import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
+import { storeSuite } from "../store-suite.ts";
+
+onNeo4j("on a Neo4j server", ({ open }) => storeSuite("neo4j", () => open(), 5));

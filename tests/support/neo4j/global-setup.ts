@@ -1,0 +1,53 @@
+import neo4j from "neo4j-driver";
+import type { TestProject } from "vitest/node";
+import { openInContainer } from "./by-container.ts";
+import { openFromJars } from "./by-jars.ts";
+import { openBySetting } from "./by-setting.ts";
+import type { FoundNeo4j } from "./found-neo4j.ts";
+
+const MISSING =
+  "the store on a Neo4j server (no NEO4J_TEST_URL, no container engine, no Java 17 with Maven and openssl). Install them: apt-get install --yes openjdk-17-jre-headless maven openssl";
+
+/**
+ * Finds a Neo4j server for the tests: one named by NEO4J_TEST_URL, else one in a container, else one from its jars. Where
+ * there is none its tests are skipped and named at the end of the run; with NEO4J_REQUIRED that is a failure.
+ */
+export default async function findNeo4j(project: TestProject): Promise<(() => Promise<void>) | undefined> {
+  for (const open of [openBySetting, openInContainer, openFromJars]) {
+    const found = await open();
+    if (found === undefined) continue;
+    const { stop, ...server } = found;
+    try {
+      await checkServer(server);
+    } catch (failure) {
+      await stop();
+      throw failure;
+    }
+    project.provide("neo4j", server);
+    return stop;
+  }
+  if (process.env["NEO4J_REQUIRED"]) throw new Error(`There is no Neo4j for ${MISSING}`);
+  console.warn(`\nNOT RUN: ${MISSING}\n`);
+  project.provide("neo4j", { missing: MISSING });
+  return undefined;
+}
+
+/** The tests want a database of their own, a password, and TLS for who asks for it. */
+async function checkServer({ host, user, password, database, from }: FoundNeo4j): Promise<void> {
+  const driver = neo4j.driver(`bolt+ssc://${host}`, neo4j.auth.basic(user, password), {
+    telemetryDisabled: true,
+    disableLosslessIntegers: true,
+  });
+  try {
+    const { records } = await driver.executeQuery(
+      `MATCH (n) WHERE NOT n:ScribelineMigration AND NOT coalesce(n.store, n.name, '') STARTS WITH 'test-'
+       RETURN count(n) AS others`,
+      {},
+      { database },
+    );
+    if (records[0]?.get("others") !== 0)
+      throw new Error(`The database of ${from} holds more than stores of tests; name an empty one.`);
+  } finally {
+    await driver.close();
+  }
+}

@@ -1,0 +1,130 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { createServer } from "node:net";
+import { join } from "node:path";
+import neo4j from "neo4j-driver";
+import type { RunningNeo4j } from "./found-neo4j.ts";
+import { makeCertificate } from "./make-certificate.ts";
+import { removeFolder, temporaryFolder } from "./temporary-folder.ts";
+
+interface Parts {
+  readonly java: string;
+  /** Folder of the jars. */
+  readonly jars: string;
+  readonly version: string;
+}
+
+/** How long a start may take on a busy machine, in milliseconds. */
+const LONGEST_START = 120_000;
+const PASSWORD = "a-password-for-tests";
+
+/** Small, quick to start, and short-lived: it plans no query anew while tests fill it, and compiles lightly. */
+const JVM = [
+  ...[
+    "-Xms128m",
+    "-Xmx512m",
+    "-XX:+UseSerialGC",
+    "-XX:TieredStopAtLevel=1",
+    "-XX:-OmitStackTraceInFastThrow",
+  ],
+  ...["-Dlog4j2.disable.jmx=true", "-Djava.awt.headless=true", "-Dfile.encoding=UTF-8"],
+  ...["nio", "io", "util.concurrent"].map((name) => `--add-opens=java.base/java.${name}=ALL-UNNAMED`),
+  ...["--add-opens=java.base/sun.nio.ch=ALL-UNNAMED", "--enable-native-access=ALL-UNNAMED"],
+  ...["--add-modules=jdk.incubator.vector"],
+];
+
+const settings = (home: string, port: number): string => `
+server.bolt.listen_address=127.0.0.1:${port}
+server.bolt.advertised_address=127.0.0.1:${port}
+server.bolt.tls_level=OPTIONAL
+dbms.ssl.policy.bolt.enabled=true
+dbms.ssl.policy.bolt.base_directory=${join(home, "certificates")}
+dbms.ssl.policy.bolt.client_auth=NONE
+server.http.enabled=false
+server.https.enabled=false
+server.memory.pagecache.size=64m
+dbms.usage_report.enabled=false
+dbms.cypher.min_replan_interval=1h
+db.tx_log.preallocate=false
+`;
+
+/** Starts a server on a free port of this machine, with a password and a certificate. */
+export async function startServer({ java, jars, version }: Parts): Promise<RunningNeo4j> {
+  const home = temporaryFolder();
+  const port = await findFreePort();
+  for (const folder of ["conf", "data", "logs", "run"]) mkdirSync(join(home, folder));
+  makeCertificate(join(home, "certificates"));
+  writeFileSync(join(home, "conf", "neo4j.conf"), settings(home, port));
+  const main = version.startsWith("5.") ? "CommunityEntryPoint" : "Neo4jCommunity";
+  const child = spawn(
+    java,
+    [
+      ...[...JVM, "-cp", join(jars, "*"), `org.neo4j.server.${main}`],
+      ...[`--home-dir=${home}`, `--config-dir=${join(home, "conf")}`, "--console-mode"],
+    ],
+    { stdio: ["ignore", "pipe", "pipe"] },
+  );
+  const kill = (): void => void child.kill("SIGKILL");
+  process.once("exit", kill);
+  try {
+    await untilStarted(child);
+    await setPassword(`bolt://127.0.0.1:${port}`);
+  } catch (failure) {
+    kill();
+    throw failure;
+  }
+  return {
+    ...{ host: `127.0.0.1:${port}`, user: "neo4j", password: PASSWORD, database: "neo4j" },
+    from: `the jars of ${version}`,
+    stop: async () => {
+      const ended = new Promise((resolve) => child.once("exit", resolve));
+      child.kill("SIGTERM");
+      const impatience = setTimeout(kill, 15_000);
+      await ended;
+      clearTimeout(impatience);
+      process.off("exit", kill);
+      removeFolder(home);
+    },
+  };
+}
+
+const findFreePort = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const server = createServer().once("error", reject);
+    server.listen(0, "127.0.0.1", () => {
+      const address = server.address();
+      server.close(() => resolve(typeof address === "object" && address !== null ? address.port : 0));
+    });
+  });
+
+function untilStarted(child: ChildProcess): Promise<void> {
+  let said = "";
+  return new Promise((resolve, reject) => {
+    const fail = (why: string): void => reject(new Error(`Neo4j did not start: ${why}\n${said}`));
+    const impatience = setTimeout(() => fail("it took too long"), LONGEST_START);
+    child.once("error", (error) => fail(error.message));
+    child.once("exit", (status) => fail(`it ended with ${status}`));
+    const listen = (text: Buffer): void => {
+      said += text.toString();
+      if (!said.includes("Started.")) return;
+      clearTimeout(impatience);
+      resolve();
+    };
+    child.stdout?.on("data", listen);
+    child.stderr?.on("data", listen);
+  });
+}
+
+/** A new server lets its first user in only to choose a password. */
+async function setPassword(url: string): Promise<void> {
+  const driver = neo4j.driver(url, neo4j.auth.basic("neo4j", "neo4j"), { telemetryDisabled: true });
+  try {
+    await driver.executeQuery(
+      "ALTER CURRENT USER SET PASSWORD FROM 'neo4j' TO $password",
+      { password: PASSWORD },
+      { database: "system" },
+    );
+  } finally {
+    await driver.close();
+  }
+}
