@@ -3,5 +3,7 @@ export const possibleTypes = {
   Node: ["Term", "Claim", "Source", "Examination"],
   ExamineResult: ["Examined", "Refused"],
   FieldSheetResult: ["FieldSheet", "Refused"],
+  InspectionPlanResult: ["InspectionPlan", "Refused"],
+  WeighResult: ["Weighed", "Refused"],
   ChangeExaminationResult: ["ExaminationChanged", "Refused"],
 };
