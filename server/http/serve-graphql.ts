@@ -2,6 +2,7 @@ import type { IncomingHttpHeaders, IncomingMessage, ServerResponse } from "node:
 import { type ApolloServer, HeaderMap } from "@apollo/server";
 import type { Context } from "../api/context.ts";
 import { answerError, type Handler } from "./answer.ts";
+import { compressAnswer } from "./compress-answer.ts";
 import { isOwnOrigin } from "./is-own-request.ts";
 import { readBody } from "./read-body.ts";
 
@@ -39,10 +40,17 @@ export function serveGraphql(
     });
     for (const [name, value] of headers) response.setHeader(name, value);
     response.statusCode = status ?? 200;
-    if (answer.kind === "complete") return void response.end(answer.string);
+    if (answer.kind === "complete") return await endWith(response, answer.string, request.headers);
     for await (const chunk of answer.asyncIterator) response.write(chunk);
     response.end();
   };
+}
+
+async function endWith(response: ServerResponse, text: string, asked: IncomingHttpHeaders): Promise<void> {
+  const { body, headers } = await compressAnswer(text, asked);
+  for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+  response.setHeader("Content-Length", body.length);
+  response.end(body);
 }
 
 /** Fires when the client is gone before it has its answer. */

@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import sirv from "sirv";
 import { answerError, type Handler } from "./answer.ts";
+import { linksAhead } from "./links-ahead.ts";
 
 /** Names of built files carry a hash of their content: they never change. All else is asked for anew each time. */
 const cacheControl = (path: string): string =>
@@ -24,6 +25,7 @@ export function serveWeb(folder: string): Handler {
     sirv(folder, {
       etag: true,
       // The build leaves each text file compressed beside itself; who does not take it gets the file.
+      brotli: true,
       gzip: true,
       single,
       ignores: false,
@@ -31,6 +33,7 @@ export function serveWeb(folder: string): Handler {
       onNoMatch: (_, response) => answerError(response, 404, "NOT_FOUND", "There is no such file."),
     });
   const [serveFile, servePage] = [serve(false), serve(true)];
+  const linksOf = linksAhead(folder);
   return (request, response) => {
     if (request.method !== "GET" && request.method !== "HEAD") {
       response.setHeader("Allow", "GET, HEAD");
@@ -38,6 +41,9 @@ export function serveWeb(folder: string): Handler {
     }
     delete request.headers.range;
     const [path = "/"] = (request.url ?? "/").split("?", 1);
-    return (isFile(path) ? serveFile : servePage)(request, response);
+    if (isFile(path)) return serveFile(request, response);
+    const links = linksOf(path);
+    if (links) response.setHeader("Link", links);
+    return servePage(request, response);
   };
 }

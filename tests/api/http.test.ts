@@ -1,4 +1,5 @@
 import { Agent } from "node:http";
+import { brotliDecompressSync, gunzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { openHttp, post, send } from "#tests/support/open-http.ts";
@@ -113,17 +114,66 @@ describe("the server", () => {
 
   it("[A19] sends what the build compressed to who takes it, and the file to who does not", async () => {
     const address = `${server.url}assets/main-abc123.js`;
-    const zipped = await send(address, { headers: { "Accept-Encoding": "gzip, br" } });
+    const zipped = await send(address, { headers: { "Accept-Encoding": "gzip" } });
     expect(zipped.headers).toMatchObject({
       "content-encoding": "gzip",
       "content-type": expect.stringContaining("javascript"),
       "cache-control": "public, max-age=31536000, immutable",
       vary: "Accept-Encoding",
     });
-    expect(zipped.text).not.toContain("export");
+    expect(gunzipSync(zipped.bytes).toString()).toBe("export {};");
+    const smaller = await send(address, { headers: { "Accept-Encoding": "gzip, br" } });
+    expect(smaller.headers).toMatchObject({ "content-encoding": "br", vary: "Accept-Encoding" });
+    expect(brotliDecompressSync(smaller.bytes).toString()).toBe("export {};");
     const plain = await send(address);
     expect(plain.headers).not.toHaveProperty("content-encoding");
     expect(plain.text).toBe("export {};");
+  });
+
+  it("[A30] names the scripts of a page with its document, and with nothing else", async () => {
+    const { headers } = await send(`${server.url}terms/tool.circular-saw`);
+    expect(headers["link"]).toBe(
+      "</assets/term-abc123.js>; rel=modulepreload, </assets/main-abc123.js>; rel=modulepreload",
+    );
+    for (const path of ["", "terms/tool.circular-saw/around", "assets/main-abc123.js", "healthz"])
+      expect((await send(server.url + path)).headers).not.toHaveProperty("link");
+  });
+
+  describe("an answer", () => {
+    const long = { query: "{ __schema { types { name description fields { name description } } } }" };
+    const ask = (body: unknown, accepts?: string) =>
+      post(server.url, body, accepts === undefined ? {} : { "Accept-Encoding": accepts });
+
+    it.each([
+      ["gzip, deflate, br, zstd", "br"],
+      ["BR", "br"],
+      ["gzip", "gzip"],
+      ["gzip;q=0.5, br;q=0", "gzip"],
+      ["gzip;q=0, br;q=0.000", undefined],
+      ["deflate, *;q=0.1", undefined],
+      ["", undefined],
+      [undefined, undefined],
+    ])("[A29] is compressed for who takes %s after %s", async (accepts, encoding) => {
+      const plain = await ask(long);
+      const answer = await ask(long, accepts);
+      expect(answer.headers["content-encoding"]).toBe(encoding);
+      expect(answer.headers["vary"]).toBe("Accept-Encoding");
+      expect(answer.headers["content-length"]).toBe(String(answer.bytes.length));
+      const text =
+        encoding === "br"
+          ? brotliDecompressSync(answer.bytes)
+          : encoding === "gzip"
+            ? gunzipSync(answer.bytes)
+            : answer.bytes;
+      expect(text.toString()).toBe(plain.text);
+      if (encoding !== undefined) expect(answer.bytes.length).toBeLessThan(plain.bytes.length / 4);
+    });
+
+    it("[A29] that is short goes out as it is", async () => {
+      const { headers, text } = await ask(TYPENAME, "gzip, br");
+      expect(headers).not.toHaveProperty("content-encoding");
+      expect(JSON.parse(text)).toEqual({ data: { __typename: "Query" } });
+    });
   });
 
   it.each(["assets/main-old.js", "..%2f..%2fpackage.json", "../package.json", ".env", "%E0%A4%A"])(

@@ -75,7 +75,10 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/http/",
     folders: ["server/ports/", "server/api/", "server/http/"],
-    packages: ["@apollo/server", "sirv", "node:fs", "node:http", "node:net", "node:path"],
+    packages: [
+      ...["@apollo/server", "sirv"],
+      ...["node:fs", "node:http", "node:net", "node:path", "node:util", "node:zlib"],
+    ],
   },
   { from: "web/shared/", folders: ["web/shared/", "server/domain/"], packages: ["*"] },
   { from: "web/strips/", folders: ["web/strips/", "web/shared/", "server/domain/"], packages: ["*"] },

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { type Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { gzipSync } from "node:zlib";
+import { brotliCompressSync, gzipSync } from "node:zlib";
 import type { Config } from "#server/config.ts";
 import type { Change } from "#server/domain/change.ts";
 import { startServer } from "#server/main.ts";
@@ -18,6 +18,9 @@ function builtClient(): string {
   writeFileSync(join(folder, "index.html"), "<!doctype html><title>Scribeline</title>");
   writeFileSync(join(folder, "assets/main-abc123.js"), "export {};");
   writeFileSync(join(folder, "assets/main-abc123.js.gz"), gzipSync("export {};"));
+  writeFileSync(join(folder, "assets/main-abc123.js.br"), brotliCompressSync("export {};"));
+  const ahead = [{ path: "^/terms/[^/]+$", files: ["/assets/term-abc123.js", "/assets/main-abc123.js"] }];
+  writeFileSync(join(folder, "ahead.json"), JSON.stringify(ahead));
   return folder;
 }
 
@@ -55,6 +58,8 @@ export interface Sent {
   readonly status: number;
   readonly headers: Readonly<Record<string, string | string[] | undefined>>;
   readonly text: string;
+  /** As it came over the wire. */
+  readonly bytes: Buffer;
 }
 
 /** Sends a request with exactly these headers, `Host` and `Origin` too, which fetch would not let through. */
@@ -72,6 +77,7 @@ export function send(
           status: response.statusCode ?? 0,
           headers: response.headers,
           text: Buffer.concat(chunks).toString(),
+          bytes: Buffer.concat(chunks),
         }),
       );
     });
