@@ -1,8 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
-import { Button } from "../shared/ui/Button.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { DisagreementRulePageDocument } from "./DisagreementRulePage.graphql.ts";
@@ -19,10 +18,9 @@ export function DisagreementRulePage({ id }: { id: string }) {
     variables: { rule: id, first: FOUND_AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
-  const [isLoading, startLoading] = useTransition();
   const rule = data.disagreementRules.find((each) => each.id === id);
   if (!rule) return <NotFoundPage what="kind of disagreement" id={id} />;
-  const { edges, pageInfo, totalCount } = data.disagreements;
+  const { edges, totalCount } = data.disagreements;
   return (
     <article>
       <header className={reading["head"]}>
@@ -49,21 +47,7 @@ export function DisagreementRulePage({ id }: { id: string }) {
           <FoundDisagreement key={node.id} found={node} />
         ))}
       </div>
-      {pageInfo.hasNextPage ? (
-        <p className={reading["more"]}>
-          <Button
-            isDisabled={isLoading}
-            onPress={() =>
-              startLoading(async () => {
-                await fetchMore({ variables: { after: pageInfo.endCursor } });
-              })
-            }
-          >
-            Show more
-          </Button>{" "}
-          {edges.length} of {totalCount} shown
-        </p>
-      ) : null}
+      <ShowMore list={data.disagreements} onMore={(after) => fetchMore({ variables: { after } })} />
     </article>
   );
 }

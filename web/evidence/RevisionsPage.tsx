@@ -1,7 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
-import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
 import { Kicker } from "./Kicker.tsx";
 import { RevisionsPageDocument } from "./RevisionsPage.graphql.ts";
@@ -16,8 +15,7 @@ export function RevisionsPage() {
     variables: { first: REVISIONS_AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
-  const [isLoading, startLoading] = useTransition();
-  const { edges, pageInfo, totalCount } = data.revisions;
+  const { edges, totalCount } = data.revisions;
   return (
     <article>
       <header className={reading["head"]}>
@@ -50,21 +48,11 @@ export function RevisionsPage() {
           </li>
         ))}
       </ol>
-      {pageInfo.hasNextPage ? (
-        <p className={reading["more"]}>
-          <Button
-            isDisabled={isLoading}
-            onPress={() =>
-              startLoading(async () => {
-                await fetchMore({ variables: { after: pageInfo.endCursor } });
-              })
-            }
-          >
-            Show older
-          </Button>{" "}
-          {edges.length} of {totalCount} shown
-        </p>
-      ) : null}
+      <ShowMore
+        list={data.revisions}
+        onMore={(after) => fetchMore({ variables: { after } })}
+        label="Show older"
+      />
     </article>
   );
 }

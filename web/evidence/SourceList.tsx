@@ -1,6 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
-import { Button } from "../shared/ui/Button.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import reading from "./reading.module.css";
 import { SaveAllSources } from "./SaveAllSources.tsx";
@@ -12,8 +11,7 @@ const SOURCES_AT_ONCE = 100;
 /** All sources, as they are cited, with how many claims rest on each. */
 export function SourceList() {
   const { data, fetchMore } = useSuspenseQuery(SourceListDocument, { variables: { first: SOURCES_AT_ONCE } });
-  const [isLoading, startLoading] = useTransition();
-  const { edges, pageInfo, totalCount } = data.sources;
+  const { edges, totalCount } = data.sources;
   if (totalCount === 0)
     return <p className={reading["empty"]}>No sources yet. They come with the first published claims.</p>;
   return (
@@ -30,21 +28,7 @@ export function SourceList() {
           </li>
         ))}
       </ul>
-      {pageInfo.hasNextPage ? (
-        <p className={reading["more"]}>
-          <Button
-            isDisabled={isLoading}
-            onPress={() =>
-              startLoading(async () => {
-                await fetchMore({ variables: { after: pageInfo.endCursor } });
-              })
-            }
-          >
-            Show more
-          </Button>{" "}
-          {edges.length} of {totalCount} shown
-        </p>
-      ) : null}
+      <ShowMore list={data.sources} onMore={(after) => fetchMore({ variables: { after } })} />
     </>
   );
 }

@@ -1,9 +1,8 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
 import { ClaimLine } from "../shared/claims/ClaimLine.tsx";
 import { useReadOn } from "../shared/navigation/reading-revision.ts";
-import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { readingWords } from "../shared/words/claim-words.ts";
 import { witnessWords } from "../shared/words/witness-words.ts";
@@ -21,10 +20,9 @@ export function SourcePage({ id }: { id: string }) {
   const { data, fetchMore } = useSuspenseQuery(SourcePageDocument, {
     variables: { id, first: CLAIMS_AT_ONCE, ...useReadOn() },
   });
-  const [isLoading, startLoading] = useTransition();
   if (!data.source) return <Absent id={id} />;
   const { source } = data;
-  const { edges, pageInfo, totalCount } = source.claims;
+  const { edges, totalCount } = source.claims;
   const locators = (citations: (typeof edges)[number]["node"]["citations"]) =>
     citations.flatMap((citation) =>
       citation.source?.id === id && citation.locator ? [citation.locator] : [],
@@ -58,21 +56,11 @@ export function SourcePage({ id }: { id: string }) {
           {totalCount === 0 ? (
             <p className={styles["empty"]}>No claim rests on it at this revision.</p>
           ) : null}
-          {pageInfo.hasNextPage ? (
-            <p className={styles["more"]}>
-              <Button
-                isDisabled={isLoading}
-                onPress={() =>
-                  startLoading(async () => {
-                    await fetchMore({ variables: { after: pageInfo.endCursor } });
-                  })
-                }
-              >
-                Show more claims
-              </Button>{" "}
-              {edges.length} of {totalCount} shown
-            </p>
-          ) : null}
+          <ShowMore
+            list={source.claims}
+            onMore={(after) => fetchMore({ variables: { after } })}
+            label="Show more claims"
+          />
         </section>
         <SourceItem id={source.id} text={source.text} csl={source.csl} />
         <History of={source.id} />

@@ -1,11 +1,10 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
 import { id } from "#server/domain/ids.ts";
 import { FeatureDrawing } from "#web/drawings/FeatureDrawing.tsx";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
 import { useReadOn } from "../shared/navigation/reading-revision.ts";
-import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
@@ -33,15 +32,10 @@ export function TermPage({ id: named }: { id: string }) {
   const { data, fetchMore } = useSuspenseQuery(TermPageDocument, {
     variables: { id: named, first: CLAIMS_AT_ONCE, ...useReadOn() },
   });
-  const [isLoading, startLoading] = useTransition();
   if (!data.term) return <Absent id={named} />;
   const { term } = data;
   const claims = term.claims.edges.map((edge) => edge.node);
   const naming = term.namedIn.edges.map((edge) => edge.node);
-  const more = (variables: { after?: string | null; afterNamed?: string | null }) =>
-    startLoading(async () => {
-      await fetchMore({ variables });
-    });
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
@@ -78,17 +72,11 @@ export function TermPage({ id: named }: { id: string }) {
               Claims about it <span>· {term.claims.totalCount}</span>
             </h2>
             <ClaimGroups claims={claims} />
-            {term.claims.pageInfo.hasNextPage ? (
-              <p className={styles["more"]}>
-                <Button
-                  isDisabled={isLoading}
-                  onPress={() => more({ after: term.claims.pageInfo.endCursor })}
-                >
-                  Show more claims
-                </Button>{" "}
-                {claims.length} of {term.claims.totalCount} shown
-              </p>
-            ) : null}
+            <ShowMore
+              list={term.claims}
+              onMore={(after) => fetchMore({ variables: { after } })}
+              label="Show more claims"
+            />
           </section>
         ) : null}
         <ReferenceTables rows={term.referenceRows} />
@@ -98,17 +86,11 @@ export function TermPage({ id: named }: { id: string }) {
               Claims that name it <span>· {term.namedIn.totalCount}</span>
             </h2>
             <ClaimList claims={naming} />
-            {term.namedIn.pageInfo.hasNextPage ? (
-              <p className={styles["more"]}>
-                <Button
-                  isDisabled={isLoading}
-                  onPress={() => more({ afterNamed: term.namedIn.pageInfo.endCursor })}
-                >
-                  Show more claims
-                </Button>{" "}
-                {naming.length} of {term.namedIn.totalCount} shown
-              </p>
-            ) : null}
+            <ShowMore
+              list={term.namedIn}
+              onMore={(afterNamed) => fetchMore({ variables: { afterNamed } })}
+              label="Show more claims"
+            />
           </section>
         ) : null}
         <History of={term.id} />

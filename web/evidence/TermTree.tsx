@@ -1,7 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { useTransition } from "react";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
-import { Button } from "../shared/ui/Button.tsx";
+import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { buildTree, type TreeNode } from "./build-tree.ts";
@@ -27,8 +26,7 @@ export function TermTree({ kind }: { kind: TermKind }) {
   const { data, fetchMore } = useSuspenseQuery(TermTreeDocument, {
     variables: { kinds: [kind], first: TERMS_AT_ONCE },
   });
-  const [isLoading, startLoading] = useTransition();
-  const { edges, pageInfo, totalCount } = data.terms;
+  const { edges, totalCount } = data.terms;
   if (totalCount === 0)
     return (
       <p className={reading["empty"]}>
@@ -40,21 +38,7 @@ export function TermTree({ kind }: { kind: TermKind }) {
       <div className={styles["tree"]}>
         <Branch nodes={buildTree(edges.map((edge) => edge.node))} />
       </div>
-      {pageInfo.hasNextPage ? (
-        <p className={reading["more"]}>
-          <Button
-            isDisabled={isLoading}
-            onPress={() =>
-              startLoading(async () => {
-                await fetchMore({ variables: { after: pageInfo.endCursor } });
-              })
-            }
-          >
-            Show more
-          </Button>{" "}
-          {edges.length} of {totalCount} shown
-        </p>
-      ) : null}
+      <ShowMore list={data.terms} onMore={(after) => fetchMore({ variables: { after } })} />
     </>
   );
 }

@@ -1,9 +1,9 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { Suspense, useTransition } from "react";
+import { Suspense } from "react";
 import { Link } from "wouter";
 import { addressAsOf } from "../../shared/navigation/asked-revision.ts";
 import { useReadingRevision } from "../../shared/navigation/reading-revision.ts";
-import { Button } from "../../shared/ui/Button.tsx";
+import { ShowMore } from "../../shared/ui/ShowMore.tsx";
 import { Waiting } from "../../shared/ui/Waiting.tsx";
 import { sayDay } from "../../shared/words/say-day.ts";
 import reading from "../reading.module.css";
@@ -40,8 +40,7 @@ function Edits({ of }: Props) {
     variables: { id: of, first: EDITS_AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
-  const [isLoading, startLoading] = useTransition();
-  const { edges, pageInfo, totalCount } = data.history;
+  const { edges, totalCount } = data.history;
   return (
     <>
       <h2 id="history-heading">
@@ -55,21 +54,11 @@ function Edits({ of }: Props) {
           <Edit key={node.revision.number} of={of} past={node} />
         ))}
       </ol>
-      {pageInfo.hasNextPage ? (
-        <p className={reading["more"]}>
-          <Button
-            isDisabled={isLoading}
-            onPress={() =>
-              startLoading(async () => {
-                await fetchMore({ variables: { after: pageInfo.endCursor } });
-              })
-            }
-          >
-            Show older
-          </Button>{" "}
-          {edges.length} of {totalCount} shown
-        </p>
-      ) : null}
+      <ShowMore
+        list={data.history}
+        onMore={(after) => fetchMore({ variables: { after } })}
+        label="Show older"
+      />
     </>
   );
 }
