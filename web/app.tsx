@@ -4,6 +4,7 @@ import {
   useLocationInTransition,
   useSearchInTransition,
 } from "./shared/navigation/use-location-in-transition.ts";
+import { Arriving } from "./shared/ui/Arriving.tsx";
 import { Frame } from "./shared/ui/Frame.tsx";
 import { NotFoundPage } from "./shared/ui/NotFoundPage.tsx";
 import { RouteBoundary } from "./shared/ui/RouteBoundary.tsx";
@@ -69,34 +70,38 @@ const idPages: Readonly<Record<string, IdPage>> = {
 /** What a page is drawn in: its failure stays its own. */
 const onPage = (page: ReactNode, key: string) => <RouteBoundary key={key}>{page}</RouteBoundary>;
 
+const WAITING = <Waiting what="the page" isPage />;
+
 /** All routes, inside the frame that every page shares. */
 export const App = () => (
   <Router hook={useLocationInTransition} searchHook={useSearchInTransition}>
     <Frame>
-      <Suspense fallback={<Waiting what="the page" />}>
-        <Switch>
-          <Route path="/">{onPage(<StartPage />, "start")}</Route>
-          <Route path="/regions/compare">{onPage(<ComparePage />, "compare")}</Route>
-          {Object.entries(idPages).map(([path, Page]) => (
-            <Route key={path} path={path}>
-              {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
+      <Suspense fallback={WAITING}>
+        <Arriving until={WAITING}>
+          <Switch>
+            <Route path="/">{onPage(<StartPage />, "start")}</Route>
+            <Route path="/regions/compare">{onPage(<ComparePage />, "compare")}</Route>
+            {Object.entries(idPages).map(([path, Page]) => (
+              <Route key={path} path={path}>
+                {({ id = "" }: { id?: string }) => onPage(<Page key={id} id={id} />, id)}
+              </Route>
+            ))}
+            <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
+            <Route path="/evidence/disagreements">{onPage(<DisagreementsPage />, "disagreements")}</Route>
+            <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
+            <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
+            <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
+            <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+            <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
+            <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
+            <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
+            <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
+            <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
+            <Route>
+              <NotFoundPage />
             </Route>
-          ))}
-          <Route path="/evidence">{onPage(<EvidencePage />, "evidence")}</Route>
-          <Route path="/evidence/disagreements">{onPage(<DisagreementsPage />, "disagreements")}</Route>
-          <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
-          <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
-          <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
-          <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
-          <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
-          <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
-          <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
-          <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
-          <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
-          <Route>
-            <NotFoundPage />
-          </Route>
-        </Switch>
+          </Switch>
+        </Arriving>
       </Suspense>
     </Frame>
   </Router>

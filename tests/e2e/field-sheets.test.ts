@@ -65,6 +65,7 @@ describe("a field sheet on a phone", () => {
     await page.waitForURL(/\/pieces\/examination\./);
     await page.getByRole("heading", { level: 1, name: /Side chair/ }).waitFor();
     const parts = page.getByRole("region", { name: "Parts" });
+    await parts.waitFor();
     for (const part of ["Leg", "Splat", "Seat rail"])
       expect(await parts.getByRole("button", { name: new RegExp(`^${part}`) }).count(), part).toBeGreaterThan(
         0,

@@ -14,7 +14,7 @@ export const PHONE = {
 } as const satisfies BrowserContextOptions;
 
 export interface InBrowser {
-  /** Opens an address of the server in a context of its own and waits for the heading of the page. */
+  /** Opens an address of the server in a context of its own and waits for the heading of the page, and for all of an examination. */
   readonly open: (path: string, options?: BrowserContextOptions) => Promise<Page>;
   /** Address of the server, with a slash at its end. */
   readonly url: () => string;
@@ -28,6 +28,13 @@ export interface InBrowser {
 
 const sayMissing = (why: unknown): string =>
   `the tests in a browser (${String(why).split("\n", 1)[0]}). Install one: apt-get install --yes chromium\n`;
+
+/** Where an examination stands to its last column, or there is none. */
+const isWhole = (page: Page) =>
+  page
+    .getByRole("region", { name: "Conclusions" })
+    .or(page.getByText("There is no such examination"))
+    .first();
 
 /**
  * A server and a browser for the tests of one file, a context for each page. After each test no page may have told an
@@ -94,6 +101,7 @@ export function inBrowser(): InBrowser {
       page.setDefaultTimeout(20_000);
       await page.goto(new URL(path, running().url).href);
       await page.getByRole("heading", { level: 1 }).waitFor();
+      if (path.startsWith("/pieces/")) await isWhole(page).waitFor();
       return page;
     },
   };

@@ -58,7 +58,7 @@ const open = async (piece: object = {}) => {
     asked.push(stages);
     return meddle(stages) ?? ask(query, variables);
   });
-  await screen.findByRole("article", {}, { timeout: 20_000 });
+  await screen.findByRole("region", { name: /When each thing seen was made/ }, { timeout: 20_000 });
   return id;
 };
 const stored = async (id: string) => (await ask(STORED, { id })).data.examination;

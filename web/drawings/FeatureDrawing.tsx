@@ -1,4 +1,4 @@
-import { Component, lazy, type ReactNode, Suspense } from "react";
+import { Component, lazy, type ReactNode, Suspense, useEffect, useState } from "react";
 import type { TermId } from "#server/domain/ids.ts";
 import styles from "./FeatureDrawing.module.css";
 import { findDrawing } from "./find-drawing.ts";
@@ -19,7 +19,9 @@ interface Props {
 /** What a term looks like, as a line drawing whose name says what tells. Nothing where no drawing is known. */
 export function FeatureDrawing({ term, broaderTerms = [], size }: Props) {
   const drawing = findDrawing(term, broaderTerms);
+  const isWanted = useAfterPaint();
   if (drawing === undefined) return null;
+  if (!isWanted) return <Room size={size} />;
   return (
     <WithoutPicture>
       <Suspense fallback={<Room size={size} />}>
@@ -27,6 +29,22 @@ export function FeatureDrawing({ term, broaderTerms = [], size }: Props) {
       </Suspense>
     </WithoutPicture>
   );
+}
+
+let isPainted = false;
+
+/** False until the first page that shows a drawing stands in words: the drawings are a large file, and words come first. */
+function useAfterPaint(): boolean {
+  const [isAfter, setAfter] = useState(isPainted);
+  useEffect(() => {
+    if (isAfter) return;
+    const frame = requestAnimationFrame(() => {
+      isPainted = true;
+      setAfter(true);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [isAfter]);
+  return isAfter;
 }
 
 /** Keeps the place of a drawing that is on its way, so that nothing moves when it comes. */

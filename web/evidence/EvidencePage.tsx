@@ -1,9 +1,11 @@
 import { useEffect, useState } from "react";
 import { useSearchParams } from "wouter";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
+import { Arriving } from "../shared/ui/Arriving.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { SearchField } from "../shared/ui/SearchField.tsx";
 import { Select } from "../shared/ui/Select.tsx";
+import { Waiting } from "../shared/ui/Waiting.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { Contents } from "./Contents.tsx";
 import styles from "./EvidencePage.module.css";
@@ -87,15 +89,17 @@ export function EvidencePage() {
           </div>
         </search>
       )}
-      {(asked !== "" || isNarrowed(filter)) && shelf !== "SOURCE" ? (
-        <SearchHits words={asked} filter={filter} />
-      ) : kind ? (
-        <TermTree kind={kind} />
-      ) : shelf === "SOURCE" ? (
-        <SourceList />
-      ) : (
-        <Contents />
-      )}
+      <Arriving until={<Waiting what="what is asked for" isPage />}>
+        {(asked !== "" || isNarrowed(filter)) && shelf !== "SOURCE" ? (
+          <SearchHits words={asked} filter={filter} />
+        ) : kind ? (
+          <TermTree kind={kind} />
+        ) : shelf === "SOURCE" ? (
+          <SourceList />
+        ) : (
+          <Contents />
+        )}
+      </Arriving>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { Button } from "../shared/ui/Button.tsx";
 import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import styles from "./SearchFilters.module.css";
@@ -11,9 +12,18 @@ interface Props {
   onChange: (changes: Readonly<Record<string, string>>) => void;
 }
 
-/** Narrows a search by kind of part, region and years; folded away until it is wanted. */
-export const SearchFilters = ({ filter, onChange }: Props) => (
-  <Disclosure level={2} summary="Narrow by part, region or years" isOpenAtFirst={isNarrowed(filter)}>
+/** Narrows a search by kind of part, region and years; folded away, and its choices not read, until it is wanted. */
+export function SearchFilters({ filter, onChange }: Props) {
+  const [isOpen, setOpen] = useState(isNarrowed(filter));
+  return (
+    <Disclosure level={2} summary="Narrow by part, region or years" isOpen={isOpen} onOpenChange={setOpen}>
+      {isOpen ? <Filters filter={filter} onChange={onChange} /> : null}
+    </Disclosure>
+  );
+}
+
+const Filters = ({ filter, onChange }: Props) => (
+  <>
     <div className={styles["filters"]}>
       <TermFilterField
         label="Looked for on"
@@ -50,5 +60,5 @@ export const SearchFilters = ({ filter, onChange }: Props) => (
         Take these filters away
       </Button>
     ) : null}
-  </Disclosure>
+  </>
 );

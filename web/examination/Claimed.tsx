@@ -4,8 +4,8 @@ import { isProblem } from "#server/domain/problem.ts";
 import { readDating } from "#server/domain/read-dating.ts";
 import type { Year } from "#server/domain/years.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
+import { useFetched } from "#web/shared/ui/use-fetched.ts";
 import { sayDating } from "#web/shared/words/say-dating.ts";
-import { AttributionFields } from "./AttributionFields.tsx";
 import styles from "./Claimed.module.css";
 import { useDeeds } from "./desk.ts";
 
@@ -15,11 +15,14 @@ interface Props {
   examined: Year;
 }
 
+const loadFields = () => import("./AttributionFields.tsx");
+
 /** What is claimed, as a line; its fields unfold below it. A piece of which little is claimed shows them at once. */
 export const Claimed = memo(function Claimed({ attribution, examined }: Props) {
   const { glossary } = useDeeds();
   const { date, region, form, style, maker } = attribution;
   const [isOpen, setIsOpen] = useState(form === undefined);
+  const AttributionFields = useFetched(loadFields)?.AttributionFields;
   const dating = readDating(date, "event");
   const label = (term: typeof region) => (term === undefined ? undefined : glossary.labelOf(term));
   const stated = (name: string, value: string | undefined) =>
@@ -37,7 +40,7 @@ export const Claimed = memo(function Claimed({ attribution, examined }: Props) {
           </Button>
         </span>
       </p>
-      {isOpen ? <AttributionFields /> : null}
+      {isOpen && AttributionFields ? <AttributionFields /> : null}
     </div>
   );
 });

@@ -10,7 +10,9 @@ import { readExamination } from "./read-answer.ts";
 export function ExaminationPage({ id }: { id: string }) {
   const { data } = useSuspenseQuery(ExaminationPageDocument, {
     variables: { id },
-    fetchPolicy: "network-only",
+    // The page keeps the examination itself: it passes by the client's cache, which would take apart and put together
+    // again some hundred claims.
+    fetchPolicy: "no-cache",
   });
   if (!data.examination) return <NotFoundPage what="examination" id={id} />;
   return <Opened key={data.examination.id} given={data.examination} />;

@@ -16,7 +16,8 @@ export function AsOfRevision() {
   });
   const newest = (data ?? previousData)?.revision;
   const shown = data?.asked ?? newest;
-  if (!newest || !shown) return null;
+  // Its line is kept free from the start: what stands below does not move when the answer comes.
+  if (!newest || !shown) return <span className={styles["revision"]}>&nbsp;</span>;
   return (
     <Link className={styles["revision"]} href="/revisions">
       knowledge as of revision {shown.number}

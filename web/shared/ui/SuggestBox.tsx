@@ -29,6 +29,8 @@ export function SuggestBox({
   none = "Nothing by these words. Try fewer, or a broader term.",
 }: Props) {
   const [round, setRound] = useState(0);
+  /** Of a hundred choices none is made before somebody comes near the field. */
+  const [isWanted, setWanted] = useState(false);
   /** Right after a choice the list stays closed, so that one sees what came of it; typing opens it again. */
   const [hasJustChosen, setHasJustChosen] = useState(false);
   return (
@@ -36,7 +38,8 @@ export function SuggestBox({
       key={round}
       autoFocus={round > 0}
       className={styles["field"] ?? ""}
-      items={choices}
+      items={isWanted ? choices : []}
+      onFocus={() => setWanted(true)}
       inputValue={words}
       onInputChange={onWords}
       value={null}
