@@ -9,6 +9,7 @@ import { readSeed } from "./seed/read-seed.ts";
 import { readTables } from "./seed/read-tables.ts";
 import { seedStore } from "./seed/seed-store.ts";
 import { updateSeed } from "./seed/update-seed.ts";
+import { hashFolder, leaveMark, readMark } from "./seed-mark.ts";
 import { printAddress } from "./stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "./stores/neo4j/open-neo4j-store.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
@@ -50,7 +51,7 @@ export async function openData(place: StorePlace): Promise<OpenedData | Problem>
   if (refusal !== undefined) return refusal;
   const store = await openStore(place, { readOnly: false });
   if (isProblem(store)) return store;
-  const seeded = await seed(store);
+  const seeded = place.neo4j === undefined ? await seedOnce(store, place.dataFolder) : await seed(store);
   if (!isProblem(seeded)) return { store, ...seeded };
   await store.close();
   return seeded;
@@ -84,6 +85,17 @@ function makeFolder(folder: string): Problem | undefined {
       `The data folder ${folder} cannot be made (${why}); choose another with SCRIBELINE_DATA.`,
     );
   }
+}
+
+/** Nothing is read and compared where neither the seed nor the store is another than at the last start. */
+async function seedOnce(store: Store, dataFolder: string): Promise<Omit<OpenedData, "store"> | Problem> {
+  const [last, now] = await Promise.all([readMark(dataFolder), hashFolder(SEED_FOLDER)]);
+  const before = await store.newestRevision();
+  if (last?.seed === now && last.newest === before?.hash) return { seeded: false, updated: 0 };
+  const seeded = await seed(store);
+  const newest = await store.newestRevision();
+  if (!isProblem(seeded) && newest) await leaveMark(dataFolder, { seed: now, newest: newest.hash });
+  return seeded;
 }
 
 async function seed(store: Store): Promise<Omit<OpenedData, "store"> | Problem> {
