@@ -9,6 +9,9 @@ const LONGEST = 60_000;
 /** Most spans that the members of a list may add up to: `XXX5` alone has a thousand. */
 const MOST_SPANS = 20_000;
 
+/** "c. 1750", "ca 1750", "circa 1750", "about 1750". */
+const ABOUT = /^\s*(?:c|ca|circa|about|around|approx|approximately|near)\b\.?\s*\d/i;
+
 /**
  * Reads a date string in its role. The refusal says what is wrong and offers in `instead` the canonical form of what
  * was probably meant, where there is one.
@@ -35,6 +38,8 @@ function parseDating(text: string, role: Role): Dating | Unreadable {
   if (text.length > LONGEST) return { why: `it is ${text.length} characters long` };
   if (/\b(early|mid|middle|late)\b/i.test(text))
     return { why: "early, middle and late mean different years to different people, so years are wanted" };
+  if (ABOUT.test(text))
+    return { why: "about a year is marked with ~ behind the year, without a word before it" };
   if (/[a-z]{3}/i.test(text.replaceAll("X", "")))
     return { why: "it has words in it, and dates are written in figures and marks" };
   if (/\s/.test(text)) return { why: "it has a blank in it" };

@@ -115,9 +115,16 @@ describe("the start page", () => {
     await renderPage("/", ask);
     fireEvent.click(await screen.findByRole("button", { name: "Begin an examination" }));
     const date = await screen.findByRole("textbox", { name: "Date claimed" });
-    fireEvent.change(date, { target: { value: "c1760" } });
-    expect(await screen.findByText(/Write 1760~ instead/)).toBeTruthy();
+    for (const typed of ["c1760", "c. 1760", "c. 17", "about 1760 to 1770"]) {
+      fireEvent.change(date, { target: { value: typed } });
+      expect((date as HTMLInputElement).value).toBe(typed);
+    }
+    fireEvent.change(date, { target: { value: "c. 1760" } });
+    expect(await screen.findByText(/about a year is marked with ~.*Write 1760~ instead/)).toBeTruthy();
     expect((screen.getByRole("button", { name: "Begin" }) as HTMLButtonElement).disabled).toBe(true);
     expect((await ask(titles)).data.examinations.edges).toEqual([]);
+    fireEvent.click(screen.getByRole("button", { name: "Take 1760~" }));
+    expect((date as HTMLInputElement).value).toBe("1760~");
+    expect((screen.getByRole("button", { name: "Begin" }) as HTMLButtonElement).disabled).toBe(false);
   });
 });

@@ -14,14 +14,15 @@ export function DateField() {
   const { piece, problems } = useDesk();
   const { edit } = useDeeds();
   const stored = piece.attribution.date;
-  const [text, setText] = useState(stored);
-  useEffect(() => setText(stored), [stored]);
+  const [typed, setTyped] = useState(stored);
+  useEffect(() => setTyped(stored), [stored]);
+  const text = typed.trim();
   const dating = readDating(text, "event");
   const isUnreadable = isProblem(dating);
   const refusal = isUnreadable ? dating : problemAt(problems, "attribution.date");
 
   const keep = (date: string) => {
-    setText(date);
+    setTyped(date);
     if (date !== stored && !isProblem(readDating(date, "event"))) edit(changeAttribution({ date }));
   };
   const offered = refusal?.instead;
@@ -29,8 +30,8 @@ export function DateField() {
     <div>
       <TextField
         label="Date"
-        value={text}
-        onChange={(typed) => setText(typed.trim())}
+        value={typed}
+        onChange={setTyped}
         onBlur={() => keep(text)}
         onKeyDown={(event) => event.key === "Enter" && keep(text)}
         hint={

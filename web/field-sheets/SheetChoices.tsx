@@ -23,7 +23,7 @@ const eachWords: Readonly<Record<Each, string>> = { "3": "short", "5": "longer",
 /** What the sheet is for, if more is known than the form: a region, a claimed date, and how long it may be. */
 export function SheetChoices({ question, regionLabel, onChange }: Props) {
   const [words, setWords] = useState(regionLabel);
-  const [date, setDate] = useState(question.date ?? "");
+  const [typedDate, setTypedDate] = useState(question.date ?? "");
   const settled = useDeferredValue(words.trim());
   const { data, previousData } = useQuery(FindRegionsDocument, {
     variables: { words: settled },
@@ -33,6 +33,7 @@ export function SheetChoices({ question, regionLabel, onChange }: Props) {
     ...{ id, label },
     ...(broader ? { beside: broader.label } : {}),
   }));
+  const date = typedDate.trim();
   const dating = date === "" ? undefined : readDating(date, "event");
   const offered = isProblem(dating) ? dating.instead : undefined;
   return (
@@ -64,8 +65,8 @@ export function SheetChoices({ question, regionLabel, onChange }: Props) {
       <div className={styles["date"]}>
         <TextField
           label="Date claimed"
-          value={date}
-          onChange={(text) => setDate(text.trim())}
+          value={typedDate}
+          onChange={setTypedDate}
           hint={
             dating && !isProblem(dating)
               ? `Read as: ${sayDating(dating)}.`
@@ -75,7 +76,7 @@ export function SheetChoices({ question, regionLabel, onChange }: Props) {
           autoComplete="off"
           spellCheck="false"
         />
-        {offered ? <Button onPress={() => setDate(offered)}>Take {offered}</Button> : null}
+        {offered ? <Button onPress={() => setTypedDate(offered)}>Take {offered}</Button> : null}
         <Button type="submit" isDisabled={isProblem(dating) || date === (question.date ?? "")}>
           Use this date
         </Button>

@@ -20,11 +20,12 @@ export interface Props {
 /** Asks for a name and the claimed date, makes the examination and opens it. */
 export function BeginDialog({ isOpen, onOpenChange }: Props) {
   const [title, setTitle] = useState("");
-  const [date, setDate] = useState("");
+  const [typed, setTyped] = useState("");
   const [refusal, setRefusal] = useState<string>();
   const [beginPiece, { loading }] = useMutation(BeginPieceDocument);
   const [, navigate] = useLocation();
   const thisYear = new Date().getFullYear();
+  const date = typed.trim();
   const dating = date === "" ? undefined : readDating(date, "event");
   const offered = isProblem(dating) ? dating.instead : undefined;
 
@@ -72,8 +73,8 @@ export function BeginDialog({ isOpen, onOpenChange }: Props) {
           />
           <TextField
             label="Date claimed"
-            value={date}
-            onChange={(text) => setDate(text.trim())}
+            value={typed}
+            onChange={setTyped}
             hint={
               dating && !isProblem(dating)
                 ? `Read as: ${sayDating(dating)}.`
@@ -85,7 +86,7 @@ export function BeginDialog({ isOpen, onOpenChange }: Props) {
           />
           {offered ? (
             <div>
-              <Button onPress={() => setDate(offered)}>Take {offered}</Button>
+              <Button onPress={() => setTyped(offered)}>Take {offered}</Button>
             </div>
           ) : null}
           <p className={styles["next"]}>
