@@ -74,6 +74,14 @@ const type = (field: HTMLElement, value: string) =>
   });
 
 describe("the examination page", () => {
+  it("[X1] does not say of an empty piece of no stated region that something was not searched", async () => {
+    await open({ attribution: { date: "../2026" }, parts: [], observations: [] });
+    const conclusion = screen.getByRole("region", { name: "Conclusion" });
+    expect(within(conclusion).getByText(/Nothing is recorded yet/)).toBeTruthy();
+    expect(conclusion.textContent).toMatch(/Answered from revision \d+ of the evidence/);
+    expect(conclusion.textContent).not.toMatch(/cut short/);
+  });
+
   it("[X1] opens with the conclusion, its reasons, the revision and that the piece is invented", async () => {
     await open();
     const conclusion = screen.getByRole("region", { name: "Conclusion" });

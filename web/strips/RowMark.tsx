@@ -14,7 +14,11 @@ const PATHS: Readonly<Record<StripMark | "not-looked", string>> = {
 
 /** A mark of 12 by 12 px told by its shape: cross, stroke, dot, open dot, diamond, struck diamond, diamond in a diamond; a dash for nothing yet. */
 export const RowMark = ({ mark }: { mark: StripMark | "not-looked" }) => (
-  <svg className={`${styles["mark"]} ${styles[mark]}`} viewBox="0 0 12 12" aria-hidden="true">
+  <svg
+    className={[styles["mark"], styles[mark]].filter(Boolean).join(" ")}
+    viewBox="0 0 12 12"
+    aria-hidden="true"
+  >
     <path d={PATHS[mark]} />
   </svg>
 );

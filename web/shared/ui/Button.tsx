@@ -8,5 +8,5 @@ interface Props extends Omit<ButtonProps, "className" | "style"> {
 
 /** A button. Its label is a verb. */
 export const Button = ({ look = "plain", ...rest }: Props) => (
-  <AriaButton {...rest} className={`${styles["button"]} ${styles[look]}`} />
+  <AriaButton {...rest} className={[styles["button"], styles[look]].filter(Boolean).join(" ")} />
 );
