@@ -98,6 +98,8 @@ export const DRAWINGS_OF_WORK = {
   "feature.round-nail-hole": "nail-holes",
   "feature.back-board-holes-miss-rebate": "holes-miss-rebate",
   "feature.boards-closed-up-and-renailed": "holes-miss-rebate",
+  "feature.sheared-tack": "sheared-tack",
+  "feature.gimp-pin": "gimp-pin",
   "feature.few-tack-holes": "few-tack-holes",
   "feature.tack-holes-of-cover-or-lining": "few-tack-holes",
 
@@ -115,6 +117,14 @@ export const DRAWINGS_OF_WORK = {
   "feature.square-socket-screw": "square-socket-screw",
   "feature.hexagon-socket-screw": "hexagon-socket-screw",
   "feature.twin-thread-screw": "twin-thread-screw",
+  "feature.plated-screw": "plated-screw",
+
+  "feature.plywood-panel": "plywood-edge",
+  "feature.plywood-drawer-bottom": "plywood-edge",
+  "feature.plywood-back": "plywood-edge",
+  "feature.rotary-cut-plies": "peeled-face",
+  "feature.blockboard": "blockboard-edge",
+  "feature.chipboard": "chipboard-edge",
 
   "feature.saw-mark": "saw-marks",
   "feature.pit-saw-mark": "pit-saw-mark",

@@ -62,7 +62,8 @@ describe("which drawing shows a term", () => {
   it("is a term's own before that of a broader one, and the nearest broader one's before those beyond", () => {
     expect(drawingOf("feature.large-radius-circular-saw-mark")).toBe("large-circular-saw-mark");
     expect(drawingOf("feature.cut-nail-fibre-along")).toBe("cut-nail");
-    expect(drawingOf("feature.gimp-pin")).toBe("nail-kinds");
+    expect(drawingOf("feature.gimp-pin")).toBe("gimp-pin");
+    expect(drawingOf("feature.sheared-tack-machine-head")).toBe("sheared-tack");
     expect(drawingOf("form.gate-leg-table")).toBe("drop-leaf-table");
   });
 

@@ -5,6 +5,8 @@ import { ToneOf } from "./ToneOf.tsx";
 
 /** Size of a word, in CSS pixels: that of axis labels. */
 const WORD = 11;
+/** Length of the toes of a crow's foot, in CSS pixels: in a small drawing they would cover what they point at. */
+const TOE = { full: 6.5, small: 5 } as const;
 /** Where the scale bar stands. */
 const SCALE: Point = [10, 230];
 
@@ -47,7 +49,13 @@ interface Props {
 export function DrawnMark({ mark, id, px, isSmall, hasWords }: Props) {
   switch (mark.kind) {
     case "tell":
-      return <path d={crowsFoot(mark.from, mark.to, 6.5 * px)} className={styles["knife"]} data-tells="" />;
+      return (
+        <path
+          d={crowsFoot(mark.from, mark.to, TOE[isSmall ? "small" : "full"] * px)}
+          className={styles["knife"]}
+          data-tells=""
+        />
+      );
     case "span":
       return <path d={ticked(mark.from, mark.to, 3.5 * px)} className={styles["knife"]} data-tells="" />;
     case "tone":

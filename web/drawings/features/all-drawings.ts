@@ -1,3 +1,4 @@
+import { BOARDS_DRAWINGS } from "./boards/boards-drawings.ts";
 import { CARVING_DRAWINGS } from "./carving/carving-drawings.ts";
 import { CASES_DRAWINGS } from "./cases/cases-drawings.ts";
 import { CASTORS_DRAWINGS } from "./castors/castors-drawings.ts";
@@ -23,6 +24,7 @@ import { WEAR_DRAWINGS } from "./wear/wear-drawings.ts";
 
 /** Every drawing by its key. They make a chunk of their own: only `FeatureDrawing` loads it, and not before it is shown. */
 export const ALL_DRAWINGS = {
+  ...BOARDS_DRAWINGS,
   ...CARVING_DRAWINGS,
   ...CASES_DRAWINGS,
   ...CASTORS_DRAWINGS,

@@ -9,6 +9,7 @@ import {
   punchedGround,
   throughOldHoles,
 } from "./carving.ts";
+import { roughCarvedGround } from "./rough-carving.ts";
 
 /** Drawings of carving, by key. */
 export const CARVING_DRAWINGS = {
@@ -20,4 +21,5 @@ export const CARVING_DRAWINGS = {
   "through-old-holes": throughOldHoles,
   "pressed-pattern": pressedPattern,
   "punched-ground": punchedGround,
+  "rough-carved-ground": roughCarvedGround,
 } as const satisfies Readonly<Record<string, Drawing>>;

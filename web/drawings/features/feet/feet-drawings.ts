@@ -11,6 +11,7 @@ import {
   taperedSquareLeg,
   trifidFoot,
 } from "./cabrioles.ts";
+import { stopFlutedLeg } from "./stop-fluted-leg.ts";
 import { ballFoot, bunFoot, spigotHoles, turnedReededLeg } from "./turned-feet.ts";
 import { ballTilter, gadroonedEdge, marlboroughPlinth, twistTurning } from "./turned-members.ts";
 
@@ -37,4 +38,5 @@ export const FEET_DRAWINGS = {
   "ball-tilter": ballTilter,
   "marlborough-plinth": marlboroughPlinth,
   "gadrooned-edge": gadroonedEdge,
+  "stop-fluted-leg": stopFlutedLeg,
 } as const satisfies Readonly<Record<string, Drawing>>;

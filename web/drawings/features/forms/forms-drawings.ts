@@ -1,4 +1,5 @@
 import type { Drawing } from "../mark.ts";
+import { bookcase, chestOnChest, clockCase, cornerCupboard, sideboard } from "./case-forms.ts";
 import {
   chestOfDrawers,
   dropLeafTable,
@@ -24,4 +25,9 @@ export const FORMS_DRAWINGS = {
   "card-table": cardTable,
   "joined-stool": joinedStool,
   "windsor-chair": windsorChair,
+  sideboard: sideboard,
+  bookcase: bookcase,
+  "clock-case": clockCase,
+  "chest-on-chest": chestOnChest,
+  "corner-cupboard": cornerCupboard,
 } as const satisfies Readonly<Record<string, Drawing>>;

@@ -1,4 +1,5 @@
 import type { Drawing } from "../mark.ts";
+import { ceramicKnob } from "./ceramic-knob.ts";
 import {
   bailOnPlate,
   bailOnSplitPins,
@@ -51,4 +52,5 @@ export const HANDLES_DRAWINGS = {
   "spun-hollow-knob": spunHollowKnob,
   "stamped-or-cast": stampedOrCast,
   "plastic-knob": plasticKnob,
+  "ceramic-knob": ceramicKnob,
 } as const satisfies Readonly<Record<string, Drawing>>;

@@ -8,6 +8,7 @@ import {
   twoSidedShank,
 } from "./cut-nails.ts";
 import { fewTackHoles, firstHole, holesMissRebate, nailBesideOlderHole } from "./holes.ts";
+import { gimpPin, shearedTack } from "./tacks.ts";
 import {
   brassNailCastInOne,
   corrugatedFastener,
@@ -42,4 +43,6 @@ export const NAILS_DRAWINGS = {
   "t-head-nail": tHeadNail,
   "forged-tack": forgedTack,
   sprig: sprig,
+  "gimp-pin": gimpPin,
+  "sheared-tack": shearedTack,
 } as const satisfies Readonly<Record<string, Drawing>>;

@@ -70,16 +70,20 @@ export const haloOfPolish: Drawing = {
   ],
 };
 
+/** The outline where the plate sat before; further off in a small drawing, where a few millimetres would not show. */
+const ghost = (level: Detail): string =>
+  level === "small" ? ellipse(100, 96, 48, 29) : ellipse(109, 105, 46, 27);
+
 export const plateRefixed: Drawing = {
   title: "Same plate fixed again off its place",
   tells: "The ghost has the outline of the present plate, shifted by a few millimetres.",
   draw: (level) => [
     ...front(level),
-    body(ellipse(109, 105, 46, 27), "detail"),
-    toned(ellipse(109, 105, 46, 27), "dots"),
-    knife(ellipse(109, 105, 46, 27)),
+    body(ghost(level), "detail"),
+    toned(ghost(level), "dots"),
+    knife(ghost(level)),
     ...ovalHandle(122, 113),
-    tell([30, 22], [72, 86]),
+    tell([24, 18], level === "small" ? [58, 78] : [72, 86]),
   ],
 };
 
@@ -181,7 +185,7 @@ export const evenColourUnderHandle: Drawing = {
     "With the plate off, the wood beneath should be lighter or cleaner (left); an even colour (right) speaks for a handle put on lately.",
   draw: (level) => {
     const half = (x: number) => box(x, FRONT.y, 102, FRONT.height);
-    const left = ellipse(65, 112, 36, 24);
+    const left = level === "small" ? ellipse(65, 112, 44, 40) : ellipse(65, 112, 36, 24);
     return [
       body(half(14)),
       toned(`${half(14)}${left}`, "dark"),
@@ -190,7 +194,7 @@ export const evenColourUnderHandle: Drawing = {
       toned(half(124), "dark"),
       edge(half(124)),
       ...[65, 175].flatMap((cx) => [body(dot(cx - 26, 112, 4), "edge"), body(dot(cx + 26, 112, 4), "edge")]),
-      tell([40, 18], [58, 94]),
+      tell([40, 18], level === "small" ? [50, 70] : [58, 94]),
       tell([206, 18], [182, 110]),
       ...(level === "full" ? [says(65, 210, "cleaner"), says(175, 210, "even")] : []),
     ];

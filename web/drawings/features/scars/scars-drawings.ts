@@ -21,6 +21,7 @@ import {
   shadowOfLostBlock,
   stepOfOxidation,
 } from "./lost-parts.ts";
+import { feetUnlikeTheCase, oldHolesThatDoNotFit } from "./of-another-life.ts";
 
 /** Drawings of scars, by key. */
 export const SCARS_DRAWINGS = {
@@ -42,4 +43,6 @@ export const SCARS_DRAWINGS = {
   "round-plugs": roundPlugs,
   "lost-lock-hole": lostLockHole,
   "contact-line-of-drawer": contactLineOfDrawer,
+  "old-holes-that-do-not-fit": oldHolesThatDoNotFit,
+  "feet-unlike-the-case": feetUnlikeTheCase,
 } as const satisfies Readonly<Record<string, Drawing>>;

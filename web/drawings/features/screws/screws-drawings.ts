@@ -1,5 +1,6 @@
 import type { Drawing } from "../mark.ts";
 import { hexagonSocketScrew, twinThreadScrew } from "./late-screws.ts";
+import { platedScrew } from "./plated-screw.ts";
 import {
   crossHeadScrew,
   replacementScrewInOldHole,
@@ -31,4 +32,5 @@ export const SCREWS_DRAWINGS = {
   "filed-point-screw": filedPointScrew,
   "rolled-thread-screw": rolledThreadScrew,
   "off-centre-slot": offCentreSlot,
+  "plated-screw": platedScrew,
 } as const satisfies Readonly<Record<string, Drawing>>;

@@ -1,5 +1,6 @@
 import type { Drawing } from "../mark.ts";
 import { caneThroughHoles, sheetCaneInGroove } from "./caning.ts";
+import { slipSeat } from "./slip-seat.ts";
 import { coilSprungSeat, deepButtoning, narrowWebbing, wideWebbing, zigzagSprings } from "./upholstery.ts";
 
 /** Drawings of upholstery, by key. */
@@ -11,4 +12,5 @@ export const UPHOLSTERY_DRAWINGS = {
   "coil-sprung-seat": coilSprungSeat,
   "zigzag-springs": zigzagSprings,
   "deep-buttoning": deepButtoning,
+  "slip-seat": slipSeat,
 } as const satisfies Readonly<Record<string, Drawing>>;
