@@ -63,6 +63,12 @@ const either = (a: Proof, b: Proof): Proof => ({
   hardness: soft(a.hardness, b.hardness),
 });
 
+/** Whether one proof says all that another does, on no more, and no softer: what is usual never stands for what is possible. */
+const makesRedundant = (one: Proof, other: Proof): boolean =>
+  (one.hardness === "physical" || other.hardness === "practice") &&
+  isHeldIn(one.held, other.held) &&
+  isWithin(one.years, other.years);
+
 /** Drops what bounds nothing and what another proof makes redundant, and keeps to the budget: the best supported first. */
 function kept(proofs: readonly Proof[], cut: boolean): Proofs {
   const bounding = proofs.filter(({ years }) => !isAllYears(years));
@@ -71,9 +77,7 @@ function kept(proofs: readonly Proof[], cut: boolean): Proofs {
   const sorted = [...bounding].sort(
     (a, b) => a.held.length - b.held.length || compareHoldings(a.held, b.held),
   );
-  for (const proof of sorted)
-    if (!best.some((other) => isHeldIn(other.held, proof.held) && isWithin(other.years, proof.years)))
-      best.push(proof);
+  for (const proof of sorted) if (!best.some((other) => makesRedundant(other, proof))) best.push(proof);
   if (best.length <= BUDGET.proofs) return { proofs: best, cut };
   return { proofs: best.slice(0, BUDGET.proofs), cut: true };
 }
