@@ -80,6 +80,17 @@ export interface Commit {
   readonly expected?: RevisionNumber;
 }
 
+/** One accepted write: a commit, a version of an examination, or a whole restore. */
+export interface Written {
+  /** 1, 2, 3 … in the order in which the writes were kept, without a gap. */
+  readonly sequence: number;
+  /** The revision that a commit made. */
+  readonly revision?: RevisionNumber;
+  readonly examination?: { readonly id: ExaminationId; readonly version: number };
+  /** A restore: everything up to `revision` (left out at none), and all examinations. */
+  readonly restored?: true;
+}
+
 /**
  * Where the graph and the examinations are kept. Contract, checked by `storeSuite` on every adapter; the numbers are
  * those of docs/spec/4-store.md.
@@ -103,6 +114,8 @@ export interface Commit {
  * - S10 Values handed over are shared: neither side changes them, and what a store gives is frozen.
  * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
  *   `STORE_CORRUPT`, `STORE_UNREACHABLE`). After such a failure the store goes on as it stood before.
+ * - S46 Writes are numbered in the order in which they were kept, each in one step with what it wrote: who sees a number
+ *   sees what that write and all before it wrote. A restore is one write, that of an empty dump none.
  * - S12 to S14, S41 Filters, search, neighbourhood, history: at each of them below.
  */
 export interface Store {
@@ -159,6 +172,11 @@ export interface Store {
   examination(id: ExaminationId, version?: number): Promise<Examination | undefined>;
   /** The newest versions; not the deleted ones. */
   listExaminations(page: PageAsk): Promise<Page<Examination>>;
+
+  /** The number of the newest write; 0 before the first. */
+  newestWrite(): Promise<number>;
+  /** The writes after that number, oldest first, at most `first` of them (1 or more; else a RangeError). */
+  writesAfter(sequence: number, first: number): Promise<readonly Written[]>;
 
   dump(): AsyncIterable<DumpRecord>;
   /** Refuses `STORE_NOT_EMPTY`, `OTHER_VERSION`, `DAMAGED_DUMP`. `records` counts header and trailer too. */

@@ -8,6 +8,7 @@ import { modelGroup } from "./suite/model.ts";
 import { neighbourhoodGroup } from "./suite/neighbourhood.ts";
 import { revisionGroup } from "./suite/revisions.ts";
 import { searchGroup } from "./suite/search.ts";
+import { writeGroup } from "./suite/writes.ts";
 
 /**
  * The contract of `server/ports/store.ts`, to be run on every adapter; nothing else tests a store's behaviour. `open`
@@ -30,6 +31,7 @@ export function storeSuite(name: string, open: () => Promise<Store>, runs = 100)
     neighbourhoodGroup(openAndKeep, runs);
     searchGroup(openAndKeep);
     examinationGroup(openAndKeep);
+    writeGroup(openAndKeep);
     dumpGroup(openAndKeep, runs);
     modelGroup(openAndKeep, runs);
   });

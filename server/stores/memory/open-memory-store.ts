@@ -8,7 +8,8 @@ import { frozenCopy } from "../../domain/frozen-copy.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
-import type { Store } from "../../ports/store.ts";
+import { checkCount } from "../../ports/check-count.ts";
+import type { Store, Written } from "../../ports/store.ts";
 import { indexTerms, type TermSearch } from "../../search/term-search.ts";
 import { type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
 import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
@@ -27,6 +28,10 @@ interface State {
 export function openMemoryStore(): Store {
   let { history, drawer }: State = { history: [], drawer: new Map() };
   let search: TermSearch | undefined;
+  const writes: Written[] = [];
+  const note = (written: Omit<Written, "sequence">): void => {
+    writes.push(deepFreeze({ sequence: writes.length + 1, ...written }));
+  };
 
   const writeExamination = async (
     id: ExaminationId,
@@ -35,6 +40,7 @@ export function openMemoryStore(): Store {
     const next = nextVersion(id, (version) => findVersion(drawer, id, version), frozenCopy(write));
     if (isProblem(next)) return next;
     drawer = withVersion(drawer, deepFreeze(next));
+    note({ examination: { id, version: next.version } });
     return next;
   };
 
@@ -63,6 +69,7 @@ export function openMemoryStore(): Store {
       if (isProblem(extended)) return extended;
       history = extended;
       search = undefined;
+      note({ revision: history.length });
       return (history.at(-1) as History[number]).revision;
     },
 
@@ -88,6 +95,9 @@ export function openMemoryStore(): Store {
     examination: async (id, version) => findVersion(drawer, id, version),
     listExaminations: async (page) => listNewest(drawer, page),
 
+    newestWrite: async () => writes.length,
+    writesAfter: async (sequence, first) => writes.slice(sequence, sequence + checkCount(first)),
+
     dump: async function* () {
       yield* sealDump([...records({ history, drawer })]);
     },
@@ -100,6 +110,9 @@ export function openMemoryStore(): Store {
       history = restored;
       drawer = content.examinations.map(frozenCopy).reduce(withVersion, drawer);
       search = undefined;
+      const revision = history.length;
+      if (content.revisions.length + content.examinations.length > 0)
+        note({ ...(revision === 0 ? {} : { revision }), restored: true });
       return { records: content.records };
     },
     verify: async () => verifyHistory(history),

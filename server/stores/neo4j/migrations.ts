@@ -22,7 +22,7 @@ const index = (name: string, label: string, ...properties: readonly string[]): s
  * - `-[:NAMES]->(:Term)` from a version of any kind, what it names besides.
  *
  * `Store` is the one node of a store that every write locks first. `Write` is one accepted write with the key it was made
- * under, `Revision` one revision, `ChangePart` some edits of its change in their order.
+ * under, its number and what it wrote, `Revision` one revision, `ChangePart` some edits of its change in their order.
  */
 export const MIGRATIONS: readonly (readonly string[])[] = [
   [
@@ -40,5 +40,11 @@ export const MIGRATIONS: readonly (readonly string[])[] = [
     unique("examination_id", "Examination", "store", "id"),
     index("examination_change", "Examination", "store", "changedAt"),
     unique("examination_version", "ExaminationVersion", "store", "id", "version"),
+  ],
+  // A restore, which can only be the first write, says so; one of no revision names none.
+  [
+    `MATCH (s:Store) MATCH (w:Write {store: s.name, sequence: 1}) WHERE w.examination IS NULL
+       AND (w.revision <> 1 OR EXISTS { MATCH (v:ExaminationVersion {store: s.name}) WHERE v.sequence = 1 })
+     SET w.restored = true, w.revision = CASE WHEN w.revision > 0 THEN w.revision END`,
   ],
 ];

@@ -17,6 +17,7 @@ import { termIndex } from "./term-index.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
 import { commitChange, restoreRecords } from "./write-graph.ts";
+import { newestWrite, writesAfter } from "./writes.ts";
 
 /**
  * Opens a store of a Neo4j server, whose database is prepared where it is new. Any number of programs may read and write.
@@ -72,6 +73,9 @@ function storeIn(database: Database, readOnly: boolean): Store {
       write(() => writeExamination(database, id, { does: "delete", on, at })),
     examination: (id, version) => findExamination(database.read, id, version),
     listExaminations: (page) => listExaminations(database, page),
+
+    newestWrite: () => newestWrite(database),
+    writesAfter: (sequence, first) => writesAfter(database, sequence, first),
 
     dump: () => dumpDatabase(database),
     restore: (records) => write(() => restoreRecords(database, records)),

@@ -20,6 +20,7 @@ export interface WriteNote {
   readonly revision?: number;
   readonly examination?: string;
   readonly version?: number;
+  readonly restored?: true;
 }
 
 /** For how long a write of several transactions keeps others out after its last one, in milliseconds. */

@@ -14,6 +14,7 @@ import { findRevision, newestRevision } from "./revisions.ts";
 import { standingGraph } from "./standing-graph.ts";
 import { checkOnStanding } from "./view-of-change.ts";
 import { writePlanned } from "./write-planned.ts";
+import { newestWrite } from "./writes.ts";
 
 /** Makes one revision of a change, or says why not. */
 export function commitChange(database: Database, commit: Commit): Promise<Revision | Problem> {
@@ -52,6 +53,8 @@ export async function restoreRecords(
   const content = await collectDump(records);
   if (isProblem(content)) return content;
   const done = { records: content.records };
+  if (content.revisions.length + content.examinations.length === 0)
+    return (await newestWrite(database)) === 0 ? done : storeNotEmpty();
   return writePlanned(
     database,
     randomUUID(),
@@ -62,7 +65,8 @@ export async function restoreRecords(
       const revision = content.revisions.length;
       return {
         content: { ...contentOf(content.revisions), examinations: content.examinations },
-        ...{ revision, note: { revision }, answer: done },
+        ...{ revision, answer: done },
+        note: { ...(revision === 0 ? {} : { revision }), restored: true },
       };
     },
     async () => done,

@@ -113,4 +113,17 @@ export const MIGRATIONS: readonly string[] = [
   ) STRICT;
   CREATE INDEX examination_by_change ON examination (changed_at DESC, id) WHERE newest = 1 AND deleted = 0;
   `,
+  `
+  -- Every accepted write, in order: a commit, a version of an examination, or a restore (up to a revision, if any).
+  CREATE TABLE write (
+    sequence INTEGER PRIMARY KEY,
+    revision INTEGER,
+    examination TEXT,
+    version INTEGER,
+    restored INTEGER NOT NULL
+  ) STRICT;
+  INSERT INTO write (sequence, revision, restored)
+    SELECT 1, (SELECT max(number) FROM revision), 1
+     WHERE EXISTS (SELECT 1 FROM revision) OR EXISTS (SELECT 1 FROM examination);
+  `,
 ];

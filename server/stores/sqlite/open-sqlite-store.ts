@@ -25,6 +25,7 @@ import { findRevision, listRevisions, newestRevision, readChange } from "./revis
 import { standingThings, standingView } from "./standing-view.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
+import { newestWrite, noteWrite, writesAfter } from "./writes.ts";
 
 /**
  * Opens the store in a file, which is made with its folder where it is missing. One program at a time may write.
@@ -64,6 +65,7 @@ function storeIn(database: Database, path: string): Store {
       const next = nextVersion(id, (version) => findExamination(database, id, version), frozenCopy(write));
       if (isProblem(next)) return next;
       addVersion(database, next);
+      noteWrite(database, { examination: { id, version: next.version } });
       return deepFreeze(next);
     });
 
@@ -83,6 +85,7 @@ function storeIn(database: Database, path: string): Store {
         if (refusal !== undefined) return refusal;
         const revision = linkRevision(change, commit, newest);
         writeRevision(database, revision, change);
+        noteWrite(database, { revision: revision.number });
         return deepFreeze(revision);
       });
       if (!isProblem(done)) {
@@ -116,6 +119,9 @@ function storeIn(database: Database, path: string): Store {
     examination: (id, version) => read(() => findExamination(database, id, version)),
     listExaminations: (page) => read(() => listExaminations(database, page)),
 
+    newestWrite: () => read(() => newestWrite(database)),
+    writesAfter: (sequence, first) => read(() => writesAfter(database, sequence, first)),
+
     dump: () => dumpFile(path),
     restore: async (records) => {
       const content = await collectDump(records);
@@ -131,14 +137,15 @@ function storeIn(database: Database, path: string): Store {
 
 /** Makes every change of a dump anew, then puts its examinations in. Inside a write. */
 function restoreContent(database: Database, content: DumpContent): { readonly records: number } | Problem {
-  const isEmpty =
-    newestRevision(database) === undefined && database.get("SELECT 1 FROM examination LIMIT 1") === undefined;
-  if (!isEmpty) return storeNotEmpty();
+  if (newestWrite(database) > 0) return storeNotEmpty();
   for (const { revision, change } of content.revisions) {
     const refusal = checkCommit(standingView(database), revision.number - 1, change, undefined);
     if (refusal !== undefined) return changeDoesNotFit(revision.number, refusal);
     writeRevision(database, revision, change);
   }
   for (const examination of content.examinations) addVersion(database, examination);
+  const revision = content.revisions.length;
+  if (revision + content.examinations.length > 0)
+    noteWrite(database, { ...(revision === 0 ? {} : { revision }), restored: true });
   return { records: content.records };
 }

@@ -10,6 +10,7 @@ import { storeCorrupt } from "./find-medium-problem.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
 import { writeRevision } from "./write-rows.ts";
+import { findBrokenWrite } from "./writes.ts";
 
 /** Tables that follow from the changes, with the columns that name a row. */
 const FOLLOWING: readonly { readonly table: string; readonly key: string }[] = [
@@ -38,7 +39,8 @@ export function verifyFile(
     if (head !== undefined && "problem" in head) return head;
     const wrong =
       FOLLOWING.map(({ table, key }) => findDifference(database, replay, table, key)).find(Boolean) ??
-      findBrokenVersion(database);
+      findBrokenVersion(database) ??
+      findBrokenWrite(database);
     return wrong ?? { revisions: head?.number ?? 0, head: head?.hash ?? NO_HASH };
   } finally {
     replay.close();

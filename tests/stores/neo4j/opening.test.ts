@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { isProblem } from "#server/domain/problem.ts";
+import { MIGRATIONS } from "#server/stores/neo4j/migrations.ts";
 import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
@@ -93,9 +94,9 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
       await server.run(`DROP INDEX ${name}`);
     const address = server.address();
     const stores = await Promise.all([server.open(address), server.open(address), server.open()]);
-    expect(await server.run("MATCH (m:ScribelineMigration) RETURN m.number AS number")).toEqual([
-      { number: 1 },
-    ]);
+    expect(
+      await server.run("MATCH (m:ScribelineMigration) RETURN m.number AS number ORDER BY number"),
+    ).toEqual(MIGRATIONS.map((_, index) => ({ number: index + 1 })));
     expect(
       await server.run("MATCH (s:Store {name: $name}) RETURN count(s) AS count", { name: address.store }),
     ).toEqual([{ count: 1 }]);

@@ -20,7 +20,7 @@ it("[S19] a file of each version is kept, so that none is forgotten", () => {
 });
 
 it.each(versions)(
-  "[S19] a file of version %i opens with its whole content, and takes more",
+  "[S19] [S47] a file of version %i opens with its whole content, and takes more",
   async (version) => {
     const path = temporaryPath();
     writeFileSync(path, gunzipSync(readFileSync(join(KEPT, `version-${version}.sqlite.gz`))));
@@ -35,10 +35,19 @@ it.each(versions)(
       examinations: 2,
       sha256: "38500b91a492d949ed542afad310a6758a50941a5930577975a08c03bc28b607",
     });
+    // What came before the list of writes counts as one restore.
+    const before = version === 1 ? 1 : 5;
+    expect(await store.newestWrite()).toBe(before);
+    if (version === 1)
+      expect(await store.writesAfter(0, 9)).toEqual([{ sequence: 1, revision: 3, restored: true }]);
     const walked = await store.neighbourhood({ seeds: [id("feature.mark")], regions: [], maxDepth: 3 });
     expect(walked.claims.map((claim) => claim.id)).toEqual(["claim.1", "claim.2", "claim.3"]);
     answered(await store.commit(aCommit(adding(aTerm("tool.plane")), { expected: 3 })));
     answered(await store.undoExamination(id("examination.a"), 2, "2026-11-25T11:00:00.000Z"));
+    expect(await store.writesAfter(before, 9)).toEqual([
+      { sequence: before + 1, revision: 4 },
+      { sequence: before + 2, examination: { id: "examination.a", version: 3 } },
+    ]);
     expect(await store.verify()).toMatchObject({ revisions: 4 });
     await store.close();
   },

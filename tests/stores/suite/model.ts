@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Change } from "#server/domain/change.ts";
 import { id } from "#server/domain/ids.ts";
 import type { Term } from "#server/domain/term.ts";
-import type { Store } from "#server/ports/store.ts";
+import type { Store, Written } from "#server/ports/store.ts";
 import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 
@@ -13,6 +13,8 @@ interface Model {
   readonly graphs: Map<string, string>[];
   /** The titles of all versions; `undo` holds the titles that further undos go back to. */
   readonly examinations: Map<string, { versions: string[]; undo: string[]; deleted: boolean }>;
+  /** What each accepted write made. */
+  readonly writes: Omit<Written, "sequence">[];
 }
 type Command = fc.AsyncCommand<Model, Store>;
 
@@ -32,7 +34,9 @@ const write = (name: string, note: string, seen: number): Command => ({
     const after = termOf(name, note);
     const change: Change = known === undefined ? adding(after) : replacing(termOf(name, known), after);
     expect(outcome(await store.commit(aCommit(change)))).toBe(known === stands ? "done" : "STALE_CHANGE");
-    if (known === stands) model.graphs.push(new Map(newest(model)).set(name, note));
+    if (known !== stands) return;
+    model.graphs.push(new Map(newest(model)).set(name, note));
+    model.writes.push({ revision: model.graphs.length - 1 });
   },
   toString: () => `write(${name}, ${note}, seen ${seen})`,
 });
@@ -45,6 +49,7 @@ const withdraw = (name: string): Command => ({
     const next = new Map(newest(model));
     next.delete(name);
     model.graphs.push(next);
+    model.writes.push({ revision: model.graphs.length - 1 });
   },
   toString: () => `withdraw(${name})`,
 });
@@ -74,9 +79,12 @@ const examine = (name: string, does: ExaminationWrite, title: string, behind: nu
       undo: () => store.undoExamination(key, on, at),
       delete: () => store.deleteExamination(key, on, at),
     }[does]();
-    expect(outcome(answer)).toBe(expected());
+    const wanted = expected();
+    expect(outcome(answer)).toBe(wanted);
     const stored = await store.examination(key);
     const now = model.examinations.get(name);
+    if (wanted === "done")
+      model.writes.push({ examination: { id: key, version: now?.versions.length ?? 0 } });
     expect(stored && [stored.version, stored.piece.title, stored.deleted]).toEqual(
       now && [now.versions.length, now.versions.at(-1), now.deleted],
     );
@@ -107,6 +115,17 @@ const examine = (name: string, does: ExaminationWrite, title: string, behind: nu
   toString: () => `${does}(${name}, ${title}, ${behind} behind)`,
 });
 
+const follow = (share: number, first: number): Command => ({
+  check: () => true,
+  run: async ({ writes }, store) => {
+    const from = Math.floor(share * writes.length);
+    const numbered = writes.map((written, index) => ({ sequence: index + 1, ...written }));
+    expect(await store.newestWrite()).toBe(writes.length);
+    expect(await store.writesAfter(from, first)).toEqual(numbered.slice(from, from + first));
+  },
+  toString: () => `follow(${share}, ${first})`,
+});
+
 const name = fc.constantFrom("tool.a", "tool.b", "tool.c");
 const word = fc.constantFrom("one", "two", "three");
 const piece = fc.constantFrom("examination.a", "examination.b");
@@ -115,6 +134,9 @@ const commands = fc.commands(
     fc.tuple(name, word, fc.oneof(fc.nat(8), fc.constant(99))).map((args) => write(...args)),
     name.map(withdraw),
     fc.double({ min: 0, max: 1, noNaN: true }).map(readAt),
+    fc
+      .tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.integer({ min: 1, max: 20 }))
+      .map((args) => follow(...args)),
     fc
       .tuple(
         piece,
@@ -127,14 +149,14 @@ const commands = fc.commands(
   { maxCommands: 40 },
 );
 
-/** Rules S1, S2 and S7 over any order of writes, against a model of plain maps. */
+/** Rules S1, S2, S7 and S46 over any order of writes, against a model of plain maps. */
 export function modelGroup(open: () => Promise<Store>, runs: number): void {
   describe("any order of writes", () => {
-    it("[S1] [S2] [S7] leaves what a plain model holds", async () => {
+    it("[S1] [S2] [S7] [S46] leaves what a plain model holds", async () => {
       await fc.assert(
         fc.asyncProperty(commands, async (sequence) => {
           const real = await open();
-          const model: Model = { graphs: [new Map()], examinations: new Map() };
+          const model: Model = { graphs: [new Map()], examinations: new Map(), writes: [] };
           await fc.asyncModelRun(() => ({ model, real }), sequence);
           expect(await real.verify()).toMatchObject({ revisions: model.graphs.length - 1 });
           expect((await real.listExaminations({ first: 200 })).total).toBe(
