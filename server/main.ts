@@ -1,13 +1,18 @@
 import { randomInt } from "node:crypto";
+import packageJson from "../package.json" with { type: "json" };
 import { createContext } from "./api/context.ts";
 import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
+import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
 import { closeGently } from "./http/close-gently.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
 import { listen } from "./http/listen.ts";
+import { operationNames } from "./http/operation-names.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
+import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
+import { openMetrics } from "./metrics/open-metrics.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -40,14 +45,24 @@ export async function startServer({
   readonly tables: ReferenceTables;
   readonly log: Log;
 }): Promise<RunningServer> {
-  const apollo = createApollo({ highestCost: config.highestCost, log, newSuffix });
+  const now = () => performance.now();
+  const metrics = openMetrics(
+    { store, weigher: openWeigher() },
+    { version: packageJson.version, node: process.version, store: store.name },
+    operationNames(config.webFolder),
+    now,
+  );
+  const { weigher } = metrics;
+  const apollo = createApollo({
+    highestCost: config.highestCost,
+    ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },
+  });
   await apollo.start();
   let stopping: Promise<void> | undefined;
-  const weigher = openWeigher();
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
       {
-        store: withinDeadline(store, config.deadline, () => performance.now()),
+        store: withinDeadline(metrics.store, config.deadline, now),
         tables,
         now: () => new Date().toISOString(),
         ...{ newSuffix, weigher },
@@ -58,6 +73,8 @@ export async function startServer({
     {
       graphql: serveGraphql(apollo, contextOfRequest, config.largestBody),
       web: serveWeb(config.webFolder),
+      metrics: serveMetrics(metrics.print),
+      begin: metrics.requests.begin,
       isReady: () =>
         store.newestRevision().then(
           () => stopping === undefined,
@@ -71,6 +88,7 @@ export async function startServer({
   const closeRest = async () => {
     await apollo.stop();
     await weigher.close();
+    metrics.stop();
     await store.close();
   };
   try {

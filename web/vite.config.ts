@@ -3,10 +3,11 @@ import { defineConfig } from "vite";
 import { CHUNK_GROUPS } from "./build/chunk-groups.ts";
 import { compressed } from "./build/compressed.ts";
 import { filesAhead } from "./build/files-ahead.ts";
+import { operationNames } from "./build/operation-names.ts";
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react(), compressed, filesAhead],
+  plugins: [react(), compressed, filesAhead, operationNames],
   build: {
     outDir: "dist",
     emptyOutDir: true,

@@ -1,4 +1,4 @@
-import { ApolloServer } from "@apollo/server";
+import { ApolloServer, type ApolloServerPlugin } from "@apollo/server";
 import {
   ApolloServerPluginCacheControlDisabled,
   ApolloServerPluginLandingPageDisabled,
@@ -22,6 +22,7 @@ export const createApollo = (settings: {
   readonly highestCost: number;
   readonly log: Log;
   readonly newSuffix: () => string;
+  readonly plugins?: readonly ApolloServerPlugin<Context>[];
 }): ApolloServer<Context> =>
   new ApolloServer<Context>({
     schema: buildSchema(),
@@ -38,6 +39,7 @@ export const createApollo = (settings: {
     plugins: [
       refuseCostly(settings.highestCost),
       legacyStatus,
+      ...(settings.plugins ?? []),
       ApolloServerPluginCacheControlDisabled(),
       ApolloServerPluginLandingPageDisabled(),
       ApolloServerPluginSchemaReportingDisabled(),

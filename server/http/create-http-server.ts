@@ -3,11 +3,15 @@ import type { Log } from "../ports/log.ts";
 import { answerError, answerJson, type Handler } from "./answer.ts";
 import { isOwnHost } from "./is-own-request.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
+import { isFile } from "./serve-web.ts";
 
 /** What answers which paths. */
 export interface Handlers {
   readonly graphql: Handler;
   readonly web: Handler;
+  readonly metrics: Handler;
+  /** Told of each request that begins; what it gives is told the status at the end, 0 if the asker was gone first. */
+  readonly begin: (kind: "api" | "page" | "file" | "health" | "metrics") => (status: number) => void;
   /** The store answers, and the server is not about to stop. */
   readonly isReady: () => Promise<boolean>;
   readonly isStopping: () => boolean;
@@ -18,11 +22,14 @@ export function createHttpServer(handlers: Handlers, log: Log, deadline: number)
   const server = createServer(async (request, response) => {
     setSecurityHeaders(response);
     if (handlers.isStopping()) response.setHeader("Connection", "close");
-    const path = (request.url ?? "/").split("?", 1)[0];
+    const path = (request.url ?? "/").split("?", 1)[0] ?? "/";
+    const ended = handlers.begin(kindOf(path));
+    response.once("close", () => ended(response.writableFinished ? response.statusCode : 0));
     try {
       if (!isOwnHost(request.headers))
         answerError(response, 421, "FOREIGN_HOST", "This server answers as 127.0.0.1 or localhost only.");
       else if (path === "/graphql") await handlers.graphql(request, response);
+      else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });
       else if (path === "/readyz") {
         const ready = await handlers.isReady();
@@ -33,7 +40,7 @@ export function createHttpServer(handlers: Handlers, log: Log, deadline: number)
       log({
         level: "error",
         event: "request failed",
-        route: `/${(path ?? "").split("/", 2)[1] ?? ""}`,
+        route: `/${path.split("/", 2)[1] ?? ""}`,
         error: String(error instanceof Error ? error.stack : error),
       });
       if (response.headersSent) response.destroy();
@@ -46,4 +53,11 @@ export function createHttpServer(handlers: Handlers, log: Log, deadline: number)
   server.headersTimeout = Math.max(deadline, 1000);
   server.keepAliveTimeout = 65_000;
   return server;
+}
+
+function kindOf(path: string): Parameters<Handlers["begin"]>[0] {
+  if (path === "/graphql") return "api";
+  if (path === "/metrics") return "metrics";
+  if (path === "/healthz" || path === "/readyz") return "health";
+  return isFile(path) ? "file" : "page";
 }

@@ -9,7 +9,7 @@ const cacheControl = (path: string): string =>
   path.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
 
 /** Files stand at the top or in assets/. Pages can have a dot too: `/terms/tool.circular-saw`. */
-const isFile = (path: string): boolean => path.startsWith("/assets/") || /^\/[^/]*\.[^/]*$/.test(path);
+export const isFile = (path: string): boolean => path.startsWith("/assets/") || /^\/[^/]*\.[^/]*$/.test(path);
 
 /** Serves the built web client. A path that can name no file is a page of the client, which index.html opens. */
 export function serveWeb(folder: string): Handler {

@@ -21,6 +21,7 @@ function builtClient(): string {
   writeFileSync(join(folder, "assets/main-abc123.js.br"), brotliCompressSync("export {};"));
   const ahead = [{ path: "^/terms/[^/]+$", files: ["/assets/term-abc123.js", "/assets/main-abc123.js"] }];
   writeFileSync(join(folder, "ahead.json"), JSON.stringify(ahead));
+  writeFileSync(join(folder, "operations.json"), JSON.stringify(["BeginPiece", "StartPage"]));
   return folder;
 }
 

@@ -1,0 +1,23 @@
+import type { Tell } from "../ports/metrics.ts";
+import type { Store } from "../ports/store.ts";
+
+/** Where the store stands; silent where it does not answer. */
+export const tellStore =
+  (store: Store): Tell =>
+  async () => {
+    const [newest, write] = await Promise.all([store.newestRevision(), store.newestWrite()]);
+    return [
+      {
+        kind: "gauge",
+        name: "scribeline_revision",
+        help: "Number of the newest revision of the graph.",
+        samples: [{ value: newest?.number ?? 0 }],
+      },
+      {
+        kind: "gauge",
+        name: "scribeline_store_write",
+        help: "Number of the newest write that the store has kept.",
+        samples: [{ value: write }],
+      },
+    ];
+  };
