@@ -1,5 +1,6 @@
 import { randomInt } from "node:crypto";
 import packageJson from "../package.json" with { type: "json" };
+import { keepResults } from "./again/keep-results.ts";
 import { createContext } from "./api/context.ts";
 import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
@@ -59,13 +60,14 @@ export async function startServer({
   });
   await apollo.start();
   let stopping: Promise<void> | undefined;
+  const results = keepResults();
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
       {
         store: withinDeadline(metrics.store, config.deadline, now),
         tables,
         now: () => new Date().toISOString(),
-        ...{ newSuffix, weigher },
+        ...{ newSuffix, weigher, results },
       },
       stop,
     );

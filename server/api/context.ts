@@ -1,6 +1,7 @@
 import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { ReferenceTables } from "../ports/reference-tables.ts";
+import type { Results } from "../ports/results.ts";
 import type { Store } from "../ports/store.ts";
 import type { Weigher } from "../ports/weigher.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
@@ -12,6 +13,7 @@ export interface Ports {
   readonly now: Clock;
   readonly newSuffix: NewSuffix;
   readonly weigher: Weigher;
+  readonly results: Results;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */

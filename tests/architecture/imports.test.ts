@@ -25,6 +25,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["server/domain/", "server/ports/", "server/metrics/"],
     packages: [],
   },
+  {
+    from: "server/again/",
+    folders: ["server/domain/", "server/reasoning/", "server/ports/", "server/chain/", "server/again/"],
+    packages: [],
+  },
   { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
   { from: "server/chain/", folders: ["server/domain/", "server/chain/"], packages: ["node:crypto"] },
   {

@@ -1,3 +1,4 @@
+import { keepResults } from "#server/again/keep-results.ts";
 import { createContext } from "#server/api/context.ts";
 import { createApollo } from "#server/api/create-apollo.ts";
 import { watchStore } from "#server/api/limits/watch-store.ts";
@@ -34,6 +35,7 @@ export async function openApi(
   }
   const logged: LogLine[] = [];
   let suffixes = 0;
+  const results = keepResults();
   const newSuffix = () => `s${++suffixes}`;
   const apollo = createApollo({ highestCost, log: (line) => logged.push(line), newSuffix });
 
@@ -44,7 +46,7 @@ export async function openApi(
       store,
       tables: tablesOf(rows),
       now: () => "2026-02-02T00:00:00Z",
-      ...{ newSuffix, weigher: weighHere },
+      ...{ newSuffix, weigher: weighHere, results },
     });
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");

@@ -1,8 +1,8 @@
+import { type BoundedCache, boundedCache } from "../../domain/bounded-cache.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { TermId } from "../../domain/ids.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
-import { type BoundedCache, boundedCache } from "./bounded-cache.ts";
 
 /** The place of one term in the cache. Claims point to it, so that no id has to be looked up to find what they name. */
 export interface TermSlot {

@@ -9,6 +9,7 @@ import type { Report } from "../../domain/report.ts";
 import type { ReportWords } from "../../domain/report-words.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
+import type { Results } from "../../ports/results.ts";
 import type { Store } from "../../ports/store.ts";
 import { askFor } from "../../reasoning/ask-for.ts";
 import { examine } from "../../reasoning/examine.ts";
@@ -25,9 +26,9 @@ export interface Examined {
   readonly claims: readonly Claim[];
 }
 
-/** Examines a piece on a revision of the graph, the newest if none is named. Nothing is kept. */
+/** Examines a piece on a revision of the graph, the newest if none is named. Nothing is stored. */
 export async function examinePiece(
-  ports: { readonly store: Store },
+  ports: { readonly store: Store; readonly results?: Results },
   piece: Piece,
   revision?: RevisionNumber,
 ): Promise<Examined | Refusal> {
@@ -36,7 +37,7 @@ export async function examinePiece(
   const refusal = await refuseUnfitPiece(ports, piece, at);
   if (refusal) return refusal;
   const neighbourhood = await ports.store.neighbourhood({ ...askFor(piece, ASSUMED), at });
-  const report = examine(piece, neighbourhood);
+  const report = (ports.results?.report ?? examine)(piece, neighbourhood);
   return { report, words: wordsOf(report, piece, neighbourhood), ...namedIn(report, neighbourhood) };
 }
 

@@ -12,6 +12,7 @@ import type { WeighingJob } from "../../domain/weighing/job.ts";
 import { STAGES, type Stage, type Weighing } from "../../domain/weighing/weighing.ts";
 import type { WeighingWords } from "../../domain/weighing/weighing-words.ts";
 import { readAll } from "../../ports/read-all.ts";
+import type { Results } from "../../ports/results.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Weigher } from "../../ports/weigher.ts";
 import { askFor } from "../../reasoning/ask-for.ts";
@@ -30,9 +31,9 @@ export interface PieceWeighed {
   readonly claims: readonly Claim[];
 }
 
-/** Weighs a piece on a revision of the graph, the newest if none is named. Nothing is kept. */
+/** Weighs a piece on a revision of the graph, the newest if none is named. Nothing is stored. */
 export async function weighPiece(
-  ports: { readonly store: Store; readonly weigher: Weigher },
+  ports: { readonly store: Store; readonly weigher: Weigher; readonly results?: Results },
   piece: Piece,
   {
     stages = STAGES,
@@ -53,12 +54,13 @@ export async function weighPiece(
   // What would tell two stories apart is looked for among what to look at.
   const asksForLooks = stages.includes("looks") || stages.includes("rivals");
   const lookFor = asksForLooks ? await lookForOn(ports.store, piece, at) : undefined;
-  const { findings, attribution } = examine(piece, neighbourhood);
+  const { findings, attribution } = (ports.results?.report ?? examine)(piece, neighbourhood);
   const job: WeighingJob = {
     ...{ piece, neighbourhood, assumptions: ASSUMED, report: { findings }, stages },
     ...(lookFor ? { lookFor } : {}),
   };
-  const weighing = await ports.weigher.weigh(job, stop);
+  const weigh = () => ports.weigher.weigh(job, stop);
+  const weighing = await (ports.results ? ports.results.weighing(job, weigh) : weigh());
   const { terms, claims } = lookFor?.neighbourhood ?? neighbourhood;
   const named = new Set(canonicalJson(weighing).match(/[A-Za-z0-9][A-Za-z0-9._-]*/g));
   const words = await wordsOf(

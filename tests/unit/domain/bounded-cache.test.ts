@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boundedCache } from "#server/stores/sqlite/bounded-cache.ts";
+import { boundedCache } from "#server/domain/bounded-cache.ts";
 
 describe("a bounded cache", () => {
   it("gives what was put in last", () => {

@@ -1,0 +1,30 @@
+import type { Change, Graph } from "#server/domain/change.ts";
+import { isProblem } from "#server/domain/problem.ts";
+import type { Store } from "#server/ports/store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { readGraph } from "#server/use-cases/ask/read-graph.ts";
+import { type Act, changeOf } from "./any-edits.ts";
+import { aCommit } from "./build-change.ts";
+import { answered } from "./expect-answer.ts";
+
+/** A store in memory on which acts are made one after the other. */
+export async function openActs(beginning: Change) {
+  const store = openMemoryStore();
+  answered(await store.commit(aCommit(beginning)));
+  /** The change that was made, or nothing where it came to nothing or was refused. */
+  const act = async (next: Act): Promise<Change | undefined> => {
+    const change = changeOf(next, await graphOf(store));
+    if (change.length === 0) return undefined;
+    return isProblem(await store.commit(aCommit(change))) ? undefined : change;
+  };
+  return { store, act };
+}
+
+/** The graph as it stands in a store, without sources. */
+export async function graphOf(store: Store): Promise<Graph> {
+  const at = (await store.newestRevision())?.number ?? 0;
+  const { terms, claims } = await readGraph({ store }, at);
+  const byId = <Thing extends { readonly id: string }>(things: readonly Thing[]) =>
+    new Map(things.map((thing) => [thing.id as string, thing]));
+  return { terms: byId(terms), claims: byId(claims), sources: new Map() };
+}
