@@ -33,6 +33,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
   { from: "server/chain/", folders: ["server/domain/", "server/chain/"], packages: ["node:crypto"] },
   {
+    from: "server/follower/",
+    folders: ["server/domain/", "server/ports/", "server/follower/"],
+    packages: [],
+  },
+  {
     from: "server/search/",
     folders: ["server/domain/", "server/ports/", "server/search/"],
     packages: ["minisearch"],

@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
 import { isProblem } from "#server/domain/problem.ts";
+import type { Store } from "#server/ports/store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { MIGRATIONS } from "#server/stores/neo4j/migrations.ts";
 import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
@@ -84,6 +86,39 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
     expect(await server.run("MATCH (n) RETURN count(n) AS count")).toEqual(before);
     await server.run("MATCH (m:Aside) SET m:ScribelineMigration REMOVE m:Aside");
     await (await server.open()).close();
+  });
+
+  it("[S47] says of the first write of an earlier version whether it was a restore", async () => {
+    const filled = openMemoryStore();
+    answered(await filled.createExamination("examination.a" as never, aPiece(), "2026-11-25T10:00:00.000Z"));
+    const [onlyPieces, committed, both] = [server.address(), server.address(), server.address()];
+    const kept = new Map<string, unknown>();
+    const keep = async (address: Neo4jAddress, write: (store: Store) => Promise<object>) => {
+      const store = await server.open(address);
+      answered<object>(await write(store));
+      kept.set(address.store, await store.writesAfter(0, 9));
+      await store.close();
+    };
+    await keep(onlyPieces, (store) => store.restore(filled.dump()));
+    await keep(committed, (store) => store.commit(aCommit(adding(aTerm("tool.saw")))));
+    for (const name of ["tool.saw", "tool.plane"])
+      answered(await filled.commit(aCommit(adding(aTerm(name)))));
+    await keep(both, (store) => store.restore(filled.dump()));
+    expect([...kept.values()]).toEqual([
+      [{ sequence: 1, restored: true }],
+      [{ sequence: 1, revision: 1 }],
+      [{ sequence: 1, revision: 2, restored: true }],
+    ]);
+
+    await server.run(
+      `MATCH (w:Write {sequence: 1}) WHERE w.examination IS NULL SET w.revision = coalesce(w.revision, 0) REMOVE w.restored
+       WITH count(*) AS done MATCH (m:ScribelineMigration) WHERE m.number > 1 DELETE m`,
+    );
+    for (const address of [onlyPieces, committed, both]) {
+      const store = await server.open(address);
+      expect(await store.writesAfter(0, 9)).toEqual(kept.get(address.store));
+      await store.close();
+    }
   });
 
   it("[S43] prepares a new database once, also where two programs open it at the same time", async () => {

@@ -92,6 +92,23 @@ it("[S6] finds a change that was rewritten with all its own hashes, by the next 
   await store.close();
 });
 
+it("[S6] [S46] finds a list of writes that is not what was written", async () => {
+  for (const sql of [
+    "DELETE FROM write WHERE sequence = 2",
+    "DELETE FROM write WHERE sequence = 5",
+    "INSERT INTO write (sequence, revision, restored) VALUES (6, 3, 0)",
+    "INSERT INTO write (sequence, revision, restored) VALUES (6, 4, 0)",
+    "UPDATE write SET restored = 1 WHERE sequence = 3",
+    "UPDATE write SET version = 1 WHERE sequence = 5",
+    "UPDATE write SET examination = 'examination.b' WHERE sequence = 4",
+    "UPDATE write SET revision = 3 - revision WHERE revision < 3",
+  ]) {
+    const { code, message } = await verifiedAfter(await filledFile(), sql);
+    expect(`${code} ${sql}`).toBe(`STORE_CORRUPT ${sql}`);
+    expect(message).toContain("list of writes");
+  }
+});
+
 it("[S6] finds a gap in the versions of an examination", async () => {
   for (const sql of [
     "DELETE FROM examination WHERE version = 1",
