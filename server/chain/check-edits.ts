@@ -10,7 +10,7 @@ import { type Problem, problem } from "../domain/problem.ts";
  */
 export function checkEdits(change: Change, view: GraphView): Problem | undefined {
   if (change.length === 0) return problem("EMPTY_LIST", "The change holds no edit; add at least one.");
-  const seen = new Set<string>();
+  const seen = { term: new Set<string>(), claim: new Set<string>(), source: new Set<string>() };
   for (const [index, edit] of change.entries()) {
     const { kind, before, after } = edit;
     const id = idOfEdit(edit);
@@ -20,21 +20,24 @@ export function checkEdits(change: Change, view: GraphView): Problem | undefined
         `Edit ${index + 1} must name one ${kind}, before, after or both, under one id; withdraw the old one and add the new one instead of renaming.`,
         [index],
       );
-    if (seen.has(`${kind} ${id}`))
+    if (seen[kind].has(id))
       return problem("DUPLICATE_ID", `The change edits the ${kind} ${id} twice; make one edit of it.`, [
         index,
       ]);
-    seen.add(`${kind} ${id}`);
+    seen[kind].add(id);
     const stands = findStanding(view, kind, id);
-    if (canonicalJson(before) !== canonicalJson(stands))
+    if (stands !== (before && canonicalJson(before)))
       return problem("STALE_CHANGE", staleMessage(edit, stands !== undefined), [index]);
   }
   return undefined;
 }
 
-function findStanding(view: GraphView, kind: Edit["kind"], id: string): unknown {
-  if (kind === "term") return view.findTerm(id);
-  return kind === "claim" ? view.findClaim(id) : view.findSource(id);
+/** What stands, as canonical JSON. */
+function findStanding(view: GraphView, kind: Edit["kind"], id: string): string | undefined {
+  if (view.findText !== undefined) return view.findText(kind, id);
+  const find = { term: view.findTerm, claim: view.findClaim, source: view.findSource }[kind];
+  const thing = find(id);
+  return thing && canonicalJson(thing);
 }
 
 function staleMessage(edit: Edit, stands: boolean): string {

@@ -1,6 +1,7 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change } from "../domain/change.ts";
 import type { Revision } from "../domain/revision.ts";
+import { changeText } from "./change-text.ts";
 import { sha256 } from "./sha256.ts";
 
 /** Stands for the hash before the first revision. */
@@ -13,18 +14,19 @@ export interface Authorship {
   readonly message: string;
 }
 
-/** The revision that a change makes after `newest`, chained to it by its hash. */
+/** The revision that a change makes after `newest`, chained to it by its hash; `text` is its canonical JSON. */
 export function linkRevision(
   change: Change,
   { at, by, message }: Authorship,
   newest: Revision | undefined,
+  text: string = changeText(change),
 ): Revision {
   const fields = {
     number: (newest?.number ?? 0) + 1,
     at,
     by,
     message,
-    content: sha256(canonicalJson(change)),
+    content: sha256(text),
     previous: newest?.hash ?? NO_HASH,
   };
   return { ...fields, hash: sha256(canonicalJson(fields)) };

@@ -1,11 +1,18 @@
 import { createHash } from "node:crypto";
 import { canonicalJson } from "../domain/canonical-json.ts";
 import { DUMP_FORMAT, DUMP_VERSION, type DumpRecord } from "../domain/dump.ts";
+import { changeText } from "./change-text.ts";
 
 type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
 
 /** A record of a dump as its line, with the line feed. */
-export const dumpLine = (record: DumpRecord): string => `${canonicalJson(record)}\n`;
+export const dumpLine = (record: DumpRecord): string =>
+  record.kind === "revision" ? revisionLine(record) : `${canonicalJson(record)}\n`;
+
+/** The same as the canonical JSON of the record; what is known of the text of a change is not made again. */
+function revisionLine({ change, ...rest }: Extract<DumpRecord, { kind: "revision" }>): string {
+  return `{"change":${changeText(change)},${canonicalJson(rest).slice(1)}\n`;
+}
 
 /** Puts the header before and the trailer behind the records of a dump. */
 export function* sealDump(records: Iterable<Kept>): Generator<DumpRecord> {

@@ -17,6 +17,8 @@ export interface GraphView {
   readonly findSource: (id: string) => Source | undefined;
   /** Everything that names the thing. Asked only for things that a change withdraws. */
   readonly namersOf: (kind: Edit["kind"], id: string) => Iterable<Standing>;
+  /** The canonical JSON of what stands, where it is at hand without the thing; else it is made of the thing. */
+  readonly findText?: (kind: Edit["kind"], id: string) => string | undefined;
 }
 
 /** A whole graph as a view. */
@@ -34,11 +36,16 @@ export function viewOfGraph(graph: Graph): GraphView {
 
 /** The graph as it will be when the edits are made, without copying it. */
 export function viewAfter(view: GraphView, change: Change): GraphView {
-  const edited = new Map(change.map((edit) => [`${edit.kind} ${idOfEdit(edit)}`, edit]));
+  const edited = {
+    term: new Map<string, Edit>(),
+    claim: new Map<string, Edit>(),
+    source: new Map<string, Edit>(),
+  };
+  for (const edit of change) edited[edit.kind].set(idOfEdit(edit), edit);
   const find =
     <Thing>(kind: Edit["kind"], before: (id: string) => Thing | undefined) =>
     (id: string): Thing | undefined => {
-      const edit = edited.get(`${kind} ${id}`);
+      const edit = edited[kind].get(id);
       return edit ? (edit.after as Thing | undefined) : before(id);
     };
   return {
@@ -46,7 +53,7 @@ export function viewAfter(view: GraphView, change: Change): GraphView {
     findClaim: find("claim", view.findClaim),
     findSource: find("source", view.findSource),
     namersOf: (kind, id) =>
-      [...view.namersOf(kind, id)].filter((namer) => !edited.has(`${namer.kind} ${namer.thing.id}`)),
+      [...view.namersOf(kind, id)].filter((namer) => !edited[namer.kind].has(namer.thing.id)),
   };
 }
 

@@ -5,6 +5,8 @@ import { findMediumProblem } from "./find-medium-problem.ts";
 
 /** Named parameters of a statement. */
 export type Parameters = Readonly<Record<string, SQLInputValue>>;
+/** A value of a column. */
+export type Value = SQLInputValue;
 type Row = Record<string, SQLOutputValue>;
 
 /** An open file, with each statement prepared once. The caller of `all` and `get` vouches for the shape of a row. */
@@ -13,6 +15,8 @@ export interface Database {
   all<Shape extends object = Row>(sql: string, parameters?: Parameters): readonly Shape[];
   get<Shape extends object = Row>(sql: string, parameters?: Parameters): Shape | undefined;
   run(sql: string, parameters?: Parameters): void;
+  /** The same with parameters by their place: half the time, where there are many. */
+  put(sql: string, values: readonly Value[]): void;
   /** Reads one state of the file. Throws `StoreFailed` where the medium fails. */
   read<Answer>(what: () => Answer): Answer;
   /** Writes all or, if the answer is a problem or something is thrown, nothing. A failing medium is a problem too. */
@@ -41,6 +45,9 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
       prepare(sql).get(parameters) as unknown as Shape | undefined,
     run: (sql, parameters = {}) => {
       prepare(sql).run(parameters);
+    },
+    put: (sql, values) => {
+      prepare(sql).run(...values);
     },
     read: (what) => {
       try {

@@ -1,3 +1,4 @@
+import { textsOf } from "../../chain/change-text.ts";
 import { checkCommit } from "../../chain/check-commit.ts";
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
@@ -83,8 +84,9 @@ function storeIn(database: Database, path: string): Store {
         const newest = newestRevision(database);
         const refusal = checkCommit(standingView(database), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;
-        const revision = linkRevision(change, commit, newest);
-        writeRevision(database, revision, change);
+        const texts = textsOf(change);
+        const revision = linkRevision(change, commit, newest, texts.change);
+        writeRevision(database, revision, change, texts);
         noteWrite(database, { revision: revision.number });
         return deepFreeze(revision);
       });

@@ -8,17 +8,21 @@ import { type Kind, parseBody } from "./read-things.ts";
 
 const KINDS: readonly Kind[] = ["term", "claim", "source"];
 
-/** The graph as it stands, looked up where it is asked for. Inside a read or write. */
+/** The graph as it stands, looked up where it is asked for; terms, which many claims name, once. Inside a read or write. */
 export function standingView(database: Database): GraphView {
+  const findText = (kind: Kind, id: string): string | undefined =>
+    database.get<{ body: string }>(`SELECT body FROM ${kind} WHERE id = :id AND until = :stands`, {
+      id,
+      stands: STILL_STANDS,
+    })?.body;
   const find = <Thing>(kind: Kind, id: string): Thing | undefined => {
-    const row = database.get<{ body: string }>(
-      `SELECT body FROM ${kind} WHERE id = :id AND until = :stands`,
-      {
-        id,
-        stands: STILL_STANDS,
-      },
-    );
-    return row && parseBody<Thing>(row.body);
+    const body = findText(kind, id);
+    return body === undefined ? undefined : parseBody<Thing>(body);
+  };
+  const terms = new Map<string, Term | undefined>();
+  const findTerm = (id: string): Term | undefined => {
+    if (!terms.has(id)) terms.set(id, find<Term>("term", id));
+    return terms.get(id);
   };
   const namersOfKind = (by: Kind, kind: Kind, named: string): readonly Standing[] =>
     database
@@ -30,7 +34,8 @@ export function standingView(database: Database): GraphView {
       )
       .map(({ body }) => ({ kind: by, thing: parseBody(body) }) as Standing);
   return {
-    findTerm: (id) => find<Term>("term", id),
+    findText,
+    findTerm,
     findClaim: (id) => find<Claim>("claim", id),
     findSource: (id) => find<Source>("source", id),
     namersOf: (kind, id) => KINDS.flatMap((by) => namersOfKind(by, kind, id)),
