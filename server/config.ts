@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
@@ -5,8 +6,12 @@ import { ADDRESS_FORM, type Neo4jAddress, readNeo4jAddress } from "./stores/neo4
 
 /** The settings of one server. */
 export interface Config {
-  /** On 127.0.0.1, the only address it listens on; 0 takes a free one. */
+  /** A loopback address, the only one it listens on. */
+  readonly address: Loopback;
+  /** 0 takes a free one. */
   readonly port: number;
+  /** Under which a proxy in front of it is reached by browsers, like `https://graph.museum.example`; beside its own machine's names. */
+  readonly origins: readonly string[];
   /** Folder of the store, unless it lies on a Neo4j server. */
   readonly dataFolder: string;
   readonly neo4j?: Neo4jAddress;
@@ -20,6 +25,9 @@ export interface Config {
   readonly highestCost: number;
 }
 
+const LOOPBACKS = ["127.0.0.1", "::1"] as const;
+export type Loopback = (typeof LOOPBACKS)[number];
+
 const WEB_FOLDER = fileURLToPath(new URL("../web/dist", import.meta.url));
 
 const NUMBERS = {
@@ -30,9 +38,7 @@ const NUMBERS = {
 } as const;
 
 /** Reads the settings from the environment; a folder that is not absolute is taken from the working folder. */
-export function readConfig(
-  env: Readonly<Record<string, string | undefined>>,
-): Config | readonly [Problem, ...Problem[]] {
+export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] {
   const problems: Problem[] = [];
   const number = (name: keyof typeof NUMBERS): number => {
     const { least, most, otherwise, what } = NUMBERS[name];
@@ -49,10 +55,16 @@ export function readConfig(
     );
     return otherwise;
   };
-  const neo4j = readStore(env["SCRIBELINE_STORE"]);
-  if (isProblem(neo4j)) problems.push(neo4j);
+  const sound = <Value>(read: Value | Problem, otherwise: Value): Value => {
+    if (!isProblem(read)) return read;
+    problems.push(read);
+    return otherwise;
+  };
+  const neo4j = sound(readStore(env), undefined);
   const config: Config = Object.freeze({
-    ...(neo4j === undefined || isProblem(neo4j) ? {} : { neo4j }),
+    ...(neo4j === undefined ? {} : { neo4j }),
+    address: sound(readAddress(env["SCRIBELINE_ADDRESS"]), LOOPBACKS[0]),
+    origins: sound<readonly string[]>(readOrigins(env["SCRIBELINE_ORIGINS"]), []),
     port: number("SCRIBELINE_PORT"),
     dataFolder: resolve(env["SCRIBELINE_DATA"]?.trim() || "data"),
     webFolder: WEB_FOLDER,
@@ -64,10 +76,12 @@ export function readConfig(
   return first === undefined ? config : [first, ...rest];
 }
 
+type Env = Readonly<Record<string, string | undefined>>;
+
 /** What is refused is not said again: it may hold a password. */
-function readStore(setting: string | undefined): Neo4jAddress | Problem | undefined {
-  const text = setting?.trim();
-  if (text === undefined || text === "") return undefined;
+function readStore(env: Env): Neo4jAddress | Problem | undefined {
+  const text = readText(env, "SCRIBELINE_STORE");
+  if (text === undefined || isProblem(text)) return text;
   return (
     readNeo4jAddress(text) ??
     problem(
@@ -76,4 +90,44 @@ function readStore(setting: string | undefined): Neo4jAddress | Problem | undefi
       ["SCRIBELINE_STORE"],
     )
   );
+}
+
+/** A setting, or what stands in the file that `<name>_FILE` names: secrets come as files. */
+function readText(env: Env, name: string): string | Problem | undefined {
+  const text = env[name]?.trim() || undefined;
+  const file = env[`${name}_FILE`]?.trim();
+  if (file === undefined || file === "") return text;
+  const refusal = (why: string) => problem("WRONG_FORMAT", why, [`${name}_FILE`]);
+  if (text !== undefined) return refusal(`${name} and ${name}_FILE are both set; leave one out.`);
+  try {
+    return readFileSync(file, "utf8").trim() || refusal(`The file that ${name}_FILE names is empty.`);
+  } catch {
+    return refusal(`The file that ${name}_FILE names, ${file}, cannot be read.`);
+  }
+}
+
+function readAddress(setting: string | undefined): Loopback | Problem {
+  const text = setting?.trim() || LOOPBACKS[0];
+  return (
+    LOOPBACKS.find((address) => address === text) ??
+    problem(
+      "WRONG_FORMAT",
+      `SCRIBELINE_ADDRESS is "${text}"; it has to be 127.0.0.1 or ::1. There are no accounts yet: whoever reaches Scribeline can change everything, so it listens for its own machine alone. Others reach it through a proxy on this machine that asks for a password (docs/deploy.md).`,
+      ["SCRIBELINE_ADDRESS"],
+    )
+  );
+}
+
+function readOrigins(setting: string | undefined): readonly string[] | Problem {
+  const texts = (setting ?? "").split(/[\s,]+/).filter((text) => text !== "");
+  const wrong = texts.find(
+    (text) => !/^https?:\/\/[a-z0-9.-]+(?::\d{1,5})?$/i.test(text) || !URL.canParse(text),
+  );
+  return wrong === undefined
+    ? texts.map((text) => new URL(text).origin)
+    : problem(
+        "WRONG_FORMAT",
+        `SCRIBELINE_ORIGINS holds "${wrong}"; it has to be addresses as browsers show them, without a path, like https://graph.museum.example, several with commas between. Leave it out where no proxy stands in front.`,
+        ["SCRIBELINE_ORIGINS"],
+      );
 }

@@ -8,7 +8,7 @@ import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
 import { closeGently } from "./http/close-gently.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
-import { listen } from "./http/listen.ts";
+import { listen, printUrl } from "./http/listen.ts";
 import { operationNames } from "./http/operation-names.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
@@ -73,7 +73,7 @@ export async function startServer({
     );
   const server = createHttpServer(
     {
-      graphql: serveGraphql(apollo, contextOfRequest, config.largestBody),
+      graphql: serveGraphql(apollo, contextOfRequest, config),
       web: serveWeb(config.webFolder),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
@@ -85,7 +85,7 @@ export async function startServer({
       isStopping: () => stopping !== undefined,
     },
     log,
-    config.deadline,
+    config,
   );
   const closeRest = async () => {
     await apollo.stop();
@@ -94,9 +94,9 @@ export async function startServer({
     await store.close();
   };
   try {
-    const port = await listen(server, config.port);
+    const port = await listen(server, config.port, config.address);
     return {
-      url: `http://127.0.0.1:${port}/`,
+      url: printUrl(config.address, port),
       stop: () => {
         stopping ??= closeGently(server).then(closeRest);
         return stopping;

@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { buildWeb, isWebStale } from "./build-web.ts";
 import { readConfig } from "./config.ts";
 import { isProblem } from "./domain/problem.ts";
+import { printUrl } from "./http/listen.ts";
 import { logToStderr } from "./log-to-stderr.ts";
 import { startServer } from "./main.ts";
 import { openData, openTables, printPlace } from "./open-data.ts";
@@ -28,7 +29,7 @@ async function start(): Promise<void> {
   const server = await startServer({ config, store: data.store, tables, log: logToStderr }).catch(portTaken);
   if (server === undefined)
     return fail(
-      `Port ${config.port} of 127.0.0.1 is taken, by another program or by Scribeline already running (http://127.0.0.1:${config.port}/). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
+      `Port ${config.port} of ${config.address} is taken, by another program or by Scribeline already running (${printUrl(config.address, config.port)}). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
     );
   console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${printPlace(config)})`);
   for (const signal of ["SIGINT", "SIGTERM"] as const)

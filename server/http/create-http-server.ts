@@ -18,7 +18,11 @@ export interface Handlers {
 }
 
 /** An HTTP server over the handlers, not listening yet. What a handler throws is logged and answered without its text. */
-export function createHttpServer(handlers: Handlers, log: Log, deadline: number): Server {
+export function createHttpServer(
+  handlers: Handlers,
+  log: Log,
+  { deadline, origins }: { readonly deadline: number; readonly origins: readonly string[] },
+): Server {
   const server = createServer(async (request, response) => {
     setSecurityHeaders(response);
     if (handlers.isStopping()) response.setHeader("Connection", "close");
@@ -26,8 +30,13 @@ export function createHttpServer(handlers: Handlers, log: Log, deadline: number)
     const ended = handlers.begin(kindOf(path));
     response.once("close", () => ended(response.writableFinished ? response.statusCode : 0));
     try {
-      if (!isOwnHost(request.headers))
-        answerError(response, 421, "FOREIGN_HOST", "This server answers as 127.0.0.1 or localhost only.");
+      if (!isOwnHost(request.headers, origins))
+        answerError(
+          response,
+          421,
+          "FOREIGN_HOST",
+          `This server answers as ${["127.0.0.1", "localhost", ...origins].join(", ")} only.`,
+        );
       else if (path === "/graphql") await handlers.graphql(request, response);
       else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });

@@ -10,10 +10,10 @@ import { readBody } from "./read-body.ts";
 export function serveGraphql(
   apollo: ApolloServer<Context>,
   createContext: (stop: AbortSignal) => Context,
-  largestBody: number,
+  { largestBody, origins }: { readonly largestBody: number; readonly origins: readonly string[] },
 ): Handler {
   return async (request, response) => {
-    if (!isOwnOrigin(request.headers))
+    if (!isOwnOrigin(request.headers, origins))
       return answerError(
         response,
         403,

@@ -1,5 +1,6 @@
 import type { IncomingHttpHeaders } from "node:http";
 import { answerError, type Handler } from "./answer.ts";
+import { isLoopbackHost } from "./is-own-request.ts";
 
 /** Signs that somebody else's request was passed on. */
 const PASSED_ON = [
@@ -10,7 +11,6 @@ const PASSED_ON = [
   "via",
   "x-real-ip",
 ];
-const LOOPBACK = /^(?:localhost|127\.0\.0\.1|\[::1\])(?::\d{1,5})?$/i;
 
 /** Numbers about the running program, for programs of this machine alone: to others there is nothing here. */
 export const serveMetrics =
@@ -28,6 +28,6 @@ export const serveMetrics =
   };
 
 const isOfThisMachine = (headers: IncomingHttpHeaders): boolean =>
-  LOOPBACK.test(headers.host ?? "") &&
+  isLoopbackHost(headers) &&
   headers.origin === undefined &&
   PASSED_ON.every((name) => headers[name] === undefined);

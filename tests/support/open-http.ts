@@ -36,7 +36,16 @@ export async function openHttp(
   const logged: Parameters<Log>[0][] = [];
   const webFolder = builtClient();
   const config: Config = {
-    ...{ port: 0, dataFolder: "", webFolder, largestBody: 256_000, deadline: 10_000, highestCost: 10_000 },
+    ...{
+      address: "127.0.0.1",
+      port: 0,
+      origins: [],
+      dataFolder: "",
+      webFolder,
+      largestBody: 256_000,
+      deadline: 10_000,
+      highestCost: 10_000,
+    },
     ...settings,
   };
   const server = await startServer({
