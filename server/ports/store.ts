@@ -36,9 +36,11 @@ export interface TermFilter {
   readonly kinds?: readonly TermKind[];
   /** Terms directly below this one. */
   readonly broader?: TermId;
+  /** Terms that list one of these kinds of part. */
+  readonly parts?: readonly TermId[];
 }
 /** What a search is narrowed to; all that are named must hold. Only accepted claims count. */
-export interface SearchFilter extends TermFilter {
+export interface SearchFilter extends Omit<TermFilter, "parts"> {
   /** Terms looked for on this kind of part, on one above it or on one below it. */
   readonly part?: TermId;
   /** Terms with a claim about them that is scoped to this region, to one above it or to one below it. */
@@ -141,6 +143,12 @@ export interface Store {
   listTerms(filter: TermFilter, page: PageAsk, at?: RevisionNumber): Promise<Page<Term>>;
   listClaims(filter: ClaimFilter, page: PageAsk, at?: RevisionNumber): Promise<Page<Claim>>;
   listSources(page: PageAsk, at?: RevisionNumber): Promise<Page<Source>>;
+  /**
+   * All that pass a filter at a revision (the newest when it was asked, whatever is written meanwhile), in slices of some
+   * hundred rows, in no particular order. Others get their turn between two slices.
+   */
+  allTerms(filter: TermFilter, at?: RevisionNumber): AsyncIterable<readonly Term[]>;
+  allClaims(filter: ClaimFilter, at?: RevisionNumber): AsyncIterable<readonly Claim[]>;
   /**
    * Terms of the newest revision by words of label, other labels and note, at most `first` (1 to `LARGEST_PAGE`).
    * Accents, case, beginnings of words and small typing errors are forgiven. Best first, ties by id; a term labelled

@@ -1,93 +1,98 @@
-import MiniSearch from "minisearch";
-import type { Claim } from "../domain/claim.ts";
-import { compareIds, compareText, firstDifference } from "../domain/compare.ts";
+import { compareText } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
 import type { Term } from "../domain/term.ts";
 import { LARGEST_PAGE, type SearchFilter, type SearchHit } from "../ports/store.ts";
-import { admitTerms } from "./admit-terms.ts";
+import { bestOf } from "./best-of.ts";
+import type { ClaimPlaces } from "./claim-places.ts";
+import { rankTerms } from "./rank-terms.ts";
+import { type Entry, wordIndex } from "./word-index.ts";
+import { wordsOf } from "./words.ts";
 
-/** Finds terms by words and filter, at most `first` of them. */
-export type TermSearch = (words: string, filter: SearchFilter, first: number) => readonly SearchHit[];
+/** The terms of one revision, to be searched; edits lead to the next. */
+export interface TermSearch {
+  /** Lays an edit of a term on what is indexed; one that adds a term puts it in. */
+  apply(edit: { readonly before?: Term; readonly after?: Term }): void;
+  /** Terms by words and filter, at most `first` of them: S13 and S40 of docs/spec. For `region` and `years`, `claims` is needed. */
+  find(words: string, filter: SearchFilter, first: number, claims?: ClaimPlaces): readonly SearchHit[];
+}
 
-/** Lower case without accents, so that "Écritoire" is found by "ecritoire". */
-const fold = (text: string): string => text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
-const words = (text: string): string[] => fold(text).match(/[\p{L}\p{N}]+/gu) ?? [];
-/** Scores are compared and printed to this many parts of one. */
-const round = (score: number): number => Math.round(score * 1000) / 1000;
+/** Throws a RangeError unless a search may give so many hits. */
+export function checkHits(first: number): void {
+  if (!(Number.isInteger(first) && first >= 1 && first <= LARGEST_PAGE))
+    throw new RangeError(`A search gives 1 to ${LARGEST_PAGE} hits, not ${first}`);
+}
 
-/**
- * Indexes terms by the words of label, other labels and note. Beginnings of words are enough, and a word that no term
- * holds stands for those it resembles. Wanted terms that hold all words stand alone where there are any. Equal terms give
- * equal scores whatever their order. Claims of the same revision are read when a filter first needs them.
- */
-export function indexTerms(terms: Iterable<Term>, readClaims: () => Iterable<Claim>): TermSearch {
-  const byId = new Map([...terms].sort(compareIds).map((term) => [term.id, term]));
-  const admit = admitTerms(byId, readClaims);
-  const known = new Set<string>();
-  const index = new MiniSearch<Term>({
-    fields: ["label", "otherLabels", "note"],
-    extractField: (term, field) =>
-      field === "otherLabels" ? (term.otherLabels ?? []).join(" ") : term[field as "id" | "label" | "note"],
-    tokenize: words,
-    processTerm: (word) => word,
-    searchOptions: {
-      boost: { label: 8, otherLabels: 6, note: 1 },
-      prefix: true,
-      fuzzy: (word) => !known.has(word) && errorsForgiven(word),
-      weights: { fuzzy: 0.3, prefix: 0.6 },
-    },
-  });
-  index.addAll([...byId.values()]);
-  for (const { label, otherLabels = [], note = "" } of byId.values())
-    for (const word of words([label, ...otherLabels, note].join(" "))) known.add(word);
+/** Whether a search without words gives anything. */
+export const isNarrowed = ({ part, region, years }: SearchFilter): boolean =>
+  part !== undefined || region !== undefined || years !== undefined;
+
+/** An index without any term. */
+export function termSearch(): TermSearch {
+  const index = wordIndex();
+  /** The trees of regions and of kinds of part. */
+  const trees = new Map<TermId, TermId | undefined>();
+
+  const put = (term: Term): void => {
+    index.put(term);
+    if (term.kind === "region" || term.kind === "part") trees.set(term.id, term.broader);
+  };
+  const drop = (term: Term): void => {
+    index.drop(term);
+    trees.delete(term.id);
+  };
+
+  const admit = (
+    { kinds, broader, part, region, years }: SearchFilter,
+    claims: ClaimPlaces | undefined,
+  ): ((entry: Entry) => boolean) => {
+    const parts = part === undefined ? undefined : kinOf(trees, part);
+    const regions = region === undefined ? undefined : kinOf(trees, region);
+    const isPlaced = regions === undefined && years === undefined ? undefined : claims?.test(regions, years);
+    return (term) =>
+      (kinds === undefined || kinds.includes(term.kind)) &&
+      (broader === undefined || term.broader === broader) &&
+      (parts === undefined || (term.kind !== "form" && (term.parts ?? []).some((each) => parts.has(each)))) &&
+      (isPlaced === undefined || isPlaced(term.id));
+  };
 
   /** All that are admitted, by label: where no words are asked for but the search is narrowed. */
-  const browse = (filter: SearchFilter, first: number): readonly SearchHit[] =>
-    [...byId.values()]
-      .filter(admit(filter))
-      .sort((a, b) => firstDifference(compareText(fold(a.label), fold(b.label)), compareIds(a, b)))
-      .slice(0, first)
-      .map(({ id }) => ({ term: id, score: 0 }));
+  const browse = (isAdmitted: (entry: Entry) => boolean, first: number): readonly SearchHit[] => {
+    const { entries } = index;
+    const found: number[] = [];
+    for (let place = 0; place < entries.length; place++) {
+      const entry = entries[place];
+      if (entry !== undefined && isAdmitted(entry)) found.push(place);
+    }
+    const entryAt = (place: number): Entry => entries[place] as Entry;
+    const byLabel = (a: number, b: number): number =>
+      compareText(entryAt(a).folded, entryAt(b).folded) || compareText(entryAt(a).id, entryAt(b).id);
+    return bestOf(found, byLabel, first).map((place) => ({ term: entryAt(place).id, score: 0 }));
+  };
 
-  return (asked, filter, first) => {
-    if (!(Number.isInteger(first) && first >= 1 && first <= LARGEST_PAGE))
-      throw new RangeError(`A search gives 1 to ${LARGEST_PAGE} hits, not ${first}`);
-    const askedWords = words(asked);
-    if (askedWords.length === 0)
-      return asked.trim() === "" && isNarrowed(filter) ? browse(filter, first) : [];
-    const isAdmitted = admit(filter);
-    const isWanted = ({ id }: { id: TermId }): boolean => isAdmitted(byId.get(id) as Term);
-    const all = index.search(asked, { combineWith: "AND", filter: isWanted });
-    const found = all.length > 0 ? all : index.search(asked, { combineWith: "OR", filter: isWanted });
-    const best = found[0]?.score ?? 0;
-    const certain = askedWords.filter((word) => known.has(word));
-    return found
-      .map(({ id, score, terms: matched }) => ({ term: byId.get(id as TermId) as Term, score, matched }))
-      .map(({ term, score, matched }) => {
-        const meant = new Set(certain.length === askedWords.length ? certain : [...certain, ...matched]);
-        return { term: term.id, score: round(score + best * likeness(term, askedWords, meant)) };
-      })
-      .sort((a, b) => b.score - a.score || (a.term < b.term ? -1 : 1))
-      .slice(0, first);
+  return {
+    apply: ({ before, after }) => {
+      if (before) drop(before);
+      if (after) put(after);
+    },
+    find: (text, filter, first, claims) => {
+      checkHits(first);
+      const asked = wordsOf(text);
+      if (asked.length > 0) return rankTerms(index, asked, admit(filter, claims), first);
+      return text.trim() === "" && isNarrowed(filter) ? browse(admit(filter, claims), first) : [];
+    },
   };
 }
 
-const isNarrowed = ({ part, region, years }: SearchFilter): boolean =>
-  part !== undefined || region !== undefined || years !== undefined;
+/** A term with all above and below it. */
+function kinOf(trees: ReadonlyMap<TermId, TermId | undefined>, id: TermId): ReadonlySet<TermId> {
+  const below = [...trees.keys()].filter((other) => lineOf(trees, other).has(id));
+  return new Set([...lineOf(trees, id), ...below]);
+}
 
-/** Letters that may be wrong, missing or too many in a word. */
-const errorsForgiven = (word: string): number => (word.length < 4 ? 0 : word.length < 8 ? 1 : 2);
-
-/**
- * How much a term is what was asked for; it counts before any score. Its label is the words asked, or the words they
- * are meant for; else one of its other labels is.
- */
-function likeness(term: Term, asked: readonly string[], meant: ReadonlySet<string>): number {
-  const isNamed = (label: string): boolean => words(label).join(" ") === asked.join(" ");
-  const isMeant = (label: string): boolean => words(label).every((word) => meant.has(word));
-  const others = term.otherLabels ?? [];
-  if (isNamed(term.label)) return 4;
-  if (isMeant(term.label)) return 3;
-  if (others.some(isNamed)) return 2;
-  return others.some(isMeant) ? 1 : 0;
+/** A term and those above it. */
+function lineOf(trees: ReadonlyMap<TermId, TermId | undefined>, id: TermId): ReadonlySet<TermId> {
+  const line = new Set<TermId>();
+  for (let next: TermId | undefined = id; next !== undefined && !line.has(next); next = trees.get(next))
+    line.add(next);
+  return line;
 }

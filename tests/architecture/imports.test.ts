@@ -40,7 +40,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/search/",
     folders: ["server/domain/", "server/ports/", "server/search/"],
-    packages: ["minisearch"],
+    packages: [],
   },
   {
     from: "server/stores/memory/",

@@ -5,9 +5,11 @@ import type { ClaimFilter, TermFilter } from "../../ports/store.ts";
 
 /** Tells whether a term passes a filter. */
 export const isTermIn =
-  ({ kinds, broader }: TermFilter) =>
+  ({ kinds, broader, parts }: TermFilter) =>
   (term: Term): boolean =>
-    (kinds === undefined || kinds.includes(term.kind)) && (broader === undefined || term.broader === broader);
+    (kinds === undefined || kinds.includes(term.kind)) &&
+    (broader === undefined || term.broader === broader) &&
+    (parts === undefined || (term.parts ?? []).some((part) => parts.includes(part)));
 
 /** Tells whether a claim passes a filter. */
 export const isClaimIn =

@@ -9,8 +9,9 @@ import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { checkCount } from "../../ports/check-count.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
 import type { Store, Written } from "../../ports/store.ts";
-import { indexTerms, type TermSearch } from "../../search/term-search.ts";
+import { searchGraph } from "../../search/search-graph.ts";
 import { type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
 import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
@@ -27,7 +28,6 @@ interface State {
 /** A store in memory, for tests and for reading a dump: the obvious reference of the contract. Starts empty. */
 export function openMemoryStore(): Store {
   let { history, drawer }: State = { history: [], drawer: new Map() };
-  let search: TermSearch | undefined;
   const writes: Written[] = [];
   const note = (written: Omit<Written, "sequence">): void => {
     writes.push(deepFreeze({ sequence: writes.length + 1, ...written }));
@@ -44,10 +44,17 @@ export function openMemoryStore(): Store {
     return next;
   };
 
+  const newestRevision: Store["newestRevision"] = async () => history.at(-1)?.revision;
+  const changeAt: Store["changeAt"] = async (revision) => history[revision - 1]?.change;
+  const slices: Pick<Store, "allTerms" | "allClaims"> = {
+    allTerms: (filter, at) => inSlices(() => graphAt(history, at).terms, isTermIn(filter)),
+    allClaims: (filter, at) => inSlices(() => graphAt(history, at).claims, isClaimIn(filter)),
+  };
+
   return {
     name: "memory",
 
-    newestRevision: async () => history.at(-1)?.revision,
+    newestRevision,
     revisions: async (page) =>
       pageOf(
         history.map(({ revision }) => revision).reverse(),
@@ -63,12 +70,11 @@ export function openMemoryStore(): Store {
         ({ revision }) => String(revision.number),
         ({ revision }, cursor) => revision.number < Number(cursor),
       ),
-    changeAt: async (revision) => history[revision - 1]?.change,
+    changeAt,
     commit: async (commit) => {
       const extended = extendHistory(history, frozenCopy(commit));
       if (isProblem(extended)) return extended;
       history = extended;
-      search = undefined;
       note({ revision: history.length });
       return (history.at(-1) as History[number]).revision;
     },
@@ -82,11 +88,8 @@ export function openMemoryStore(): Store {
     listClaims: async (filter, page, at) =>
       pageOf(sorted(graphAt(history, at).claims).filter(isClaimIn(filter)), page, ({ id }) => id),
     listSources: async (page, at) => pageOf(sorted(graphAt(history, at).sources), page, ({ id }) => id),
-    search: async (words, filter, first) => {
-      const { terms, claims } = graphAt(history);
-      search ??= indexTerms(terms.values(), () => claims.values());
-      return search(words, filter, first);
-    },
+    ...slices,
+    search: searchGraph({ newestRevision, changeAt, ...slices }),
 
     createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
     changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
@@ -109,7 +112,6 @@ export function openMemoryStore(): Store {
       if (isProblem(restored)) return restored;
       history = restored;
       drawer = content.examinations.map(frozenCopy).reduce(withVersion, drawer);
-      search = undefined;
       const revision = history.length;
       if (content.revisions.length + content.examinations.length > 0)
         note({ ...(revision === 0 ? {} : { revision }), restored: true });
@@ -119,6 +121,18 @@ export function openMemoryStore(): Store {
     close: async () => {},
   };
 }
+
+async function* inSlices<Thing>(
+  read: () => ReadonlyMap<string, Thing>,
+  isWanted: (thing: Thing) => boolean,
+): AsyncGenerator<readonly Thing[]> {
+  const wanted = [...read().values()].filter(isWanted);
+  for (let from = 0; from < wanted.length; from += ROWS_AT_ONCE) {
+    if (from > 0) await nextTurn();
+    yield wanted.slice(from, from + ROWS_AT_ONCE);
+  }
+}
+const ROWS_AT_ONCE = 500;
 
 type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
 const records = ({ history, drawer }: State): readonly Kept[] => [

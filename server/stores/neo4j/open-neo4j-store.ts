@@ -4,6 +4,7 @@ import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Store } from "../../ports/store.ts";
+import { searchGraph } from "../../search/search-graph.ts";
 import { type ConnectOptions, connect } from "./connect.ts";
 import type { Database } from "./database.ts";
 import { dumpDatabase } from "./dump-database.ts";
@@ -11,9 +12,8 @@ import { findExamination, listExaminations } from "./examinations.ts";
 import { listEdits } from "./list-edits.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
-import { ALL, listThings, readThings, wantedClaims, wantedTerms } from "./read-things.ts";
+import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } from "./read-things.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
-import { termIndex } from "./term-index.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
 import { commitChange, restoreRecords } from "./write-graph.ts";
@@ -33,19 +33,23 @@ export async function openNeo4jStore(
 }
 
 function storeIn(database: Database, readOnly: boolean): Store {
-  const search = termIndex(database);
+  const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
+    newestRevision: () => newestRevision(database.read),
+    changeAt: async (revision) =>
+      (await findRevision(database.read, revision)) && readChange(database, revision),
+    allTerms: (filter, at) => sliceThings<Term>(database, "term", wantedTerms(filter), at),
+    allClaims: (filter, at) => sliceThings<Claim>(database, "claim", wantedClaims(filter), at),
+  };
   const write = async <Answer>(what: () => Promise<Answer | Problem>): Promise<Answer | Problem> =>
     readOnly ? openedToRead() : what();
 
   return {
     name: "neo4j",
 
-    newestRevision: () => newestRevision(database.read),
+    ...graph,
     revisions: (page) => listRevisions(database, page),
     revision: (number) => findRevision(database.read, number),
     history: (kind, id, page) => listEdits(database, kind, id, page),
-    changeAt: async (revision) =>
-      (await findRevision(database.read, revision)) && readChange(database, revision),
     commit: (commit) => {
       const copy = frozenCopy(commit);
       return write(() => commitChange(database, copy));
@@ -58,7 +62,7 @@ function storeIn(database: Database, readOnly: boolean): Store {
     listTerms: (filter, page, at) => listThings<Term>(database, "term", wantedTerms(filter), page, at),
     listClaims: (filter, page, at) => listThings<Claim>(database, "claim", wantedClaims(filter), page, at),
     listSources: (page, at) => listThings<Source>(database, "source", ALL, page, at),
-    search,
+    search: searchGraph(graph),
 
     createExamination: (id, piece, at) => {
       const copy = frozenCopy(piece);

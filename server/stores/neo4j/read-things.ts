@@ -67,34 +67,54 @@ export async function listThings<Thing extends { readonly id: string }>(
   };
 }
 
-/** All things of a kind that stand at a revision. */
-export async function standingThings<Thing>(
+/** All that stands at a revision, or the newest, and is wanted, in slices by id. */
+export async function* sliceThings<Thing>(
   database: Database,
   kind: Kind,
-  at: RevisionNumber,
-): Promise<readonly Thing[]> {
-  const things: Thing[] = [];
+  { patterns, conditions, parameters }: Wanted,
+  asked: RevisionNumber | undefined,
+): AsyncGenerator<readonly Thing[]> {
+  const matches = [...patterns, `(v:${LABELS[kind]}Version {store: $store})`].map((each) => `MATCH ${each}`);
+  const standing = [standsAt("v"), ...conditions, "v.id > $after"].join(" AND ");
+  let at = asked;
   for (let after = "", isMore = true; isMore; ) {
-    const rows = await database.read<{ id: string; body: string }>(
-      `MATCH (v:${LABELS[kind]}Version {store: $store})
-       WHERE v.id > $after AND v.since <= $at AND $at < v.until
-       RETURN v.id AS id, v.body AS body ORDER BY id LIMIT $limit`,
-      { at, after, limit: ROWS_AT_ONCE },
+    const found = await readAt<{ rows: readonly { id: string; body: string }[] }>(
+      database,
+      at,
+      `${matches.join(" ")} WHERE ${standing}
+       WITH DISTINCT v ORDER BY v.id LIMIT $limit
+       RETURN collect(v {.id, .body}) AS rows`,
+      { ...parameters, after, limit: ROWS_AT_ONCE },
     );
-    for (const { body } of rows) things.push(parseBody<Thing>(body));
-    after = rows.at(-1)?.id ?? "";
-    isMore = rows.length === ROWS_AT_ONCE;
+    at = found.at;
+    after = found.rows.at(-1)?.id ?? "";
+    isMore = found.rows.length === ROWS_AT_ONCE;
+    if (found.rows.length > 0) yield found.rows.map(({ body }) => parseBody<Thing>(body));
   }
-  return things;
 }
-const ROWS_AT_ONCE = 5_000;
+const ROWS_AT_ONCE = 2_000;
 
 /** What a filter of terms asks for. */
-export const wantedTerms = ({ kinds, broader }: TermFilter): Wanted => ({
-  patterns: broader === undefined ? [] : ["(:Term {store: $store, id: $broader})<-[:BROADER]-(v)"],
-  conditions: kinds === undefined ? [] : ["v.kind IN $kinds"],
-  parameters: { kinds: kinds ?? null, broader: broader ?? null },
+export const wantedTerms = ({ kinds, broader, parts }: TermFilter): Wanted => ({
+  patterns: [
+    ...(broader === undefined ? [] : ["(:Term {store: $store, id: $broader})<-[:BROADER]-(v)"]),
+    ...(parts === undefined
+      ? []
+      : ["(listed:Term WHERE listed.store = $store AND listed.id IN $parts)<-[:NAMES|BROADER]-(v)"]),
+  ],
+  conditions: [
+    ...(kinds === undefined ? [] : ["v.kind IN $kinds"]),
+    ...(parts === undefined ? [] : ["v.body =~ $lists"]),
+  ],
+  parameters: {
+    ...{ kinds: kinds ?? null, broader: broader ?? null, parts: parts ?? null },
+    lists: parts === undefined ? null : listsOneOf(parts),
+  },
 });
+
+/** Tells bodies that list one of these kinds of part: in canonical JSON only a key can stand as `"parts":`. */
+const listsOneOf = (parts: readonly string[]): string =>
+  `(?s).*"parts":\\[[^\\]]*"(${parts.map((part) => part.replace(/[^\w-]/g, "\\$&")).join("|")})"[^\\]]*\\].*`;
 
 /** What a filter of claims asks for. */
 export function wantedClaims(filter: ClaimFilter): Wanted {

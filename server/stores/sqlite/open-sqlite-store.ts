@@ -13,7 +13,7 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Store } from "../../ports/store.ts";
-import { indexTerms, type TermSearch } from "../../search/term-search.ts";
+import { searchGraph } from "../../search/search-graph.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
@@ -23,7 +23,8 @@ import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
-import { standingThings, standingView } from "./standing-view.ts";
+import { sliceThings } from "./slice-things.ts";
+import { standingView } from "./standing-view.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
 import { newestWrite, noteWrite, writesAfter } from "./writes.ts";
@@ -43,17 +44,12 @@ export async function openSqliteStore(
 
 function storeIn(database: Database, path: string): Store {
   const cache = neighbourhoodCache();
-  let search: TermSearch | undefined;
   let dataVersion = 0;
-  const forget = (): void => {
-    cache.clear();
-    search = undefined;
-  };
   /** Reads one state, after forgetting what another program may have changed. */
   const read = async <Answer>(what: () => Answer): Promise<Answer> =>
     database.read(() => {
       const { data_version: now = 0 } = database.get<{ data_version: number }>("PRAGMA data_version") ?? {};
-      if (now !== dataVersion) forget();
+      if (now !== dataVersion) cache.clear();
       dataVersion = now;
       return what();
     });
@@ -70,14 +66,20 @@ function storeIn(database: Database, path: string): Store {
       return deepFreeze(next);
     });
 
+  const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
+    newestRevision: () => read(() => newestRevision(database)),
+    changeAt: (revision) => read(() => readChange(database, revision)),
+    allTerms: (filter, at) => sliceThings<Term>(database, "term", { conditions: termConditions(filter) }, at),
+    allClaims: ({ naming, ...rest }, at) =>
+      sliceThings<Claim>(database, "claim", { conditions: claimConditions(rest), naming }, at),
+  };
+
   return {
     name: "sqlite",
 
-    newestRevision: () => read(() => newestRevision(database)),
     revisions: (page) => read(() => listRevisions(database, page)),
     revision: (number) => read(() => findRevision(database, number)),
     history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),
-    changeAt: (revision) => read(() => readChange(database, revision)),
     commit: async (commit) => {
       const { change, expected } = frozenCopy(commit);
       const done = database.write(() => {
@@ -92,7 +94,6 @@ function storeIn(database: Database, path: string): Store {
       });
       if (!isProblem(done)) {
         for (const { kind, before } of change) if (kind === "term" && before) cache.forgetTerm(before.id);
-        search = undefined;
       }
       return done;
     },
@@ -106,13 +107,8 @@ function storeIn(database: Database, path: string): Store {
     listClaims: (filter, page, at) =>
       read(() => listThings<Claim>(database, "claim", claimConditions(filter), page, at)),
     listSources: (page, at) => read(() => listThings<Source>(database, "source", [], page, at)),
-    search: (words, filter, first) =>
-      read(() => {
-        search ??= indexTerms(standingThings<Term>(database, "term"), () =>
-          standingThings<Claim>(database, "claim"),
-        );
-        return search(words, filter, first);
-      }),
+    ...graph,
+    search: searchGraph(graph),
 
     createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
     changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
@@ -129,7 +125,7 @@ function storeIn(database: Database, path: string): Store {
       const content = await collectDump(records);
       if (isProblem(content)) return content;
       const done = database.write(() => restoreContent(database, content));
-      forget();
+      cache.clear();
       return done;
     },
     verify: () => read(() => verifyFile(database)),

@@ -41,7 +41,7 @@ export function readThings<Thing extends { readonly id: string }>(
 export const parseBody = <Thing>(body: string): Thing => deepFreeze(JSON.parse(body) as Thing);
 
 /** A condition of a list, with what it asks for. */
-interface Condition {
+export interface Condition {
   readonly sql: string;
   readonly parameters: Parameters;
 }
@@ -92,9 +92,22 @@ const oneOf = (column: string, name: string, values: readonly string[]): Conditi
 });
 
 /** What a filter of terms asks for. */
-export const termConditions = ({ kinds, broader }: TermFilter): readonly Condition[] => [
+export const termConditions = ({ kinds, broader, parts }: TermFilter): readonly Condition[] => [
   ...(kinds === undefined ? [] : [oneOf("thing.kind", "kinds", kinds)]),
   ...(broader === undefined ? [] : [{ sql: "thing.broader = :broader", parameters: { broader } }]),
+  ...(parts === undefined
+    ? []
+    : [
+        {
+          sql: `thing.row IN (
+              SELECT naming.row FROM json_each(:parts) AS part CROSS JOIN naming
+               WHERE naming.kind = 'term' AND naming.named = part.value AND naming.by = 'term')
+            AND EXISTS (
+              SELECT 1 FROM json_each(thing.body, '$.parts') AS own
+               WHERE own.value IN (SELECT value FROM json_each(:parts)))`,
+          parameters: { parts: JSON.stringify(parts) },
+        },
+      ]),
 ];
 
 /** What a filter of claims asks for. */

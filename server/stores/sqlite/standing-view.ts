@@ -41,9 +41,3 @@ export function standingView(database: Database): GraphView {
     namersOf: (kind, id) => KINDS.flatMap((by) => namersOfKind(by, kind, id)),
   };
 }
-
-/** All things of a kind as they stand. */
-export const standingThings = <Thing>(database: Database, kind: Kind): readonly Thing[] =>
-  database
-    .all<{ body: string }>(`SELECT body FROM ${kind} WHERE until = :stands`, { stands: STILL_STANDS })
-    .map(({ body }) => parseBody<Thing>(body));

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
+import { readThrough } from "#server/ports/read-through.ts";
 import type { ClaimFilter, PageAsk, Store, TermFilter } from "#server/ports/store.ts";
 import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
@@ -13,7 +14,18 @@ const terms = [
   aTerm("tool.saw"),
   aTerm("feature.mark"),
   aTerm("feature.arc", { broader: "feature.mark" }),
-  aTerm("form.chest"),
+  aTerm("form.chest", { parts: ["part.drawer", "part.top"] }),
+  aTerm("part.drawer"),
+  aTerm("part.drawer-side", { broader: "part.drawer" }),
+  aTerm("part.top"),
+  aTerm("feature.tear", {
+    parts: ["part.drawer-side"],
+    note: 'Says "parts":["part.top"] in its note.',
+    looking: {
+      ...{ how: "Look.", move: "nothing", basis: "from memory" },
+      mistakenFor: [{ what: "a saw", term: id("tool.saw"), apart: "By its edge." }],
+    },
+  }),
 ];
 const published = [{ basis: "published", source: id<"source">("source.book"), locator: "p. 1" }] as const;
 const claims = [
@@ -58,7 +70,11 @@ const claims = [
 ];
 const sources = [aSource("source.book"), aSource("source.paper")];
 
-/** Rules S4 and S12: lists, their order, their pages and their filters. */
+async function idsOf(slices: AsyncIterable<readonly { readonly id: string }[]>): Promise<readonly string[]> {
+  return (await readThrough(slices)).map((thing) => thing.id).sort();
+}
+
+/** Rules S4, S12 and S63: lists, their order, their pages and their filters. */
 export function listGroup(open: () => Promise<Store>): void {
   describe("lists", () => {
     let store: Store;
@@ -105,6 +121,11 @@ export function listGroup(open: () => Promise<Store>): void {
     });
 
     const termFilters: readonly (readonly [TermFilter, readonly string[]])[] = [
+      [{ parts: [id("part.drawer")] }, ["form.chest"]],
+      [{ parts: [id("part.drawer-side"), id("part.top")] }, ["feature.tear", "form.chest"]],
+      [{ parts: [id("part.top")], kinds: ["feature"] }, []],
+      [{ parts: [id("tool.saw")] }, []],
+      [{ parts: [] }, []],
       [{ kinds: ["region"] }, ["region.england", "region.london", "region.world"]],
       [{ kinds: ["tool", "form"] }, ["form.chest", "tool.saw"]],
       [{ kinds: [] }, []],
@@ -116,6 +137,7 @@ export function listGroup(open: () => Promise<Store>): void {
       const page = await store.listTerms(filter, { first: 50 });
       expect(page.rows.map((term) => term.id)).toEqual(wanted);
       expect(page.total).toBe(wanted.length);
+      expect(await idsOf(store.allTerms(filter))).toEqual(wanted);
     });
 
     const claimFilters: readonly (readonly [ClaimFilter, readonly string[]])[] = [
@@ -144,6 +166,29 @@ export function listGroup(open: () => Promise<Store>): void {
       expect((await allRows((ask) => store.listClaims(filter, ask), 1)).map((claim) => claim.id)).toEqual(
         wanted,
       );
+      expect(await idsOf(store.allClaims(filter))).toEqual(wanted);
+    });
+
+    it("[S63] reads all through in slices as of one revision, while others write", async () => {
+      const many = Array.from({ length: 2_100 }, (_, n) => aTerm(`style.${String(n).padStart(4, "0")}`));
+      answered(await store.commit(aCommit(adding(...many))));
+      const [first] = many as [(typeof many)[0]];
+      const read: string[] = [];
+      let slices = 0;
+      for await (const slice of store.allTerms({ kinds: ["style"] })) {
+        if (slices++ === 0)
+          answered(
+            await store.commit(
+              aCommit([...replacing(first, { ...first, label: "other" }), ...adding(aTerm("style.x"))]),
+            ),
+          );
+        read.push(...slice.map((term) => `${term.id} ${term.label}`));
+      }
+      expect(slices).toBeGreaterThan(1);
+      expect(read.sort()).toEqual(many.map((term) => `${term.id} ${term.label}`));
+      expect(await idsOf(store.allTerms({ kinds: ["style"] }, 1))).toEqual([]);
+      expect(await idsOf(store.allTerms({ kinds: ["style"] }, 3))).toContain("style.x");
+      await expect(idsOf(store.allClaims({}, 9))).rejects.toThrow(RangeError);
     });
 
     it("[S12] filters by what stood at the revision asked for", async () => {
