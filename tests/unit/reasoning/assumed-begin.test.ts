@@ -153,6 +153,13 @@ describe("the time a thing took to spread", () => {
     expect(findSketch(circle, { region: "c" }, chain).support.assumptions).toEqual(["earliestAnywhere(F)"]);
   });
 
+  it("[E10] ends where it spread from a region to what surrounds it", () => {
+    const outwards = { ...lag, from: "town", to: "north" } as const;
+    expect(findSketch([outwards], { region: "town" }).label).toBe("silent");
+    const town = { ...north, id: "town-itself", region: "town" } as const;
+    expect(findSketch([outwards, town], { region: "farm" }).possible.outer).toEqual([[1795, null]]);
+  });
+
   it("[E10] reaches what lies within the region it came to", () => {
     const toNorth = { ...lag, from: "south", to: "north" } as const;
     const south = { ...north, region: "south" } as const;
