@@ -54,7 +54,13 @@ function routesTo(
     .filter(({ to, from }) => isWithin(region, to, graph.broader) && !passed.has(from))
     .filter(({ id }) => context.exceptions.defeatsOf(id).length === 0)
     .flatMap((spread) => {
-      const start = arrivalAt(term, spread.from, context, graph, new Set([...passed, spread.to, spread.from]));
+      const start = arrivalAt(
+        term,
+        spread.from,
+        context,
+        graph,
+        new Set([...passed, spread.to, spread.from]),
+      );
       return start === undefined
         ? []
         : [
