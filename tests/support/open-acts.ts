@@ -10,14 +10,17 @@ import { answered } from "./expect-answer.ts";
 /** A store in memory on which acts are made one after the other. */
 export async function openActs(beginning: Change) {
   const store = openMemoryStore();
-  answered(await store.commit(aCommit(beginning)));
+  let minutes = 0;
+  /** Each later than the one before. */
+  const now = () => new Date(Date.UTC(2026, 0, 1, 0, ++minutes)).toISOString();
+  answered(await store.commit(aCommit(beginning, { at: now() })));
   /** The change that was made, or nothing where it came to nothing or was refused. */
   const act = async (next: Act): Promise<Change | undefined> => {
     const change = changeOf(next, await graphOf(store));
     if (change.length === 0) return undefined;
-    return isProblem(await store.commit(aCommit(change))) ? undefined : change;
+    return isProblem(await store.commit(aCommit(change, { at: now() }))) ? undefined : change;
   };
-  return { store, act };
+  return { store, act, now };
 }
 
 /** The graph as it stands in a store, without sources. */

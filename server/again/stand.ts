@@ -1,0 +1,70 @@
+import { ASSUMED } from "../domain/assumptions.ts";
+import { checkPiece } from "../domain/check-piece.ts";
+import type { Examination, Piece } from "../domain/examination.ts";
+import type { Neighbourhood } from "../domain/neighbourhood.ts";
+import type { Report } from "../domain/report.ts";
+import type { RevisionNumber } from "../domain/revision.ts";
+import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
+import type { Store } from "../ports/store.ts";
+import { askFor } from "../reasoning/ask-for.ts";
+import { digestNeighbourhood } from "./digest-neighbourhood.ts";
+import type { Reads } from "./impact-index.ts";
+import { digestPiece } from "./keep-results.ts";
+import { readsOf } from "./reads-of.ts";
+import { revisionAt } from "./revision-at.ts";
+
+/** What is kept of one stored examination. */
+export interface Stood {
+  readonly version: number;
+  readonly revision: RevisionNumber;
+  /** Of all that the answer follows from (K1). */
+  readonly digest: string;
+  readonly verdicts: Verdicts;
+  readonly since: { readonly revision: RevisionNumber; readonly verdicts: Verdicts };
+}
+
+export interface Stander {
+  readonly store: Store;
+  readonly report: (piece: Piece, neighbourhood: Neighbourhood) => Report;
+  /** Lets others go on between two pieces of work. */
+  readonly rest: () => Promise<void>;
+}
+
+/** Examines again on the newest revision; where the digest is as it was, the verdicts are too, and nothing is examined (K6). */
+export async function stand(
+  { store, report, rest }: Stander,
+  { version, piece, changedAt }: Examination,
+  before: Stood | undefined,
+): Promise<{ readonly stood: Stood; readonly reads: Reads; readonly isCutOff: boolean }> {
+  const ask = askFor(piece, ASSUMED);
+  const own = digestPiece(piece);
+  const digestOn = (neighbourhood: Neighbourhood) => `${own} ${digestNeighbourhood(neighbourhood)}`;
+  const now = await store.neighbourhood(ask);
+  const digest = digestOn(now);
+  const isCutOff = before?.digest === digest;
+  await rest();
+  const verdicts = isCutOff ? before.verdicts : verdictsOn(piece, now, report);
+  const stood = { version, revision: now.revision, digest, verdicts };
+  const result = (since: Stood["since"]) => ({
+    ...{ stood: { ...stood, since }, reads: readsOf(now, ask), isCutOff },
+  });
+  if (before?.version === version) return result(before.since);
+  const revision = Math.min(now.revision, await revisionAt(store, changedAt));
+  if (revision === now.revision) return result({ revision, verdicts });
+  await rest();
+  const then = await store.neighbourhood({ ...ask, at: revision });
+  if (digestOn(then) === digest) return result({ revision, verdicts });
+  await rest();
+  return result({ revision, verdicts: verdictsOn(piece, then, report) });
+}
+
+/** What a piece comes to on a neighbourhood. */
+export function verdictsOn(
+  piece: Piece,
+  neighbourhood: Neighbourhood,
+  report: (piece: Piece, neighbourhood: Neighbourhood) => Report,
+): Verdicts {
+  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
+  const isUnfit = checkPiece(piece, (term) => terms.get(term)).length > 0;
+  return isUnfit ? UNFIT : verdictsOf(report(piece, neighbourhood));
+}

@@ -1,0 +1,65 @@
+import { compareText } from "./compare.ts";
+import { holdsEverywhere } from "./holds-everywhere.ts";
+import type { PartId } from "./ids.ts";
+import type { Finding, PartSummary, Report, RuleOut } from "./report.ts";
+
+/** What a finding says of the claimed years, without what it rests on. */
+export type FindingVerdict = Pick<
+  Finding,
+  "label" | "hardness" | "direction" | "gapYears" | "certain" | "marginal" | "reason"
+>;
+/** A conclusion, whatever it rests on. */
+export interface RuleOutVerdict extends Pick<RuleOut, "hardness" | "against" | "findings" | "parts"> {
+  /** Wherever the claim leaves it open that the piece is from. */
+  readonly everywhere: boolean;
+}
+
+/** What a report comes to: small enough to be kept of every stored examination. */
+export interface Verdicts {
+  /** False where the piece cannot be examined: it names what the graph does not know. The lists are empty then. */
+  readonly fits: boolean;
+  /** By id. */
+  readonly findings: readonly { readonly id: string; readonly verdict: FindingVerdict }[];
+  /** Each conclusion once, as texts of `RuleOutVerdict`, sorted. */
+  readonly ruleOuts: readonly string[];
+  /** In the order of the piece. */
+  readonly parts: readonly { readonly part: PartId; readonly speaks: PartSummary["speaks"] }[];
+}
+
+export const UNFIT: Verdicts = { fits: false, findings: [], ruleOuts: [], parts: [] };
+
+/** Equal verdicts are one object: there are few beside the examinations that share them. */
+const shared = new Map<string, FindingVerdict>();
+const MOST_SHARED = 20_000;
+
+export function verdictsOf(report: Report): Verdicts {
+  return {
+    fits: true,
+    findings: report.findings
+      .map((finding) => ({ id: finding.id, verdict: verdictOf(finding) }))
+      .sort((a, b) => compareText(a.id, b.id)),
+    ruleOuts: [...new Set(report.ruleOuts.map((ruleOut) => textOf(ruleOut, report)))].sort(),
+    parts: report.parts.map(({ part, speaks }) => ({ part, speaks })),
+  };
+}
+
+function verdictOf(finding: Finding): FindingVerdict {
+  const { label, hardness, direction, gapYears, certain, marginal, reason } = finding;
+  const verdict = { label, hardness, direction, gapYears, certain, marginal, reason };
+  const text = JSON.stringify(verdict);
+  const known = shared.get(text);
+  if (known !== undefined) return known;
+  if (shared.size >= MOST_SHARED) shared.clear();
+  const kept = JSON.parse(text) as FindingVerdict;
+  shared.set(text, kept);
+  return kept;
+}
+
+function textOf(ruleOut: RuleOut, report: Report): string {
+  const { hardness, against, findings, parts } = ruleOut;
+  const verdict: RuleOutVerdict = {
+    ...{ hardness, against, findings, parts },
+    everywhere: holdsEverywhere(ruleOut, report),
+  };
+  return JSON.stringify(verdict);
+}
