@@ -34,12 +34,13 @@ export interface StandingsOptions {
   readonly results?: Results;
   /** Milliseconds to rest after so many of work; as long as that unless said otherwise, so that half of the time is left to others. */
   readonly restAfter?: (worked: number) => number;
+  /** Milliseconds to wait after a failure of the store. */
+  readonly pause?: number;
   /** Examinations followed at most; those changed least lately are left out. */
   readonly most?: number;
 }
 
 const MOST = 20_000;
-/** After a failure of the store, in milliseconds. */
 const PAUSE = 2_000;
 
 /**
@@ -47,7 +48,7 @@ const PAUSE = 2_000;
  * most first. Everything is in memory and made anew at the next start; nobody waits for it.
  */
 export function openStandings({ store, log, results, ...options }: StandingsOptions): OpenStandings {
-  const { restAfter = (worked: number) => worked, most = MOST } = options;
+  const { restAfter = (worked: number) => worked, most = MOST, pause = PAUSE } = options;
   const kept = new Map<ExaminationId, Stood>();
   const index = openImpactIndex();
   const queue = openQueue<ExaminationId>();
@@ -142,7 +143,7 @@ export function openStandings({ store, log, results, ...options }: StandingsOpti
       return;
     }
     if (id !== undefined) queue.postpone(id);
-    await sleep(isStopped ? 0 : PAUSE);
+    await sleep(isStopped ? 0 : pause);
   };
   const running = run();
 
