@@ -6,7 +6,7 @@ import { aCommit } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { type LayeredGraph, layeredGraph } from "#tests/support/layered-graph.ts";
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 import { type Bench, medians } from "./measure.ts";
 

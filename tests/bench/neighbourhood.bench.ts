@@ -3,7 +3,7 @@ import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { type LayeredGraph, layeredGraph } from "#tests/support/layered-graph.ts";
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 import { openBareWalk } from "./bare-walk.ts";
 import type { Bench } from "./measure.ts";

@@ -7,7 +7,7 @@ import { type AnyOrigins, anyOrigins, originsAsPiece } from "#tests/support/any-
 import { aClaim } from "#tests/support/build-claim.ts";
 import { aTerm, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { quantile, sayFigure } from "./figure.ts";
 import { type Bench, medians } from "./measure.ts";
 

@@ -10,7 +10,7 @@ import { type AnyOrigins, anyOrigins, originsAsPiece } from "#tests/support/any-
 import { aClaim } from "#tests/support/build-claim.ts";
 import { aTerm, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 
 function originsOf(drawn: AnyOrigins): OriginCount {
   const { piece, claims } = originsAsPiece(drawn);

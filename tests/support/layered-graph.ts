@@ -2,7 +2,7 @@ import type { Change } from "#server/domain/change.ts";
 import type { Citations, Claim, Dated, Requires, Strength } from "#server/domain/claim.ts";
 import { id, type TermId } from "#server/domain/ids.ts";
 import type { Term, TermKind } from "#server/domain/term.ts";
-import { randomSource } from "./random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 
 export interface LayeredGraph {
   readonly change: Change;

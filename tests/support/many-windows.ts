@@ -4,7 +4,7 @@ import type { Neighbourhood } from "#server/domain/neighbourhood.ts";
 import { aClaim, type ClaimSketch } from "./build-claim.ts";
 import { neighbourhoodOf } from "./build-neighbourhood.ts";
 import { aPiece } from "./build-piece.ts";
-import type { RandomSource } from "./random-source.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 
 export interface ManyWindows {
   readonly parts: number;

@@ -8,7 +8,7 @@ import { Items } from "#server/reasoning/mends/items.ts";
 import type { Prices } from "#server/reasoning/mends/prices.ts";
 import { puzzleOf } from "#server/reasoning/mends/puzzle.ts";
 import type { MendScene } from "#server/reasoning/mends/read-mends.ts";
-import { type RandomSource, randomSource } from "./random-source.ts";
+import { type RandomSource, randomSource } from "#server/generator/random-source.ts";
 
 /** Windows that do not change whatever is given up, with a price on everything. */
 export interface MendInstance {

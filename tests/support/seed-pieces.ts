@@ -6,7 +6,7 @@ import type { Term, TermKind } from "#server/domain/term.ts";
 import type { Store } from "#server/ports/store.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
-import { randomSource } from "./random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 
 /** The seed graph in memory, with its demonstration pieces and its terms. */
 export async function openSeed(): Promise<{

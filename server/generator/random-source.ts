@@ -30,3 +30,18 @@ export function randomSource(seed: number): RandomSource {
     },
   };
 }
+
+/**
+ * A source of its own for each list of numbers: what is made of one never depends on what was made before it. The
+ * numbers are mixed by the finishing steps of the hash "murmur3".
+ */
+export function randomSourceOf(...numbers: readonly number[]): RandomSource {
+  let mixed = 0x9747b28c;
+  for (const number of numbers) {
+    mixed = Math.imul(mixed ^ number, 0xcc9e2d51);
+    mixed = Math.imul(mixed ^ (mixed >>> 16), 0x85ebca6b);
+    mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
+    mixed ^= mixed >>> 16;
+  }
+  return randomSource(mixed);
+}
