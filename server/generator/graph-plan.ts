@@ -52,7 +52,10 @@ const shareOf = (plan: GraphPlan, family: number, whole: number, offset = 0): Nu
 });
 
 export const regionNumbers = (plan: GraphPlan): Numbers => ({ first: 0, end: plan.regions });
-export const partNumbers = ({ regions, parts }: GraphPlan): Numbers => ({ first: regions, end: regions + parts });
+export const partNumbers = ({ regions, parts }: GraphPlan): Numbers => ({
+  first: regions,
+  end: regions + parts,
+});
 export const hubNumbers = ({ regions, parts, hubs }: GraphPlan): Numbers => ({
   first: regions + parts,
   end: regions + parts + hubs,
@@ -60,7 +63,8 @@ export const hubNumbers = ({ regions, parts, hubs }: GraphPlan): Numbers => ({
 export const termNumbers = (plan: GraphPlan, family: number): Numbers =>
   shareOf(plan, family, plan.terms - hubNumbers(plan).end, hubNumbers(plan).end);
 export const claimNumbers = (plan: GraphPlan, family: number): Numbers => shareOf(plan, family, plan.claims);
-export const sourceNumbers = (plan: GraphPlan, family: number): Numbers => shareOf(plan, family, plan.sources);
+export const sourceNumbers = (plan: GraphPlan, family: number): Numbers =>
+  shareOf(plan, family, plan.sources);
 
 /** The family of a term; -1 of what all families share. */
 export function familyOf(plan: GraphPlan, term: number): number {
@@ -72,7 +76,16 @@ export function familyOf(plan: GraphPlan, term: number): number {
 }
 
 /** Kinds of hubs, in turn. */
-export const HUB_KINDS = ["material", "tool", "practice", "tool", "material", "hardware", "practice", "finish"] as const;
+export const HUB_KINDS = [
+  "material",
+  "tool",
+  "practice",
+  "tool",
+  "material",
+  "hardware",
+  "practice",
+  "finish",
+] as const;
 
 const ALL = Object.values(KINDS).reduce((sum, count) => sum + count, 0);
 

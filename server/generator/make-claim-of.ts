@@ -1,56 +1,30 @@
-import type { Citation, Citations, Claim, Dated, Relation, Scope } from "../domain/claim.ts";
+import type { Claim, Dated, Relation, Scope } from "../domain/claim.ts";
 import { type ClaimId, id, type TermId } from "../domain/ids.ts";
 import type { PartState } from "../domain/part-state.ts";
-import { howMany, numbersOfKind, sourceNumbers } from "./graph-plan.ts";
-import { sourceId } from "./make-source.ts";
+import { commonOf, type Wanted } from "./common-of-claim.ts";
 import { partsOf } from "./make-term.ts";
 import {
   ABSENCE_ONLY,
   ANYWHERE,
-  BASES,
-  CITATIONS,
-  CLAIM_NOTES,
   CLOSED,
   CONFINED,
   type Kind,
-  LENGTHS,
   MEANS,
-  NOTED,
   OBJECTS,
   OF_HABIT,
   SCOPE_DEPTHS,
   SCOPES,
   STATES,
-  STATUSES,
-  STRENGTHS,
   TERMS_A_WAY,
   WAYS,
   WITH_CAUSE,
 } from "./proportions.ts";
-import { type RandomSource, randomSourceOf } from "./random-source.ts";
+import { randomSourceOf } from "./random-source.ts";
 import { atDepth, pickUneven } from "./region-tree.ts";
-import { draw, drawBetween } from "./weighted.ts";
+import { draw } from "./weighted.ts";
 import { type DatedRelation, writeWhen } from "./when-shapes.ts";
-import { textOf } from "./words.ts";
-import {
-  lagTo,
-  lifeOf,
-  pickFeature,
-  pickMeans,
-  pickTerm,
-  regionId,
-  type TermRef,
-  termId,
-  type World,
-} from "./world.ts";
+import { lagTo, lifeOf, pickFeature, pickMeans, pickTerm, regionId, type TermRef, termId } from "./world.ts";
 
-/** One claim to be made. */
-export interface Wanted {
-  readonly world: World;
-  readonly random: RandomSource;
-  readonly family: number;
-  readonly id: ClaimId;
-}
 type Stating = Exclude<Relation, "void when">;
 
 /** No year is later. */
@@ -149,7 +123,8 @@ export function makeClaimOf(wanted: Wanted, relation: Stating, subject: TermRef,
   function datedBy(dated: DatedRelation): string {
     const lag = scope.region === undefined ? 0 : lagTo(world, life, region);
     const begin = Math.min(NEWEST, life.first + lag);
-    const until = (year: number): number => Math.min(NEWEST, Math.max(begin + 5, year + lag + random.below(8)));
+    const until = (year: number): number =>
+      Math.min(NEWEST, Math.max(begin + 5, year + lag + random.below(8)));
     const within = (least: number, spread: number): string => {
       const first = Math.min(NEWEST, begin + least + random.below(spread));
       return writeWhen(random, dated, first, Math.min(NEWEST, first + random.below(20)));
@@ -185,31 +160,3 @@ export function makeException(wanted: Wanted, of: ClaimId): Claim {
     ...(random.below(100) < ABSENCE_ONLY ? { absenceOnly: true } : {}),
   };
 }
-
-function commonOf({ world, random, family, id }: Wanted) {
-  const numbers = sourceNumbers(world.plan, family);
-  const cited = Array.from({ length: Number(draw(random, CITATIONS)) }, (): Citation => {
-    const basis = draw(random, BASES);
-    if (basis === "published" && howMany(numbers) > 0)
-      return {
-        ...{ basis, source: sourceId(numbers.first + random.skewed(howMany(numbers))) },
-        locator: textOf(random, drawBetween(random, LENGTHS.locator), `p. ${1 + random.below(500)}`),
-      };
-    const note = textOf(random, drawBetween(random, LENGTHS.citationNote));
-    return {
-      ...{ basis: basis === "published" ? "common practice" : basis },
-      ...(random.below(100) < NOTED ? { note } : {}),
-    };
-  });
-  return {
-    ...{ id, strength: draw(random, STRENGTHS), status: draw(random, STATUSES) },
-    ...(random.below(100) < CLAIM_NOTES
-      ? { note: textOf(random, drawBetween(random, LENGTHS.claimNote)) }
-      : {}),
-    citations: cited as unknown as Citations,
-  };
-}
-
-/** Whether a family has a term of this kind at all; small graphs may not. */
-export const hasKind = ({ plan }: World, family: number, kind: Kind): boolean =>
-  howMany(numbersOfKind(plan, family, kind)) > 0;

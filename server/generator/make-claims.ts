@@ -1,7 +1,8 @@
 import type { Claim, Relation } from "../domain/claim.ts";
 import type { ClaimId } from "../domain/ids.ts";
+import type { Wanted } from "./common-of-claim.ts";
 import { claimNumbers, howMany, numbersOfKind } from "./graph-plan.ts";
-import { claimId, hasKind, makeClaimOf, makeException, type Wanted } from "./make-claim-of.ts";
+import { claimId, makeClaimOf, makeException } from "./make-claim-of.ts";
 import { EXCEPTED, type Kind, RELATIONS, SUBJECTS } from "./proportions.ts";
 import { type RandomSource, randomSourceOf } from "./random-source.ts";
 import { draw } from "./weighted.ts";
@@ -39,7 +40,7 @@ export function* makeClaims(world: World, family: number): Generator<Claim> {
     }
     const stated = relation === "void when" ? "attested" : relation;
     const kind = draw(random, SUBJECTS[stated]);
-    const subject = subjects.next(hasKind(world, family, kind) ? kind : "feature", stated);
+    const subject = subjects.next(howMany(numbersOfKind(plan, family, kind)) > 0 ? kind : "feature", stated);
     if (stated !== "requires") return makeClaimOf(wanted, fitting(stated, subject), subject);
     if (back !== undefined) {
       const { from, to } = back;

@@ -1,7 +1,7 @@
 import type { Standing } from "../domain/graph-view.ts";
 import {
-  hubNumbers,
   HUB_KINDS,
+  hubNumbers,
   numbersOfKind,
   partNumbers,
   planGraph,

@@ -3,11 +3,27 @@ import { type ExaminationId, id, type ObservationId, type PartId, type TermId } 
 import { partsOf } from "./make-term.ts";
 import { type RandomSource, randomSourceOf } from "./random-source.ts";
 import { draw, type Weights } from "./weighted.ts";
-import { homeOf, type Life, lifeOf, pickFeature, pickTerm, regionId, type TermRef, termId, type World } from "./world.ts";
+import {
+  homeOf,
+  type Life,
+  lifeOf,
+  pickFeature,
+  pickTerm,
+  regionId,
+  type TermRef,
+  termId,
+  type World,
+} from "./world.ts";
 
 /** How the observations of the demonstration pieces are made, counted. */
 const SEEN: Weights<`${Observation["seen"]} ${Sureness}`> = {
-  ...{ "present sure": 49, "absent sure": 19, "present probable": 16, "unseen sure": 5, "absent probable": 2 },
+  ...{
+    "present sure": 49,
+    "absent sure": 19,
+    "present probable": 16,
+    "unseen sure": 5,
+    "absent probable": 2,
+  },
   "present possible": 2,
 };
 const PARTS = { least: 9, spread: 7 };

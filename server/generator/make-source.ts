@@ -1,8 +1,8 @@
 import { id, type SourceId } from "../domain/ids.ts";
 import type { Source, SourceKind } from "../domain/source.ts";
+import { partsOf } from "./make-term.ts";
 import { READINGS, SOURCE_KINDS } from "./proportions.ts";
 import { randomSourceOf } from "./random-source.ts";
-import { partsOf } from "./make-term.ts";
 import { draw } from "./weighted.ts";
 import { lifeOf, pickFeature, pickTerm, regionId, termId, type World } from "./world.ts";
 
@@ -38,7 +38,9 @@ export function makeSource(world: World, number: number, family: number): Source
   };
 
   function pieceOf(): NonNullable<Source["piece"]> {
-    const features = Array.from({ length: 3 + random.below(4) }, () => pickFeature(random, world.plan, family));
+    const features = Array.from({ length: 3 + random.below(4) }, () =>
+      pickFeature(random, world.plan, family),
+    );
     const lives = features.map((feature) => lifeOf(world, feature));
     return {
       form: termId(form as NonNullable<typeof form>),

@@ -2,14 +2,7 @@ import type { TermId } from "../domain/ids.ts";
 import { AIDS, type LookAlike, type Looking, MOVES } from "../domain/looking.ts";
 import type { Term } from "../domain/term.ts";
 import type { GraphPlan, Numbers } from "./graph-plan.ts";
-import {
-  BROADER,
-  type Kind,
-  LENGTHS,
-  OTHER_LABELS,
-  PARTS_OF_FEATURE,
-  PARTS_OF_FORM,
-} from "./proportions.ts";
+import { BROADER, type Kind, LENGTHS, OTHER_LABELS, PARTS_OF_FEATURE, PARTS_OF_FORM } from "./proportions.ts";
 import { type RandomSource, randomSourceOf } from "./random-source.ts";
 import { drawBetween } from "./weighted.ts";
 import { labelOf, textOf } from "./words.ts";

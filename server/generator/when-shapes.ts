@@ -23,7 +23,12 @@ export const WHEN_SHAPES = {
 export type DatedRelation = keyof typeof WHEN_SHAPES;
 
 /** A date in one of the forms of a relation, with these years in it (`first <= last`, of four figures). */
-export function writeWhen(random: RandomSource, relation: DatedRelation, first: number, last: number): string {
+export function writeWhen(
+  random: RandomSource,
+  relation: DatedRelation,
+  first: number,
+  last: number,
+): string {
   const shape = draw(random, WHEN_SHAPES[relation] as Weights<string>);
   if (shape === "CXX") return `${Math.floor(first / 100)}XX`;
   if (shape === "[A,B]") return first === last ? String(first) : `[${first},${last}]`;

@@ -82,7 +82,12 @@ const pickEarly = (random: RandomSource, numbers: Numbers): number =>
   numbers.first + random.skewed(howMany(numbers));
 
 /** A term of a kind: of this family, seldom of one before it; the early ones of a kind more often. None where there is none. */
-export function pickTerm(random: RandomSource, plan: GraphPlan, family: number, kind: Kind): TermRef | undefined {
+export function pickTerm(
+  random: RandomSource,
+  plan: GraphPlan,
+  family: number,
+  kind: Kind,
+): TermRef | undefined {
   const from = family > 0 && random.chance(0.06) ? random.below(family) : family;
   const numbers = numbersOfKind(plan, from, kind);
   return howMany(numbers) === 0 ? undefined : { kind, number: pickEarly(random, numbers) };
@@ -92,8 +97,15 @@ export function pickTerm(random: RandomSource, plan: GraphPlan, family: number, 
 const HUBS = 0.2;
 
 /** As `pickTerm`, or one of the few that things of all families are made with. */
-export function pickMeans(random: RandomSource, plan: GraphPlan, family: number, kind: Kind): TermRef | undefined {
-  return (random.chance(HUBS) ? pickHub(random, plan, kind) : undefined) ?? pickTerm(random, plan, family, kind);
+export function pickMeans(
+  random: RandomSource,
+  plan: GraphPlan,
+  family: number,
+  kind: Kind,
+): TermRef | undefined {
+  return (
+    (random.chance(HUBS) ? pickHub(random, plan, kind) : undefined) ?? pickTerm(random, plan, family, kind)
+  );
 }
 
 /** A hub of a kind, the first ones very much more often. */

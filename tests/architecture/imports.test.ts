@@ -75,6 +75,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: ["node:fs/promises", "node:path"],
   },
   {
+    from: "server/generator/",
+    folders: ["server/domain/", "server/ports/", "server/generator/"],
+    packages: [],
+  },
+  {
     from: "server/formats/",
     folders: ["server/domain/", "server/formats/", "docs/formats/"],
     packages: ["ajv", "ajv/dist/2020.js", "node:fs/promises"],

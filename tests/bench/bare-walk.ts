@@ -1,6 +1,6 @@
 import { DatabaseSync } from "node:sqlite";
 import type { NeighbourhoodAsk } from "#server/domain/neighbourhood.ts";
-import type { LayeredGraph } from "#tests/support/layered-graph.ts";
+import type { LargeGraph } from "#tests/support/large-graph.ts";
 
 /**
  * The walk in bare SQL, as little as can be done: whole numbers for ids, one row a claim, no revisions, no texts; the
@@ -24,7 +24,7 @@ SELECT c.id, c.s, c.kind, c.o, c.grp, c.region, c.lo, c.hi, c.source, r.depth,
 /** A database file with the graph in bare rows, and the walk over it. */
 export function openBareWalk(
   path: string,
-  graph: LayeredGraph,
+  graph: LargeGraph,
 ): { readonly walk: (ask: NeighbourhoodAsk) => readonly unknown[]; readonly close: () => void } {
   const database = new DatabaseSync(path);
   database.exec(`

@@ -1,12 +1,12 @@
 import type { Piece } from "#server/domain/examination.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { examinePiece } from "#server/use-cases/ask/examine-piece.ts";
 import { isRefusal } from "#server/use-cases/refusal.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import { type LayeredGraph, layeredGraph } from "#tests/support/layered-graph.ts";
-import { randomSource } from "#server/generator/random-source.ts";
+import { type LargeGraph, largeGraph } from "#tests/support/large-graph.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 import { type Bench, medians } from "./measure.ts";
 
@@ -18,7 +18,7 @@ const PIECES = 6;
  * Pieces of ten parts with three things seen on each, in a region without narrower ones. Their features are of the first
  * family, which the small graph and the large have alike but for a few more exceptions in the large.
  */
-function somePieces({ features, leafRegions }: LayeredGraph): readonly Piece[] {
+function somePieces({ features, leafRegions }: LargeGraph): readonly Piece[] {
   const random = randomSource(11);
   return Array.from({ length: PIECES }, () => {
     return aPiece({
@@ -32,7 +32,7 @@ function somePieces({ features, leafRegions }: LayeredGraph): readonly Piece[] {
 }
 
 async function openGraph(claims: number) {
-  const graph = layeredGraph(claims);
+  const graph = largeGraph(claims);
   const store = answered(await openSqliteStore(temporaryPath()));
   answered(await store.commit(aCommit(graph.change)));
   const examine = async (piece: Piece) => {

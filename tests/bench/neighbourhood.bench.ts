@@ -1,9 +1,9 @@
 import type { NeighbourhoodAsk } from "#server/domain/neighbourhood.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import { type LayeredGraph, layeredGraph } from "#tests/support/layered-graph.ts";
-import { randomSource } from "#server/generator/random-source.ts";
+import { type LargeGraph, largeGraph } from "#tests/support/large-graph.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 import { openBareWalk } from "./bare-walk.ts";
 import type { Bench } from "./measure.ts";
@@ -12,7 +12,7 @@ import { medians } from "./measure.ts";
 const PIECES = 100;
 
 /** 20 to 39 features of one family, in one region without narrower ones. */
-function someAsks({ features, leafRegions }: LayeredGraph, count: number): readonly NeighbourhoodAsk[] {
+function someAsks({ features, leafRegions }: LargeGraph, count: number): readonly NeighbourhoodAsk[] {
   const random = randomSource(7);
   return Array.from({ length: count }, () => {
     const family = random.pick(features);
@@ -23,7 +23,7 @@ function someAsks({ features, leafRegions }: LayeredGraph, count: number): reado
 
 /** A store and bare rows of the same graph, with pieces to ask about. */
 async function prepare(claims: number) {
-  const graph = layeredGraph(claims);
+  const graph = largeGraph(claims);
   const store = answered(await openSqliteStore(temporaryPath()));
   answered(await store.commit(aCommit(graph.change)));
   const bare = openBareWalk(temporaryPath(), graph);

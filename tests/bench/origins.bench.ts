@@ -1,4 +1,5 @@
 import { ASSUMED } from "#server/domain/assumptions.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { readSubject, type Subject } from "#server/reasoning/check.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { readOrigins } from "#server/reasoning/origins/read-origins.ts";
@@ -7,7 +8,6 @@ import { type AnyOrigins, anyOrigins, originsAsPiece } from "#tests/support/any-
 import { aClaim } from "#tests/support/build-claim.ts";
 import { aTerm, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 import { quantile, sayFigure } from "./figure.ts";
 import { type Bench, medians } from "./measure.ts";
 

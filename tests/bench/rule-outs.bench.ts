@@ -1,9 +1,9 @@
 import { ASSUMED } from "#server/domain/assumptions.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { readSubject, type Subject } from "#server/reasoning/check.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { ruleOut } from "#server/reasoning/rule-outs/rule-out.ts";
 import { manyWindows } from "#tests/support/many-windows.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 import { sayFigure } from "./figure.ts";
 import { type Bench, medians } from "./measure.ts";
 

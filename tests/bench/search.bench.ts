@@ -1,11 +1,11 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { type RandomSource, randomSource } from "#server/generator/random-source.ts";
 import { openData } from "#server/open-data.ts";
 import type { Store } from "#server/ports/store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { openHttp, post } from "#tests/support/open-http.ts";
-import { type RandomSource, randomSource } from "#server/generator/random-source.ts";
 import type { Bench } from "./measure.ts";
 
 const QUERIES = 200;

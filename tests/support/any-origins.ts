@@ -1,7 +1,7 @@
 import type { Span } from "#server/domain/years.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { ClaimSketch } from "./build-claim.ts";
 import type { PieceSketch } from "./build-piece.ts";
-import type { RandomSource } from "#server/generator/random-source.ts";
 
 /** Parts with the years and regions that each can be from, and which are kept apart or together. */
 export interface AnyOrigins {

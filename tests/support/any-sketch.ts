@@ -1,6 +1,6 @@
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { ClaimSketch } from "./build-claim.ts";
 import type { PieceSketch } from "./build-piece.ts";
-import type { RandomSource } from "#server/generator/random-source.ts";
 
 /** Regions of the sketched pieces, all within `world`. */
 export const QUARTERS = ["east", "north", "west"] as const;

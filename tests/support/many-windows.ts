@@ -1,10 +1,10 @@
 import type { Claim } from "#server/domain/claim.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import type { Neighbourhood } from "#server/domain/neighbourhood.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import { aClaim, type ClaimSketch } from "./build-claim.ts";
 import { neighbourhoodOf } from "./build-neighbourhood.ts";
 import { aPiece } from "./build-piece.ts";
-import type { RandomSource } from "#server/generator/random-source.ts";
 
 export interface ManyWindows {
   readonly parts: number;

@@ -1,6 +1,7 @@
 import { id } from "#server/domain/ids.ts";
 import type { GivenUp } from "#server/domain/weighing/mends.ts";
 import type { Years } from "#server/domain/years.ts";
+import { type RandomSource, randomSource } from "#server/generator/random-source.ts";
 import { held, heldClaims, holdingOf } from "#server/reasoning/atoms.ts";
 import { MEND_BUDGET, type MendBudget } from "#server/reasoning/mends/budget.ts";
 import type { Ground } from "#server/reasoning/mends/ground.ts";
@@ -8,7 +9,6 @@ import { Items } from "#server/reasoning/mends/items.ts";
 import type { Prices } from "#server/reasoning/mends/prices.ts";
 import { puzzleOf } from "#server/reasoning/mends/puzzle.ts";
 import type { MendScene } from "#server/reasoning/mends/read-mends.ts";
-import { type RandomSource, randomSource } from "#server/generator/random-source.ts";
 
 /** Windows that do not change whatever is given up, with a price on everything. */
 export interface MendInstance {

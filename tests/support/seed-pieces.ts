@@ -3,10 +3,10 @@ import { id } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { ancestors, broaderTerms } from "#server/domain/region.ts";
 import type { Term, TermKind } from "#server/domain/term.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import type { Store } from "#server/ports/store.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 /** The seed graph in memory, with its demonstration pieces and its terms. */
 export async function openSeed(): Promise<{

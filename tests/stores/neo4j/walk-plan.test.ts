@@ -5,7 +5,7 @@ import { readStatement } from "#server/stores/neo4j/read-at.ts";
 import { CLAIMS_AND_TERMS, walk } from "#server/stores/neo4j/walk.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import { layeredGraph } from "#tests/support/layered-graph.ts";
+import { largeGraph } from "#tests/support/large-graph.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
 
 const leavesOf = (plan: ProfiledPlan): readonly string[] =>
@@ -15,7 +15,7 @@ const hitsOf = (plan: ProfiledPlan): number =>
 
 onNeo4j("the walk on a Neo4j server", (server) => {
   it("[S14] starts from unique indexes and looks at what it reaches only, and equals that in memory", async () => {
-    const graph = layeredGraph(6_000);
+    const graph = largeGraph(6_000);
     const memory = openMemoryStore();
     answered(await memory.commit(aCommit(graph.change)));
     const address = server.address();

@@ -6,13 +6,13 @@ import { isOlder, openFile } from "#server/stores/sqlite/open-file.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered, refusedWith } from "#tests/support/expect-answer.ts";
-import { layeredGraph } from "#tests/support/layered-graph.ts";
+import { largeGraph } from "#tests/support/large-graph.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 
 async function filledFile(): Promise<string> {
   const path = temporaryPath();
   const store = answered(await openSqliteStore(path));
-  answered(await store.commit(aCommit(layeredGraph(300).change)));
+  answered(await store.commit(aCommit(largeGraph(300).change)));
   await store.close();
   return path;
 }

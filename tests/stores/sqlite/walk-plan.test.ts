@@ -4,7 +4,7 @@ import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { WALK } from "#server/stores/sqlite/walk.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import { layeredGraph } from "#tests/support/layered-graph.ts";
+import { largeGraph } from "#tests/support/large-graph.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 
 it.each(["without statistics", "with statistics"])(
@@ -12,7 +12,7 @@ it.each(["without statistics", "with statistics"])(
   async (statistics) => {
     const path = temporaryPath();
     const store = answered(await openSqliteStore(path));
-    answered(await store.commit(aCommit(layeredGraph(2_000).change)));
+    answered(await store.commit(aCommit(largeGraph(2_000).change)));
     await store.close();
     const database = answered(openFile(path, { readOnly: false, patience: 0 }));
     if (statistics === "with statistics") database.raw.exec("ANALYZE");

@@ -1,0 +1,93 @@
+import { createWriteStream } from "node:fs";
+import { rename, rm } from "node:fs/promises";
+import { Readable } from "node:stream";
+import { pipeline } from "node:stream/promises";
+import { parseArgs } from "node:util";
+import { createZstdCompress } from "node:zlib";
+import { readConfig } from "./config.ts";
+import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import type { Wishes } from "./generator/graph-plan.ts";
+import { printGraph } from "./generator/print-graph.ts";
+import { writeGraph } from "./generator/write-graph.ts";
+import { openStore, printPlace } from "./open-data.ts";
+import { refuse } from "./refuse.ts";
+import { runCommand } from "./run-command.ts";
+
+const USAGE = `npm run generate -- --claims 1000000 --out file.jsonl      a made-up graph as JSON Lines (file.jsonl.zst: compressed)
+npm run generate -- --claims 1000000                       the same into the empty store of the settings (SCRIBELINE_DATA or SCRIBELINE_STORE)
+  --claims-a-term 4    claims for each term; the seed graph has 1.25
+  --seed 1             another number makes another graph
+  --examinations 0     made-up pieces besides
+`;
+
+type Asked = Wishes & { readonly examinations: number; readonly out: string | undefined };
+
+function readWishes(): Asked | Problem | undefined {
+  const text = { type: "string" } as const;
+  let values: Record<string, string | undefined>;
+  try {
+    ({ values } = parseArgs({
+      options: { claims: text, "claims-a-term": text, seed: text, examinations: text, out: text },
+    }));
+  } catch (error) {
+    return problem("WRONG_FORMAT", error instanceof Error ? error.message : String(error));
+  }
+  if (values["claims"] === undefined) return undefined;
+  const numbers = {
+    claims: Number(values["claims"]),
+    claimsATerm: Number(values["claims-a-term"] ?? "4"),
+    seed: Number(values["seed"] ?? "1"),
+    examinations: Number(values["examinations"] ?? "0"),
+  };
+  const isWhole = (number: number, least: number, most: number): boolean =>
+    Number.isInteger(number) && number >= least && number <= most;
+  if (!isWhole(numbers.claims, 100, 100_000_000))
+    return problem("WRONG_FORMAT", "--claims has to be a whole number from 100 to 100000000.", ["claims"]);
+  if (!(numbers.claimsATerm >= 0.5 && numbers.claimsATerm <= 100))
+    return problem("WRONG_FORMAT", "--claims-a-term has to be from 0.5 to 100.", ["claims-a-term"]);
+  if (!isWhole(numbers.seed, 0, 2 ** 32 - 1) || !isWhole(numbers.examinations, 0, 1_000_000))
+    return problem("WRONG_FORMAT", "--seed and --examinations have to be whole numbers.", ["seed"]);
+  return { ...numbers, out: values["out"] };
+}
+
+/** Writes beside the file first, so that what stands under its name is always whole. */
+async function generateToFile(wishes: Asked, file: string): Promise<void> {
+  const part = `${file}.part`;
+  try {
+    const lines = Readable.from(printGraph(wishes));
+    if (file.endsWith(".zst")) await pipeline(lines, createZstdCompress(), createWriteStream(part));
+    else await pipeline(lines, createWriteStream(part));
+    await rename(part, file);
+  } catch (failure) {
+    await rm(part, { force: true });
+    throw failure;
+  }
+}
+
+async function generateToStore(wishes: Asked): Promise<void> {
+  const config = readConfig(process.env);
+  if (!("dataFolder" in config)) return refuse(...config);
+  const store = await openStore(config, { readOnly: false });
+  if (isProblem(store)) return refuse(store);
+  try {
+    const done = await writeGraph(store, wishes, ({ number }, claims) =>
+      process.stderr.write(`revision ${number}: ${claims} of ${wishes.claims} claims\n`),
+    );
+    if (isProblem(done)) return refuse(done);
+    process.stderr.write(`Wrote a made-up graph to ${printPlace(config)}\n`);
+  } finally {
+    await store.close();
+  }
+}
+
+/** Makes a large graph up, to a file or into a store. Exit status: 0, or 2 for a refusal. */
+async function main(): Promise<void> {
+  const wishes = readWishes();
+  if (wishes === undefined) return void process.stderr.write(USAGE);
+  if (isProblem(wishes)) return refuse(wishes);
+  if (wishes.out === undefined) return generateToStore(wishes);
+  await generateToFile(wishes, wishes.out);
+  process.stderr.write(`Made ${wishes.claims} claims up, in ${wishes.out}\n`);
+}
+
+await runCommand(main);
