@@ -23,6 +23,12 @@ export interface Config {
   readonly deadline: number;
   /** Highest cost of one operation (docs/spec/5-api.md, A12). */
   readonly highestCost: number;
+  /** Milliseconds between two looks for what other processes have written to the store. */
+  readonly followEvery: number;
+  /** Milliseconds that a request waits at most for a write that it has to know of (docs/spec/18-running.md, H5). */
+  readonly longestWait: number;
+  /** Milliseconds that it goes on answering after it was told to stop, while it says that it is not ready. */
+  readonly drain: number;
 }
 
 const LOOPBACKS = ["127.0.0.1", "::1"] as const;
@@ -35,6 +41,9 @@ const NUMBERS = {
   SCRIBELINE_LARGEST_BODY: { least: 1024, most: 100_000_000, otherwise: 256_000, what: "bytes" },
   SCRIBELINE_DEADLINE: { least: 100, most: 600_000, otherwise: 10_000, what: "milliseconds" },
   SCRIBELINE_HIGHEST_COST: { least: 100, most: 10_000_000, otherwise: 10_000, what: "a cost" },
+  SCRIBELINE_FOLLOW_EVERY: { least: 5, most: 60_000, otherwise: 250, what: "milliseconds" },
+  SCRIBELINE_LONGEST_WAIT: { least: 0, most: 60_000, otherwise: 3_000, what: "milliseconds" },
+  SCRIBELINE_DRAIN: { least: 0, most: 600_000, otherwise: 0, what: "milliseconds" },
 } as const;
 
 /** Reads the settings from the environment; a folder that is not absolute is taken from the working folder. */
@@ -71,6 +80,9 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
     largestBody: number("SCRIBELINE_LARGEST_BODY"),
     deadline: number("SCRIBELINE_DEADLINE"),
     highestCost: number("SCRIBELINE_HIGHEST_COST"),
+    followEvery: number("SCRIBELINE_FOLLOW_EVERY"),
+    longestWait: number("SCRIBELINE_LONGEST_WAIT"),
+    drain: number("SCRIBELINE_DRAIN"),
   });
   const [first, ...rest] = problems;
   return first === undefined ? config : [first, ...rest];

@@ -6,8 +6,10 @@ import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
-import { closeGently } from "./http/close-gently.ts";
+import { followOwnWrites } from "./follower/follow-own-writes.ts";
+import { type Follower, followWrites } from "./follower/follow-writes.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
+import { endGently } from "./http/end-gently.ts";
 import { listen, printUrl } from "./http/listen.ts";
 import { operationNames } from "./http/operation-names.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
@@ -21,9 +23,17 @@ import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
   readonly url: string;
-  /** Lets requests under way end, then closes the server and the store. */
-  stop(): Promise<void>;
+  /**
+   * Goes on answering for `drain` milliseconds (none) while it says that it is not ready, lets requests under way end, then
+   * closes the server and the store. Called again without a drain it cuts a longer one short.
+   */
+  stop(drain?: number): Promise<void>;
 }
+
+/** Milliseconds that a write waits for this process itself to follow it. */
+const OWN_WRITES_WAIT = 1000;
+/** Milliseconds within which a process that is not behind comes to what stands in the store. */
+const LONGEST_LAG = 1000;
 
 /** Eight letters and digits: 41 bits. */
 const newSuffix = (): string =>
@@ -47,8 +57,14 @@ export async function startServer({
   readonly log: Log;
 }): Promise<RunningServer> {
   const now = () => performance.now();
+  const follower = followWrites(store, [], {
+    after: await newestOrClose(store),
+    every: config.followEvery,
+    log,
+  });
+  const own = followOwnWrites(store, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(
-    { store, weigher: openWeigher() },
+    { store: own.store, weigher: openWeigher() },
     { version: packageJson.version, node: process.version, store: store.name },
     operationNames(config.webFolder),
     now,
@@ -59,7 +75,6 @@ export async function startServer({
     ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },
   });
   await apollo.start();
-  let stopping: Promise<void> | undefined;
   const results = keepResults();
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
@@ -73,37 +88,56 @@ export async function startServer({
     );
   const server = createHttpServer(
     {
-      graphql: serveGraphql(apollo, contextOfRequest, config),
+      graphql: serveGraphql(apollo, contextOfRequest, config, {
+        sequence: own.sequence,
+        reach: (sequence) => follower.reach(sequence, config.longestWait),
+      }),
       web: serveWeb(config.webFolder),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
-      isReady: () =>
-        store.newestRevision().then(
-          () => stopping === undefined,
-          () => false,
-        ),
-      isStopping: () => stopping !== undefined,
+      checks: {
+        store: () => store.newestRevision().then(() => undefined),
+        writes: () => findLag(store, follower),
+        end: () => (ending.hasBegun() ? "is about to stop" : undefined),
+      },
+      isStopping: () => ending.hasBegun(),
     },
     log,
     config,
   );
   const closeRest = async () => {
+    await follower.stop();
     await apollo.stop();
     await weigher.close();
     metrics.stop();
     await store.close();
   };
+  const ending = endGently(server, closeRest);
   try {
     const port = await listen(server, config.port, config.address);
     return {
       url: printUrl(config.address, port),
-      stop: () => {
-        stopping ??= closeGently(server).then(closeRest);
-        return stopping;
-      },
+      stop: (drain = 0) => ending.begin(drain),
     };
   } catch (error) {
     await closeRest();
     throw error;
   }
+}
+
+/** The store is closed where it cannot be read. */
+async function newestOrClose(store: Store): Promise<number> {
+  try {
+    return await store.newestWrite();
+  } catch (failure) {
+    await store.close();
+    throw failure;
+  }
+}
+
+/** Says how far this process is behind its store, if it does not come to what stands there now. */
+async function findLag(store: Store, follower: Follower): Promise<string | undefined> {
+  const newest = await store.newestWrite();
+  if (await follower.reach(newest, LONGEST_LAG)) return undefined;
+  return `knows of the writes up to ${follower.sequence} of ${newest}`;
 }

@@ -32,9 +32,13 @@ async function start(): Promise<void> {
       `Port ${config.port} of ${config.address} is taken, by another program or by Scribeline already running (${printUrl(config.address, config.port)}). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
     );
   console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${printPlace(config)})`);
+  let signals = 0;
   for (const signal of ["SIGINT", "SIGTERM"] as const)
-    process.once(signal, () => {
-      server.stop().then(
+    process.on(signal, () => {
+      signals++;
+      if (signals > 2) process.exit(1);
+      // At a keyboard nobody waits: a drain is for what sends requests here. A second signal cuts it short.
+      server.stop(signal === "SIGTERM" && signals === 1 ? config.drain : 0).then(
         () => process.exit(0),
         (error: unknown) => fail(String(error)),
       );

@@ -2,6 +2,7 @@ import { createServer, type Server } from "node:http";
 import type { Log } from "../ports/log.ts";
 import { answerError, answerJson, type Handler } from "./answer.ts";
 import { isOwnHost } from "./is-own-request.ts";
+import { type Check, readReadiness } from "./readiness.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
 import { isFile } from "./serve-web.ts";
 
@@ -12,8 +13,8 @@ export interface Handlers {
   readonly metrics: Handler;
   /** Told of each request that begins; what it gives is told the status at the end, 0 if the asker was gone first. */
   readonly begin: (kind: "api" | "page" | "file" | "health" | "metrics") => (status: number) => void;
-  /** The store answers, and the server is not about to stop. */
-  readonly isReady: () => Promise<boolean>;
+  /** What has to be so before requests are sent here, by name. */
+  readonly checks: Readonly<Record<string, Check>>;
   readonly isStopping: () => boolean;
 }
 
@@ -41,8 +42,8 @@ export function createHttpServer(
       else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });
       else if (path === "/readyz") {
-        const ready = await handlers.isReady();
-        answerJson(response, ready ? 200 : 503, { ready });
+        const readiness = await readReadiness(handlers.checks);
+        answerJson(response, readiness.ready ? 200 : 503, readiness);
       } else await handlers.web(request, response);
     } catch (error) {
       if (request.destroyed && !request.complete) return;

@@ -2,6 +2,7 @@ import type { IncomingHttpHeaders, IncomingMessage, ServerResponse } from "node:
 import { type ApolloServer, HeaderMap } from "@apollo/server";
 import type { Context } from "../api/context.ts";
 import { answerError, type Handler } from "./answer.ts";
+import { type Reached, reachAsked, SEQUENCE_HEADER } from "./asked-sequence.ts";
 import { compressAnswer } from "./compress-answer.ts";
 import { isOwnOrigin } from "./is-own-request.ts";
 import { readBody } from "./read-body.ts";
@@ -11,6 +12,7 @@ export function serveGraphql(
   apollo: ApolloServer<Context>,
   createContext: (stop: AbortSignal) => Context,
   { largestBody, origins }: { readonly largestBody: number; readonly origins: readonly string[] },
+  reached: Reached,
 ): Handler {
   return async (request, response) => {
     if (!isOwnOrigin(request.headers, origins))
@@ -25,6 +27,7 @@ export function serveGraphql(
     if (body === "not UTF-8") return answerError(response, 400, "BAD_REQUEST", "The body is not UTF-8 text.");
     const parsed = parseBody(request.headers, body.text);
     if (parsed === undefined) return answerError(response, 400, "BAD_REQUEST", "The body is not JSON.");
+    if (!(await reachAsked(request, response, reached))) return;
     const {
       status,
       headers,
@@ -39,6 +42,7 @@ export function serveGraphql(
       context: async () => createContext(whenGone(response)),
     });
     for (const [name, value] of headers) response.setHeader(name, value);
+    response.setHeader(SEQUENCE_HEADER, reached.sequence());
     response.statusCode = status ?? 200;
     if (answer.kind === "complete") return await endWith(response, answer.string, request.headers);
     for await (const chunk of answer.asyncIterator) response.write(chunk);

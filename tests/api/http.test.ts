@@ -266,11 +266,14 @@ describe("a server that stops", () => {
     agent.destroy();
   }, 4000);
 
-  it("[A20] is not ready when its store fails", async () => {
+  it("[A20] [H2] is not ready when its store fails, and says so", async () => {
     const base = openMemoryStore();
     const store = { ...base, newestRevision: () => Promise.reject(new Error("gone")) };
     const server = await openHttp([], {}, store);
-    expect(await send(`${server.url}readyz`)).toMatchObject({ status: 503, text: '{"ready":false}\n' });
+    expect(await send(`${server.url}readyz`)).toMatchObject({
+      status: 503,
+      text: '{"ready":false,"not":{"store":"does not answer"}}\n',
+    });
     expect((await send(`${server.url}healthz`)).status).toBe(200);
     await server.stop();
   });

@@ -45,6 +45,9 @@ export async function openHttp(
       largestBody: 256_000,
       deadline: 10_000,
       highestCost: 10_000,
+      followEvery: 20,
+      longestWait: 200,
+      drain: 0,
     },
     ...settings,
   };
@@ -57,8 +60,8 @@ export async function openHttp(
   return {
     url: server.url,
     logged,
-    stop: async () => {
-      await server.stop();
+    stop: async (drain?: number) => {
+      await server.stop(drain);
       rmSync(webFolder, { recursive: true, force: true });
     },
   };
