@@ -4,8 +4,10 @@ import { restoreDump } from "./dump/restore-dump.ts";
 import { openStore, printPlace } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
+import { inWords, sayProgress } from "./say-progress.ts";
 
-const USAGE = "npm run restore -- file.jsonl  restores a dump into an empty data folder (SCRIBELINE_DATA)\n";
+const USAGE =
+  "npm run restore -- file.jsonl  restores a dump (or file.jsonl.zst) into an empty data folder (SCRIBELINE_DATA)\n";
 
 /** Restores a dump, whole or not at all. Exit status: 0, or 2 for a refusal. */
 async function main(): Promise<void> {
@@ -19,8 +21,14 @@ async function main(): Promise<void> {
   if (!("dataFolder" in config)) return refuse(...config);
   const store = await openStore(config, { readOnly: false });
   if (isProblem(store)) return refuse(store);
+  const progress = sayProgress();
   try {
-    const done = await restoreDump(store, file);
+    let edits = 0;
+    const done = await restoreDump(store, file, (record) => {
+      if (record.kind === "revision") edits += record.change.length;
+      progress.tell(() => `Restoring: ${inWords(edits)} edits`);
+    });
+    progress.done();
     if (isProblem(done)) return refuse(done);
     process.stderr.write(`Restored ${done.records} records of ${file} into ${printPlace(config)}\n`);
   } finally {

@@ -1,7 +1,8 @@
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import dumpSchema from "../../docs/formats/dump.schema.json" with { type: "json" };
 import pieceSchema from "../../docs/formats/piece.schema.json" with { type: "json" };
-import { dumpLine } from "../chain/seal-dump.ts";
+import { rememberText } from "../chain/change-text.ts";
+import { canonicalJson } from "../domain/canonical-json.ts";
 import { DUMP_FORMAT, type DumpRecord } from "../domain/dump.ts";
 import { type Problem, problem } from "../domain/problem.ts";
 import { findJson } from "../formats/find-json.ts";
@@ -45,9 +46,17 @@ export function readRecord(line: string, number: number): DumpRecord | Problem {
     return damaged(`is not as docs/formats/dump.schema.json wants it: ${wrong?.message}`, wrong?.path);
   }
   const record = value as DumpRecord;
-  if (dumpLine(record) !== `${line}\n`) return damaged("was changed: it is not canonical JSON.");
+  if (canonicalJson(record) !== line) return damaged("was changed: it is not canonical JSON.");
+  if (record.kind === "revision") {
+    const { change, ...rest } = record;
+    const end = line.length - canonicalJson(rest).length;
+    rememberText(change, line.slice(BEFORE_CHANGE.length, end));
+  }
   return record;
 }
+
+/** How the line of a revision begins. After the change comes a comma, where the rest by itself has a brace. */
+const BEFORE_CHANGE = '{"change":';
 
 function validatorOf(kind: string): ValidateFunction | undefined {
   const name = Object.hasOwn(DEFINITIONS, kind) ? DEFINITIONS[kind] : undefined;

@@ -67,7 +67,19 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
       "server/dump/",
       "docs/formats/",
     ],
-    packages: ["ajv/dist/2020.js", "node:fs", "node:stream", "node:stream/promises", "node:util"],
+    packages: ["ajv/dist/2020.js", "node:stream", "node:stream/promises"],
+  },
+  {
+    from: "server/keeping/",
+    folders: ["server/domain/", "server/ports/", "server/chain/", "server/dump/", "server/keeping/"],
+    packages: [
+      "node:fs",
+      "node:fs/promises",
+      "node:path",
+      "node:stream",
+      "node:stream/promises",
+      "node:zlib",
+    ],
   },
   {
     from: "server/seed/",
@@ -82,7 +94,10 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/formats/",
     folders: ["server/domain/", "server/formats/", "docs/formats/"],
-    packages: ["ajv", "ajv/dist/2020.js", "node:fs/promises"],
+    packages: [
+      ...["ajv", "ajv/dist/2020.js"],
+      ...["node:fs", "node:fs/promises", "node:stream", "node:util", "node:zlib"],
+    ],
   },
   {
     from: "server/api/",

@@ -18,7 +18,12 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const full = join(folder, "full");
 const fresh = (): string => mkdtempSync(join(folder, "fresh-"));
 
-const command = (name: "dump" | "restore" | "verify", data: string, args: readonly string[] = [], env = {}) =>
+const command = (
+  name: "dump" | "restore" | "verify" | "move",
+  data: string,
+  args: readonly string[] = [],
+  env = {},
+) =>
   runNode([`server/${name}-store.ts`, ...args], {
     SCRIBELINE_DATA: data,
     npm_lifecycle_event: name,
@@ -85,7 +90,7 @@ describe("[S18] the commands of the store", () => {
       ["STORE_UNREACHABLE", ["verify", data]],
       ["STORE_UNREACHABLE", ["dump", data]],
       ["DAMAGED_DUMP", ["restore", data, [cut]]],
-      ["DAMAGED_DUMP", ["restore", full, [cut]]],
+      ["STORE_NOT_EMPTY", ["restore", full, [cut]]],
       ["UNREADABLE_FILE", ["restore", data, [join(folder, "none.jsonl")]]],
       ["UNREADABLE_FILE", ["dump", full, [nowhere]]],
       ["WRONG_FORMAT", ["dump", full, [], { npm_config_loglevel: "notice" }]],
@@ -97,6 +102,35 @@ describe("[S18] the commands of the store", () => {
     }
     expect(existsSync(join(folder, "no"))).toBe(false);
     expect((await command("verify", full)).out).toMatch(/^1 revisions/);
+  });
+
+  it("[S55] move a store: both hashes are told, the old file keeps its bytes, and the new one is no longer empty", async () => {
+    const [from, to] = [fresh(), join(fresh(), "made")];
+    const store = answered(await openSqliteStore(storeFile(from)));
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    await store.close();
+    const before = readFileSync(storeFile(from));
+    const moved = await command("move", full, ["--from", from, "--to", to]);
+    expect(moved.exit).toBe(0);
+    const [, one, other] =
+      /^before ([0-9a-f]{64}) {2}.+\nafter {2}([0-9a-f]{64}) {2}.+\n$/.exec(moved.out) ?? [];
+    expect(one).toBeDefined();
+    expect(other).toBe(one);
+    expect(moved.err).toMatch(
+      /^Moved 1 revisions with 1 edits and 0 examinations; the two hashes are the same/,
+    );
+    expect(readFileSync(storeFile(from)).equals(before)).toBe(true);
+    expect((await command("dump", to)).out).toBe((await command("dump", from)).out);
+
+    const again = await command("move", full, ["--from", from, "--to", to]);
+    expect(again).toMatchObject({ exit: 2, out: "" });
+    expect(again.err).toMatch(/^STORE_NOT_EMPTY: /);
+    const unnamed = await command("move", from, ["--to", fresh()]);
+    expect(unnamed.out.slice(7, 71)).toBe(one);
+    expect((await command("move", from, ["--to", "neo4j://user:secret@"])).err).toMatch(
+      /^WRONG_FORMAT: (?!.*secret)/,
+    );
+    expect((await command("move", from)).err).toMatch(/^npm run move/);
   });
 
   it("leave an earlier dump as it was where a new one is refused", async () => {

@@ -11,7 +11,7 @@ import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
 const OLDEST_SQLITE = [3, 51, 3];
 
 /** Memory for pages of the file, in KiB: walks read the same few pages again and again. */
-const PAGES_KEPT_KIB = 65_536;
+export const PAGES_KEPT_KIB = 65_536;
 
 export interface OpenOptions {
   /** For a look at a store that a running server may hold: nothing is made, upgraded or written. */

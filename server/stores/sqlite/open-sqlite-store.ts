@@ -1,8 +1,6 @@
 import { textsOf } from "../../chain/change-text.ts";
 import { checkCommit } from "../../chain/check-commit.ts";
-import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
-import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
 import type { Claim } from "../../domain/claim.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Examination } from "../../domain/examination.ts";
@@ -22,6 +20,7 @@ import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
+import { restoreFile } from "./restore-file.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { sliceThings } from "./slice-things.ts";
 import { standingView } from "./standing-view.ts";
@@ -45,6 +44,12 @@ export async function openSqliteStore(
 function storeIn(database: Database, path: string): Store {
   const cache = neighbourhoodCache();
   let dataVersion = 0;
+  /** A restore that is under way: it writes over a connection of its own, and other writes wait for its end. */
+  let filled: Promise<unknown> = Promise.resolve();
+  const write = async <Answer>(what: () => Answer | Problem): Promise<Answer | Problem> => {
+    await filled;
+    return database.write(what);
+  };
   /** Reads one state, after forgetting what another program may have changed. */
   const read = async <Answer>(what: () => Answer): Promise<Answer> =>
     database.read(() => {
@@ -56,15 +61,17 @@ function storeIn(database: Database, path: string): Store {
 
   const writeExamination = async (
     id: ExaminationId,
-    write: ExaminationWrite,
-  ): Promise<Examination | Problem> =>
-    database.write(() => {
-      const next = nextVersion(id, (version) => findExamination(database, id, version), frozenCopy(write));
+    wanted: ExaminationWrite,
+  ): Promise<Examination | Problem> => {
+    const does = frozenCopy(wanted);
+    return write(() => {
+      const next = nextVersion(id, (version) => findExamination(database, id, version), does);
       if (isProblem(next)) return next;
       addVersion(database, next);
       noteWrite(database, { examination: { id, version: next.version } });
       return deepFreeze(next);
     });
+  };
 
   const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
     newestRevision: () => read(() => newestRevision(database)),
@@ -81,13 +88,13 @@ function storeIn(database: Database, path: string): Store {
     revision: (number) => read(() => findRevision(database, number)),
     history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),
     commit: async (commit) => {
-      const { change, expected } = frozenCopy(commit);
-      const done = database.write(() => {
+      const { change, expected, ...about } = frozenCopy(commit);
+      const done = await write(() => {
         const newest = newestRevision(database);
         const refusal = checkCommit(standingView(database), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;
         const texts = textsOf(change);
-        const revision = linkRevision(change, commit, newest, texts.change);
+        const revision = linkRevision(change, about, newest, texts.change);
         writeRevision(database, revision, change, texts);
         noteWrite(database, { revision: revision.number });
         return deepFreeze(revision);
@@ -122,28 +129,14 @@ function storeIn(database: Database, path: string): Store {
 
     dump: () => dumpFile(path),
     restore: async (records) => {
-      const content = await collectDump(records);
-      if (isProblem(content)) return content;
-      const done = database.write(() => restoreContent(database, content));
-      cache.clear();
+      const done = filled.then(() => restoreFile(path, records));
+      filled = done.catch(() => undefined);
       return done;
     },
     verify: () => read(() => verifyFile(database)),
-    close: async () => database.close(),
+    close: async () => {
+      await filled;
+      database.close();
+    },
   };
-}
-
-/** Makes every change of a dump anew, then puts its examinations in. Inside a write. */
-function restoreContent(database: Database, content: DumpContent): { readonly records: number } | Problem {
-  if (newestWrite(database) > 0) return storeNotEmpty();
-  for (const { revision, change } of content.revisions) {
-    const refusal = checkCommit(standingView(database), revision.number - 1, change, undefined);
-    if (refusal !== undefined) return changeDoesNotFit(revision.number, refusal);
-    writeRevision(database, revision, change);
-  }
-  for (const examination of content.examinations) addVersion(database, examination);
-  const revision = content.revisions.length;
-  if (revision + content.examinations.length > 0)
-    noteWrite(database, { ...(revision === 0 ? {} : { revision }), restored: true });
-  return { records: content.records };
 }

@@ -8,8 +8,14 @@ import { type Kind, parseBody } from "./read-things.ts";
 
 const KINDS: readonly Kind[] = ["term", "claim", "source"];
 
-/** The graph as it stands, looked up where it is asked for; terms, which many claims name, once. Inside a read or write. */
-export function standingView(database: Database): GraphView {
+/** Terms by id as they were read; `undefined` for an id that is none. */
+export type TermsRead = Map<string, Term | undefined>;
+
+/**
+ * The graph as it stands, looked up where it is asked for; terms, which many claims name, once, and kept in `terms`.
+ * Inside a read or write.
+ */
+export function standingView(database: Database, terms: TermsRead = new Map()): GraphView {
   const findText = (kind: Kind, id: string): string | undefined =>
     database.get<{ body: string }>(`SELECT body FROM ${kind} WHERE id = :id AND until = :stands`, {
       id,
@@ -19,7 +25,6 @@ export function standingView(database: Database): GraphView {
     const body = findText(kind, id);
     return body === undefined ? undefined : parseBody<Thing>(body);
   };
-  const terms = new Map<string, Term | undefined>();
   const findTerm = (id: string): Term | undefined => {
     if (!terms.has(id)) terms.set(id, find<Term>("term", id));
     return terms.get(id);

@@ -3,7 +3,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
+import { storeFile } from "#server/open-data.ts";
 import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
@@ -64,6 +66,23 @@ onNeo4j("[S18] [S43] the commands on a store of a Neo4j server", (server) => {
     expect(onServer.out).toBe(onFile.out);
     expect(onServer.out.length).toBeGreaterThan(500);
   }, 120_000);
+
+  it("[S55] move a store from a file to a server and back, with one hash all along", async () => {
+    const [data, back] = [join(folder, "old"), join(folder, "back")];
+    const store = answered(await openSqliteStore(storeFile(data)));
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    await store.close();
+    const address = server.address();
+    const there = await runNode(["server/move-store.ts", "--from", data, "--to", settingOf(address)]).ended;
+    expect(there.exit).toBe(0);
+    const home = await runNode(["server/move-store.ts", "--to", back], {
+      SCRIBELINE_STORE: settingOf(address),
+    }).ended;
+    const hashes = `${there.out}${home.out}`.match(/[0-9a-f]{64}/g) ?? [];
+    expect(hashes).toHaveLength(4);
+    expect(new Set(hashes).size).toBe(1);
+    expect(`${there.out}${there.err}${home.out}${home.err}`).not.toContain(address.password);
+  });
 
   it("refuse a setting that is no address", async () => {
     const { exit, err } = await runNode(["server/verify-store.ts"], { SCRIBELINE_STORE: "neo4j:secret" })

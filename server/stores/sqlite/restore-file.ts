@@ -1,0 +1,84 @@
+import { DatabaseSync } from "node:sqlite";
+import { textsOf } from "../../chain/change-text.ts";
+import { checkCommit } from "../../chain/check-commit.ts";
+import { checkDump } from "../../chain/check-dump.ts";
+import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import type { DumpRecord } from "../../domain/dump.ts";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import { type Database, wrapDatabase } from "./database.ts";
+import { addVersion } from "./examinations.ts";
+import { findMediumProblem } from "./find-medium-problem.ts";
+import { PAGES_KEPT_KIB } from "./open-file.ts";
+import { standingView, type TermsRead } from "./standing-view.ts";
+import { writeRevision } from "./write-rows.ts";
+import { newestWrite, noteWrite } from "./writes.ts";
+
+type Restored = { readonly records: number } | Problem;
+
+/** Terms kept while changes are checked. */
+const MOST_TERMS = 200_000;
+
+/**
+ * Makes every change of a dump anew while it is read, and puts its examinations in, as one transaction over a connection
+ * of its own: what reads the file meanwhile sees it empty, and no more of the dump is in memory than one revision.
+ */
+export async function restoreFile(
+  path: string,
+  records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
+): Promise<Restored> {
+  const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
+  try {
+    database.raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}; PRAGMA synchronous = full; BEGIN IMMEDIATE`);
+    const restored = newestWrite(database) > 0 ? storeNotEmpty() : await takeRecords(database, records);
+    if (isProblem(restored)) return restored;
+    database.raw.exec("COMMIT");
+    shrinkLog(database);
+    return restored;
+  } catch (failure) {
+    const refusal = findMediumProblem(failure);
+    if (refusal === undefined) throw failure;
+    return refusal;
+  } finally {
+    if (database.raw.isTransaction) database.raw.exec("ROLLBACK");
+    database.close();
+  }
+}
+
+async function takeRecords(
+  database: Database,
+  records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
+): Promise<Restored> {
+  const check = checkDump();
+  const terms: TermsRead = new Map();
+  let [revisions, versions] = [0, 0];
+  for await (const record of records) {
+    const refusal = check.take(record);
+    if (refusal !== undefined) return refusal;
+    if (record.kind === "revision") {
+      const { revision, change } = record;
+      const unfit = checkCommit(standingView(database, terms), revisions, change, undefined);
+      if (unfit !== undefined) return changeDoesNotFit(revision.number, unfit);
+      writeRevision(database, revision, change, textsOf(change));
+      for (const { kind, before, after } of change)
+        if (kind === "term") terms.delete((after ?? before)?.id ?? "");
+      if (terms.size > MOST_TERMS) terms.clear();
+      revisions++;
+    } else if (record.kind === "examination") {
+      addVersion(database, record.examination);
+      versions++;
+    }
+  }
+  const end = check.end();
+  if (!isProblem(end) && revisions + versions > 0)
+    noteWrite(database, { ...(revisions === 0 ? {} : { revision: revisions }), restored: true });
+  return end;
+}
+
+/** Takes the log, which holds the whole restore, into the file. Where somebody is reading, that comes later by itself. */
+function shrinkLog(database: Database): void {
+  try {
+    database.raw.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  } catch (failure) {
+    if (findMediumProblem(failure) === undefined) throw failure;
+  }
+}
