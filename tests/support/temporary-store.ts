@@ -56,6 +56,17 @@ export async function openForgetful(): Promise<Store> {
         return async function* () {
           yield* await inTurn(async () => store.dump());
         };
+      // What is read slice by slice needs a store that stays open while other calls close theirs.
+      if (method === "allTerms" || method === "allClaims")
+        return async function* (...args: readonly unknown[]) {
+          await last;
+          const reader = answered(await openSqliteStore(path, { readOnly: true }));
+          try {
+            yield* (reader[method] as (...args: readonly unknown[]) => AsyncIterable<unknown>)(...args);
+          } finally {
+            await reader.close();
+          }
+        };
       return (...args: readonly unknown[]) =>
         inTurn(() => (store[method] as (...args: readonly unknown[]) => Promise<unknown>)(...args));
     },
