@@ -16,6 +16,7 @@ import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
+import { tellFollower } from "./metrics/tell-follower.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -69,6 +70,7 @@ export async function startServer({
     operationNames(config.webFolder),
     now,
   );
+  metrics.join("follower", tellFollower(store, follower));
   const { weigher } = metrics;
   const apollo = createApollo({
     highestCost: config.highestCost,

@@ -87,6 +87,8 @@ describe("the numbers of a running server", () => {
     ).toBe(1);
     expect(await sample("scribeline_revision")).toBe(1);
     expect(await sample("scribeline_store_write")).toBe(2);
+    expect(await sample("scribeline_followed_write")).toBe(2);
+    expect(await sample("scribeline_writes_behind")).toBe(0);
     expect(await sample("process_resident_memory_bytes")).toBeGreaterThan(1_000_000);
     expect(await sample("process_cpu_seconds_total")).toBeGreaterThan(0);
     expect(await sample("scribeline_requests_under_way")).toBe(1);

@@ -8,6 +8,8 @@ import { fileURLToPath } from "node:url";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIGURATION = join(ROOT, "docs/deploy/haproxy.cfg");
+/** Milliseconds, as the files of docs/deploy set it. */
+const DRAIN = "4000";
 /** How long a server may take until it is ready on a busy machine, in milliseconds. */
 const LONGEST_START = 120_000;
 
@@ -59,6 +61,7 @@ export async function openTwo(
           SCRIBELINE_PORT: String(port),
           SCRIBELINE_ORIGINS: `https://${host}:${https}`,
           SCRIBELINE_DATA: folder,
+          SCRIBELINE_DRAIN: DRAIN,
         },
         ...settings,
       },
