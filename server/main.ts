@@ -17,6 +17,7 @@ import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
+import { tellResults } from "./metrics/tell-results.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -78,6 +79,7 @@ export async function startServer({
   });
   await apollo.start();
   const results = keepResults();
+  metrics.join("results", tellResults(results.counts));
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
       {

@@ -94,6 +94,17 @@ describe("the numbers of a running server", () => {
     expect(await sample("scribeline_requests_under_way")).toBe(1);
   });
 
+  it("[H12] count answers that were kept and served again", async () => {
+    const query = "query ($piece: PieceInput!) { examine(piece: $piece) { ... on Examined { report } } }";
+    const kept = async (outcome: string) => await sample("scribeline_kept_answers_total", { outcome });
+    const before = { hit: await kept("hit"), miss: await kept("miss") };
+    const first = await post(server.url, { query, variables: { piece: sawnChest } });
+    const again = await post(server.url, { query, variables: { piece: sawnChest } });
+    expect(again.text).toBe(first.text);
+    expect(await kept("miss")).toBe(before.miss + 1);
+    expect(await kept("hit")).toBe(before.hit + 1);
+  });
+
   it("[H13] hold nothing that anybody typed", async () => {
     const secret = "MrsSecretsChest";
     const title = { ...sawnChest, title: secret };
