@@ -16,8 +16,8 @@ export default defineConfig({
         test: {
           name: "node",
           environment: "node",
-          include: ["tests/{unit,laws,cases,handbook,stores,api,architecture,seed}/**/*.test.ts"],
-          exclude: ["tests/stores/neo4j/**"],
+          include: ["tests/{unit,laws,cases,handbook,stores,api,architecture,seed,faults}/**/*.test.ts"],
+          exclude: ["tests/stores/neo4j/**", "tests/faults/neo4j/**"],
           testTimeout: 30_000,
         },
       },
@@ -26,7 +26,7 @@ export default defineConfig({
         test: {
           name: "neo4j",
           environment: "node",
-          include: ["tests/stores/neo4j/**/*.test.ts"],
+          include: ["tests/{stores,faults}/neo4j/**/*.test.ts"],
           globalSetup: ["./tests/support/neo4j/global-setup.ts"],
           fileParallelism: false,
           testTimeout: 60_000,

@@ -2,8 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { RunningNeo4j } from "./found-neo4j.ts";
-import { startServer } from "./start-server.ts";
+import { type KillableNeo4j, startServer } from "./start-server.ts";
 
 const CACHE = fileURLToPath(new URL("../../../.cache/neo4j", import.meta.url));
 
@@ -11,7 +10,9 @@ const CACHE = fileURLToPath(new URL("../../../.cache/neo4j", import.meta.url));
 const VERSION = "5.26.30";
 
 /** A server from its jars, on the Java of this machine, if there is one; the jars are fetched once, by Maven. */
-export async function openFromJars(): Promise<RunningNeo4j | undefined> {
+export async function openFromJars(
+  env: Readonly<Record<string, string>> = {},
+): Promise<KillableNeo4j | undefined> {
   const version = process.env["NEO4J_TEST_VERSION"] || VERSION;
   const java = process.env["NEO4J_TEST_JAVA"] || "java";
   if (!isThere(java, "-version") || !isThere("openssl", "version")) return undefined;
@@ -20,7 +21,7 @@ export async function openFromJars(): Promise<RunningNeo4j | undefined> {
     if (!isThere("mvn", "--version")) return undefined;
     fetchJars(version, jars);
   }
-  return startServer({ java, jars, version });
+  return startServer({ java, jars, version }, env);
 }
 
 const isThere = (program: string, flag: string): boolean => spawnSync(program, [flag]).status === 0;

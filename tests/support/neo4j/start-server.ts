@@ -48,40 +48,67 @@ dbms.cypher.min_replan_interval=1h
 db.tx_log.preallocate=false
 `;
 
-/** Starts a server on a free port of this machine, with a password and a certificate. */
-export async function startServer({ java, jars, version }: Parts): Promise<RunningNeo4j> {
+/** A server that can be killed and started again on the same files and the same port. */
+export interface KillableNeo4j extends RunningNeo4j {
+  /** kill -9, until it is gone. */
+  kill(): Promise<void>;
+  startAgain(): Promise<void>;
+  /** Its own folder: what it was set up with, its data and logs. */
+  readonly home: string;
+}
+
+/**
+ * Starts a server on a free port of this machine, with a password and a certificate. `env` are settings of its process
+ * besides those of this one.
+ */
+export async function startServer(
+  { java, jars, version }: Parts,
+  env: Readonly<Record<string, string>> = {},
+): Promise<KillableNeo4j> {
   const home = temporaryFolder();
   const port = await findFreePort();
   for (const folder of ["conf", "data", "logs", "run"]) mkdirSync(join(home, folder));
   makeCertificate(join(home, "certificates"));
   writeFileSync(join(home, "conf", "neo4j.conf"), settings(home, port));
   const main = version.startsWith("5.") ? "CommunityEntryPoint" : "Neo4jCommunity";
-  const child = spawn(
-    java,
-    [
-      ...[...JVM, "-cp", join(jars, "*"), `org.neo4j.server.${main}`],
-      ...[`--home-dir=${home}`, `--config-dir=${join(home, "conf")}`, "--console-mode"],
-    ],
-    { stdio: ["ignore", "pipe", "pipe"] },
-  );
+  const args = [
+    ...[...JVM, "-cp", join(jars, "*"), `org.neo4j.server.${main}`],
+    ...[`--home-dir=${home}`, `--config-dir=${join(home, "conf")}`, "--console-mode"],
+  ];
+  let child: ChildProcess;
   const kill = (): void => void child.kill("SIGKILL");
+  const start = async (): Promise<void> => {
+    child = spawn(java, args, { stdio: ["ignore", "pipe", "pipe"], env: { ...process.env, ...env } });
+    try {
+      await untilStarted(child);
+    } catch (failure) {
+      kill();
+      throw failure;
+    }
+  };
+  const end = async (signal: "SIGKILL" | "SIGTERM"): Promise<void> => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    const ended = new Promise((resolve) => child.once("exit", resolve));
+    child.kill(signal);
+    const impatience = setTimeout(kill, 15_000);
+    await ended;
+    clearTimeout(impatience);
+  };
   process.once("exit", kill);
+  await start();
   try {
-    await untilStarted(child);
     await setPassword(`bolt://127.0.0.1:${port}`);
   } catch (failure) {
     kill();
     throw failure;
   }
   return {
-    ...{ host: `127.0.0.1:${port}`, user: "neo4j", password: PASSWORD, database: "neo4j" },
+    ...{ host: `127.0.0.1:${port}`, user: "neo4j", password: PASSWORD, database: "neo4j", home },
     from: `the jars of ${version}`,
+    kill: () => end("SIGKILL"),
+    startAgain: start,
     stop: async () => {
-      const ended = new Promise((resolve) => child.once("exit", resolve));
-      child.kill("SIGTERM");
-      const impatience = setTimeout(kill, 15_000);
-      await ended;
-      clearTimeout(impatience);
+      await end("SIGTERM");
       process.off("exit", kill);
       removeFolder(home);
     },
