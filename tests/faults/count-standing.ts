@@ -28,7 +28,7 @@ export async function countStanding(
 ): Promise<Omit<Counts, "faults" | "slowest" | "also">> {
   const standing = await readStanding(store);
   const places = placesOf(standing);
-  const findings: string[] = [...findGaps(standing)];
+  const findings: string[] = [...findGaps(standing), ...(await findUnnumbered(store, standing))];
   const accounted = new Set<string>();
   let stood = 0;
   for (const entry of entries) {
@@ -133,6 +133,36 @@ function findGaps({ revisions, versions }: Standing): readonly string[] {
     if (version !== (last.get(id) ?? 0) + 1) findings.push(`${id} has a gap before version ${version}`);
     last.set(id, version);
   }
+  return findings;
+}
+
+/** Every revision and every version came with one numbered write, without a gap, in the order of the revisions. */
+async function findUnnumbered(store: Store, { revisions, versions }: Standing): Promise<readonly string[]> {
+  const findings: string[] = [];
+  const numbered = new Map<string, number>();
+  let [last, revisionBefore] = [0, 0];
+  for (let isMore = true; isMore; ) {
+    const writes = await store.writesAfter(last, 1000);
+    for (const { sequence, revision, examination } of writes) {
+      if (sequence !== last + 1) findings.push(`write ${sequence} comes after write ${last}`);
+      if (revision !== undefined && revision !== revisionBefore + 1)
+        findings.push(`write ${sequence} made revision ${revision} after ${revisionBefore}`);
+      const made = examination ? versionPlace(examination.id, examination.version) : `revision ${revision}`;
+      numbered.set(made, (numbered.get(made) ?? 0) + 1);
+      [last, revisionBefore] = [sequence, revision ?? revisionBefore];
+    }
+    isMore = writes.length === 1000;
+  }
+  const stand = [
+    ...revisions.map(({ revision }) => `revision ${revision.number}`),
+    ...versions.map(({ id, version }) => versionPlace(id, version)),
+  ];
+  for (const place of stand)
+    if (numbered.get(place) !== 1)
+      findings.push(`${place} came with ${numbered.get(place) ?? 0} numbered writes`);
+  if (numbered.size !== stand.length || last !== stand.length)
+    findings.push(`${last} writes are numbered, and ${stand.length} stand`);
+  if ((await store.newestWrite()) !== last) findings.push(`the newest write is not number ${last}`);
   return findings;
 }
 

@@ -45,7 +45,9 @@ export function beginScribeline(
     }
     return child.exitCode;
   };
-  process.once("exit", () => child.kill("SIGKILL"));
+  const kill = (): void => void child.kill("SIGKILL");
+  process.once("exit", kill);
+  child.once("exit", () => process.off("exit", kill));
   const ready = new Promise<Doors | Ended>((resolve, reject) => {
     child.stdout?.on("data", () => {
       const line = said().match(/^\{"url".*\}$/m)?.[0];

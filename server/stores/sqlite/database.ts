@@ -1,6 +1,7 @@
 import type { DatabaseSync, SQLInputValue, SQLOutputValue, StatementSync } from "node:sqlite";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
+import { addDigest } from "./digest-of-version.ts";
 import { findMediumProblem } from "./find-medium-problem.ts";
 
 /** Named parameters of a statement. */
@@ -26,6 +27,7 @@ export interface Database {
 
 /** Wraps an open file; `release` lets go of what is held with it. */
 export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}): Database {
+  addDigest(raw);
   const prepared = new Map<string, StatementSync>();
   const prepare = (sql: string): StatementSync => {
     const known = prepared.get(sql);
@@ -54,8 +56,7 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
         raw.exec("BEGIN");
         return what();
       } catch (failure) {
-        const refusal = findMediumProblem(failure);
-        throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
+        throw asStoreFailed(failure);
       } finally {
         rollBack();
       }
@@ -67,9 +68,9 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
         if (!isProblem(answer)) raw.exec("COMMIT");
         return answer;
       } catch (failure) {
-        const refusal = findMediumProblem(failure);
-        if (refusal === undefined) throw failure;
-        return refusal;
+        const failed = asStoreFailed(failure);
+        if (failed instanceof StoreFailed) return failed.problem;
+        throw failure;
       } finally {
         rollBack();
       }
@@ -80,4 +81,10 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
       release();
     },
   };
+}
+
+/** A failure of the medium with what it means; any other as it is. */
+export function asStoreFailed(failure: unknown): unknown {
+  const refusal = findMediumProblem(failure);
+  return refusal === undefined ? failure : new StoreFailed(refusal, failure);
 }

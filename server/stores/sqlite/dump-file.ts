@@ -1,12 +1,12 @@
 import { sealDump } from "../../chain/seal-dump.ts";
-import type { Change } from "../../domain/change.ts";
 import type { DumpRecord } from "../../domain/dump.ts";
 import { isProblem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
-import type { Database } from "./database.ts";
+import { asStoreFailed, type Database } from "./database.ts";
 import { EXAMINATION_COLUMNS, examinationOf } from "./examinations.ts";
 import { openFile } from "./open-file.ts";
+import { parseStored } from "./parse-stored.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
 
 type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
@@ -20,6 +20,8 @@ export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
     // The moment of the dump is that of its first read.
     database.get("SELECT max(number) FROM revision");
     yield* sealDump(readRecords(database));
+  } catch (failure) {
+    throw asStoreFailed(failure);
   } finally {
     database.close();
   }
@@ -28,7 +30,7 @@ export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
 function* readRecords(database: Database): Generator<Kept> {
   const revisions = database.raw.prepare(`SELECT ${REVISION_COLUMNS}, change FROM revision ORDER BY number`);
   for (const row of revisions.iterate() as unknown as Iterable<Revision & { readonly change: string }>)
-    yield { kind: "revision", revision: revisionOf(row), change: JSON.parse(row.change) as Change };
+    yield { kind: "revision", revision: revisionOf(row), change: parseStored(row.change) };
   const versions = database.raw.prepare(
     `SELECT ${EXAMINATION_COLUMNS} FROM examination ORDER BY id, version`,
   );

@@ -4,6 +4,7 @@ import type { Examination, Piece } from "../../domain/examination.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
+import { parseStored } from "./parse-stored.ts";
 import { checkFirst } from "./read-things.ts";
 
 interface ExaminationRow {
@@ -25,7 +26,7 @@ export const examinationOf = (row: ExaminationRow): Examination =>
     ...(row.undo_to === null ? {} : { undoTo: row.undo_to }),
     deleted: row.deleted === 1,
     changedAt: row.changed_at,
-    piece: JSON.parse(row.piece) as Piece,
+    piece: parseStored<Piece>(row.piece),
   });
 
 /** One version, or the newest. */
@@ -46,8 +47,9 @@ export function findExamination(
 export function addVersion(database: Database, next: Examination): void {
   database.run("UPDATE examination SET newest = 0 WHERE id = :id AND newest = 1", { id: next.id });
   database.run(
-    `INSERT INTO examination (id, version, undo_to, deleted, changed_at, newest, piece)
-     VALUES (:id, :version, :undoTo, :deleted, :changedAt, 1, :piece)`,
+    `INSERT INTO examination (id, version, undo_to, deleted, changed_at, newest, piece, digest)
+     VALUES (:id, :version, :undoTo, :deleted, :changedAt, 1, :piece,
+             digest_of_version(:id, :version, :undoTo, :deleted, :changedAt, :piece))`,
     {
       id: next.id,
       version: next.version,

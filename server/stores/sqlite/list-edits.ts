@@ -3,7 +3,8 @@ import type { Revision } from "../../domain/revision.ts";
 import type { Page, PageAsk, PastEdit } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
-import { checkFirst, parseBody } from "./read-things.ts";
+import { parseStored } from "./parse-stored.ts";
+import { checkFirst } from "./read-things.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
 
 type Row = Revision & { readonly before: string | null; readonly after: string | null };
@@ -36,6 +37,6 @@ export function listEdits(database: Database, kind: Edit["kind"], id: string, pa
 const editFrom = (kind: Edit["kind"], { before, after }: Row): Edit =>
   ({
     kind,
-    ...(before === null ? {} : { before: parseBody(before) }),
-    ...(after === null ? {} : { after: parseBody(after) }),
+    ...(before === null ? {} : { before: parseStored(before) }),
+    ...(after === null ? {} : { after: parseStored(after) }),
   }) as Edit;

@@ -126,4 +126,9 @@ export const MIGRATIONS: readonly string[] = [
     SELECT 1, (SELECT max(number) FROM revision), 1
      WHERE EXISTS (SELECT 1 FROM revision) OR EXISTS (SELECT 1 FROM examination);
   `,
+  `
+  -- SHA-256 of a version (digest-of-version.ts), which the chain of hashes does not hold.
+  ALTER TABLE examination ADD COLUMN digest TEXT;
+  UPDATE examination SET digest = digest_of_version(id, version, undo_to, deleted, changed_at, piece);
+  `,
 ];

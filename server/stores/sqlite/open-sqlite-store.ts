@@ -133,7 +133,7 @@ function storeIn(database: Database, path: string): Store {
       filled = done.catch(() => undefined);
       return done;
     },
-    verify: () => read(() => verifyFile(database)),
+    verify: async () => verifyFile(path),
     close: async () => {
       await filled;
       database.close();

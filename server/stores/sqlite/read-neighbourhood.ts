@@ -6,7 +6,8 @@ import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Database } from "./database.ts";
 import type { NeighbourhoodCache, ReadClaim, TermSlot } from "./neighbourhood-cache.ts";
-import { parseBody, resolveRevision } from "./read-things.ts";
+import { parseStored } from "./parse-stored.ts";
+import { resolveRevision } from "./read-things.ts";
 import { WALK } from "./walk.ts";
 
 /** Reads a neighbourhood. The caller empties the cache of what was changed since it was filled. */
@@ -61,7 +62,7 @@ function readClaims(database: Database, cache: NeighbourhoodCache, rows: readonl
         CROSS JOIN claim ON claim.row = asked.value`,
       { rows: JSON.stringify(missing) },
     )) {
-      const read = readClaim(cache, parseBody<Claim>(body));
+      const read = readClaim(cache, parseStored<Claim>(body));
       cache.claims.set(row, read);
       found.push(read);
     }
@@ -99,7 +100,7 @@ function readWithBroader(
         CROSS JOIN term ON term.id = asked.value WHERE term.since <= :at AND :at < term.until`,
       { ids: JSON.stringify(missing), at },
     )) {
-      const term = parseBody<Term>(body);
+      const term = parseStored<Term>(body);
       const slot = cache.slotOf(term.id);
       slot.read = { term, since, until };
       slot.broader = term.broader === undefined ? undefined : cache.slotOf(term.broader);

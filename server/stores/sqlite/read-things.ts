@@ -1,4 +1,3 @@
-import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import {
   type ClaimFilter,
@@ -8,6 +7,7 @@ import {
   type TermFilter,
 } from "../../ports/store.ts";
 import type { Database, Parameters } from "./database.ts";
+import { parseStored } from "./parse-stored.ts";
 
 export type Kind = "term" | "claim" | "source";
 
@@ -34,11 +34,8 @@ export function readThings<Thing extends { readonly id: string }>(
       ORDER BY thing.id`,
     { ids: JSON.stringify(ids), at: resolveRevision(database, at) },
   );
-  return new Map(rows.map(({ body }) => parseBody<Thing>(body)).map((thing) => [thing.id, thing]));
+  return new Map(rows.map(({ body }) => parseStored<Thing>(body)).map((thing) => [thing.id, thing]));
 }
-
-/** A stored body as a value that can be shared. */
-export const parseBody = <Thing>(body: string): Thing => deepFreeze(JSON.parse(body) as Thing);
 
 /** A condition of a list, with what it asks for. */
 export interface Condition {
@@ -73,7 +70,7 @@ export function listThings<Thing extends { readonly id: string }>(
   );
   const shown = rows.slice(0, first);
   return {
-    rows: shown.map(({ body }) => parseBody<Thing>(body)),
+    rows: shown.map(({ body }) => parseStored<Thing>(body)),
     cursors: shown.map(({ id }) => id),
     hasMore: rows.length > first,
     total: total?.total ?? 0,

@@ -3,6 +3,7 @@ import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
+import { parseStored } from "./parse-stored.ts";
 import { checkFirst } from "./read-things.ts";
 
 /** The columns of a `Revision`, for a SELECT. */
@@ -48,5 +49,5 @@ export function readChange(database: Database, number: RevisionNumber): Change |
   const row = database.get<{ change: string }>("SELECT change FROM revision WHERE number = :number", {
     number,
   });
-  return row && deepFreeze(JSON.parse(row.change) as Change);
+  return row && parseStored<Change>(row.change);
 }

@@ -1,7 +1,8 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
 import type { Database } from "./database.ts";
-import { type Condition, type Kind, parseBody, resolveRevision } from "./read-things.ts";
+import { parseStored } from "./parse-stored.ts";
+import { type Condition, type Kind, resolveRevision } from "./read-things.ts";
 
 const ROWS_AT_ONCE = 500;
 
@@ -41,7 +42,7 @@ export async function* sliceThings<Thing>(
     );
     after = rows.at(-1)?.row ?? after;
     isMore = rows.length === ROWS_AT_ONCE;
-    if (rows.length > 0) yield rows.map(({ body }) => parseBody<Thing>(body));
+    if (rows.length > 0) yield rows.map(({ body }) => parseStored<Thing>(body));
     if (isMore) await nextTurn();
   }
 }

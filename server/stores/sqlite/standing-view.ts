@@ -4,7 +4,8 @@ import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Database } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
-import { type Kind, parseBody } from "./read-things.ts";
+import { parseStored } from "./parse-stored.ts";
+import type { Kind } from "./read-things.ts";
 
 const KINDS: readonly Kind[] = ["term", "claim", "source"];
 
@@ -23,7 +24,7 @@ export function standingView(database: Database, terms: TermsRead = new Map()): 
     })?.body;
   const find = <Thing>(kind: Kind, id: string): Thing | undefined => {
     const body = findText(kind, id);
-    return body === undefined ? undefined : parseBody<Thing>(body);
+    return body === undefined ? undefined : parseStored<Thing>(body);
   };
   const findTerm = (id: string): Term | undefined => {
     if (!terms.has(id)) terms.set(id, find<Term>("term", id));
@@ -37,7 +38,7 @@ export function standingView(database: Database, terms: TermsRead = new Map()): 
           ORDER BY thing.id`,
         { kind, named, by, stands: STILL_STANDS },
       )
-      .map(({ body }) => ({ kind: by, thing: parseBody(body) }) as Standing);
+      .map(({ body }) => ({ kind: by, thing: parseStored(body) }) as Standing);
   return {
     findText,
     findTerm,

@@ -3,11 +3,14 @@ import { findBrokenLink } from "../../chain/find-broken-link.ts";
 import { NO_HASH } from "../../chain/link-revision.ts";
 import { storeTampered } from "../../chain/refusals.ts";
 import type { Change } from "../../domain/change.ts";
-import type { Problem } from "../../domain/problem.ts";
+import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
+import { DIGESTED } from "./digest-of-version.ts";
 import { storeCorrupt } from "./find-medium-problem.ts";
 import { MIGRATIONS } from "./migrations.ts";
+import { openFile } from "./open-file.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
 import { writeRevision } from "./write-rows.ts";
 import { findBrokenWrite } from "./writes.ts";
@@ -23,13 +26,27 @@ const FOLLOWING: readonly { readonly table: string; readonly key: string }[] = [
   { table: "naming", key: "kind, named, by, row" },
 ];
 
+type Verified = { readonly revisions: number; readonly head: string } | Problem;
+
 /**
  * Makes every change again in an empty database and compares: the hashes, then all rows that follow from the changes.
- * Refuses with the first revision that does not check.
+ * Refuses with the first revision that does not check. The file is read over a connection of its own: one that is open
+ * keeps pages in memory and would not see what became of them on the disk.
  */
-export function verifyFile(
-  database: Database,
-): { readonly revisions: number; readonly head: string } | Problem {
+export function verifyFile(path: string): Verified {
+  const database = openFile(path, { readOnly: true, patience: 2000 });
+  if (isProblem(database)) return database;
+  try {
+    return database.read(() => verifyContent(database));
+  } catch (failure) {
+    if (failure instanceof StoreFailed) return failure.problem;
+    throw failure;
+  } finally {
+    database.close();
+  }
+}
+
+function verifyContent(database: Database): Verified {
   const sound = database.get<{ integrity_check: string }>("PRAGMA integrity_check(1)")?.integrity_check;
   if (sound !== "ok") return storeCorrupt(`integrity check: ${sound}`);
   const replay = wrapDatabase(new DatabaseSync(":memory:"));
@@ -105,8 +122,13 @@ function nextRow(rows: Iterator<unknown>): Row | undefined {
   return done ? undefined : (value as Row);
 }
 
-/** Versions run from 1 without a gap, and exactly the last is the newest. */
+/** Versions are what was written, run from 1 without a gap, and exactly the last is the newest. */
 function findBrokenVersion(database: Database): Problem | undefined {
+  const other = database.get<{ id: string; version: number }>(
+    `SELECT id, version FROM examination WHERE digest IS NOT digest_of_version(${DIGESTED}) LIMIT 1`,
+  );
+  if (other)
+    return storeCorrupt(`version ${other.version} of examination ${other.id} is not what was written`);
   const row = database.get<{ id: string }>(
     `SELECT id FROM examination GROUP BY id
       HAVING min(version) <> 1 OR max(version) <> count(*) OR sum(newest) <> 1

@@ -1,11 +1,14 @@
 import { DatabaseSync } from "node:sqlite";
 import { describe, expect, it } from "vitest";
 import type { Problem } from "#server/domain/problem.ts";
+import type { Store } from "#server/ports/store.ts";
+import { StoreFailed } from "#server/ports/store-failed.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
-import { answered } from "#tests/support/expect-answer.ts";
+import { answered, refusedWith } from "#tests/support/expect-answer.ts";
+import { dumpOf } from "#tests/support/read-all.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 
 const saw = aTerm("tool.saw", { broader: "tool.any" });
@@ -119,4 +122,48 @@ it("[S6] finds a gap in the versions of an examination", async () => {
     expect(code).toBe("STORE_CORRUPT");
     expect(message).toContain("examination.a");
   }
+});
+
+describe("[T8] verify finds a version of an examination that is not what was written:", () => {
+  it.each([
+    "UPDATE examination SET piece = replace(piece, 'A piece', 'A peace') WHERE version = 2",
+    "UPDATE examination SET piece = 'no JSON' WHERE version = 1",
+    "UPDATE examination SET changed_at = '2020-01-01T00:00:00.000Z' WHERE version = 1",
+    "UPDATE examination SET undo_to = NULL WHERE version = 2",
+    "UPDATE examination SET deleted = 1 WHERE version = 2",
+    "UPDATE examination SET digest = NULL WHERE version = 1",
+  ])("%s", async (sql) => {
+    const { code, message } = await verifiedAfter(await filledFile(), sql);
+    expect(code).toBe("STORE_CORRUPT");
+    expect(message).toContain("examination.a is not what was written");
+  });
+});
+
+describe("[T8] a text that was damaged is STORE_CORRUPT", () => {
+  const damaged = async (sql: string): Promise<Store> => {
+    const path = await filledFile();
+    const raw = new DatabaseSync(path);
+    raw.exec(sql);
+    raw.close();
+    return answered(await openSqliteStore(path));
+  };
+  const failure = async (read: Promise<unknown>): Promise<string> => {
+    const error: unknown = await read.then(
+      () => undefined,
+      (thrown: unknown) => thrown,
+    );
+    return error instanceof StoreFailed ? error.problem.code : String(error);
+  };
+
+  it("for reads, a dump, and a write that reads it", async () => {
+    const store = await damaged(
+      "UPDATE examination SET piece = substr(piece, 9) WHERE version = 2; UPDATE term SET body = substr(body, 9)",
+    );
+    expect(await failure(store.examination("examination.a" as never))).toBe("STORE_CORRUPT");
+    expect(await failure(store.terms([saw.id]))).toBe("STORE_CORRUPT");
+    expect(await failure(dumpOf(store))).toBe("STORE_CORRUPT");
+    const renamed = { ...saw, note: "Blunt." };
+    expect(refusedWith(await store.commit(aCommit(replacing(saw, renamed))))).toBe("STORE_CORRUPT");
+    await store.close();
+  });
 });
