@@ -52,9 +52,10 @@ export async function openForgetful(): Promise<Store> {
           if (!isClosed) await store.close();
           isClosed = true;
         };
-      if (method === "dump")
-        return async function* () {
-          yield* await inTurn(async () => store.dump());
+      if (method === "dump" || method === "allTerms" || method === "allClaims")
+        return async function* (...args: readonly unknown[]) {
+          const call = store[method] as (...args: readonly unknown[]) => AsyncIterable<unknown>;
+          yield* await inTurn(async () => call.apply(store, [...args]));
         };
       // What is read slice by slice needs a store that stays open while other calls close theirs.
       if (method === "allTerms" || method === "allClaims")

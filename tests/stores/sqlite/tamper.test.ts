@@ -162,8 +162,8 @@ describe("[T8] a text that was damaged is STORE_CORRUPT", () => {
     expect(await failure(store.examination("examination.a" as never))).toBe("STORE_CORRUPT");
     expect(await failure(store.terms([saw.id]))).toBe("STORE_CORRUPT");
     expect(await failure(dumpOf(store))).toBe("STORE_CORRUPT");
-    const renamed = { ...saw, note: "Blunt." };
-    expect(refusedWith(await store.commit(aCommit(replacing(saw, renamed))))).toBe("STORE_CORRUPT");
+    const narrower = aTerm("tool.fret-saw", { broader: "tool.saw" });
+    expect(refusedWith(await store.commit(aCommit(adding(narrower))))).toBe("STORE_CORRUPT");
     await store.close();
   });
 });
