@@ -1,6 +1,6 @@
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { FoundNeo4j } from "#tests/support/neo4j/found-neo4j.ts";
 import type { KillableNeo4j } from "#tests/support/neo4j/start-server.ts";
-import type { RandomSource } from "#tests/support/random-source.ts";
 import type { Counts } from "./counts.ts";
 
 /** What a fault needs from outside. */

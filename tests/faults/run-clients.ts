@@ -1,5 +1,5 @@
 import type { ExaminationId } from "#server/domain/ids.ts";
-import type { RandomSource } from "#tests/support/random-source.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { Ledger } from "./ledger.ts";
 import type { Doors } from "./scribeline-process.ts";
 import { sendWrite } from "./send-write.ts";

@@ -2,7 +2,7 @@ import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "./counts.ts";
 import type { Fault } from "./fault.ts";
 import { FAULTS } from "./faults.ts";

@@ -1,4 +1,4 @@
-import { randomSource } from "#tests/support/random-source.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "./counts.ts";
 import type { Fault, Means } from "./fault.ts";
 

@@ -2,11 +2,11 @@ import { closeSync, copyFileSync, openSync, readFileSync, writeFileSync, writeSy
 import { join } from "node:path";
 import { canonicalJson } from "#server/domain/canonical-json.ts";
 import { isProblem } from "#server/domain/problem.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { Store } from "#server/ports/store.ts";
 import { StoreFailed } from "#server/ports/store-failed.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import type { RandomSource } from "#tests/support/random-source.ts";
 import { allRows } from "#tests/support/read-all.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";

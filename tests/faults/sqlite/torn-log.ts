@@ -1,9 +1,9 @@
 import { readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { isProblem } from "#server/domain/problem.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
-import type { RandomSource } from "#tests/support/random-source.ts";
 import { countStanding } from "../count-standing.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";

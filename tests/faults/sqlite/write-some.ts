@@ -1,8 +1,8 @@
 import type { ExaminationId } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
+import type { RandomSource } from "#server/generator/random-source.ts";
 import type { Store } from "#server/ports/store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
-import type { RandomSource } from "#tests/support/random-source.ts";
 import type { Entry } from "../ledger.ts";
 import { type Answer, changeOf, pieceOf, type Write } from "../write.ts";
 
