@@ -54,8 +54,13 @@ export async function openForgetful(): Promise<Store> {
         };
       if (method === "dump" || method === "allTerms" || method === "allClaims")
         return async function* (...args: readonly unknown[]) {
-          const call = store[method] as (...args: readonly unknown[]) => AsyncIterable<unknown>;
-          yield* await inTurn(async () => call.apply(store, [...args]));
+          // Read to the end before the next call closes the store.
+          yield* await inTurn(async () => {
+            const read: unknown[] = [];
+            const call = store[method] as (...args: readonly unknown[]) => AsyncIterable<unknown>;
+            for await (const each of call(...args)) read.push(each);
+            return read;
+          });
         };
       // What is read slice by slice needs a store that stays open while other calls close theirs.
       if (method === "allTerms" || method === "allClaims")
