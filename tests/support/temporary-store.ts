@@ -52,15 +52,9 @@ export async function openForgetful(): Promise<Store> {
           if (!isClosed) await store.close();
           isClosed = true;
         };
-      if (method === "dump" || method === "allTerms" || method === "allClaims")
-        return async function* (...args: readonly unknown[]) {
-          // Read to the end before the next call closes the store.
-          yield* await inTurn(async () => {
-            const read: unknown[] = [];
-            const call = store[method] as (...args: readonly unknown[]) => AsyncIterable<unknown>;
-            for await (const each of call(...args)) read.push(each);
-            return read;
-          });
+      if (method === "dump")
+        return async function* () {
+          yield* await inTurn(async () => store.dump());
         };
       // What is read slice by slice needs a store that stays open while other calls close theirs.
       if (method === "allTerms" || method === "allClaims")
