@@ -1,6 +1,7 @@
 import { randomInt } from "node:crypto";
 import packageJson from "../package.json" with { type: "json" };
 import { keepResults } from "./again/keep-results.ts";
+import { openStandings } from "./again/open-standings.ts";
 import { createContext } from "./api/context.ts";
 import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
@@ -59,11 +60,10 @@ export async function startServer({
   readonly log: Log;
 }): Promise<RunningServer> {
   const now = () => performance.now();
-  const follower = followWrites(store, [], {
-    after: await newestOrClose(store),
-    every: config.followEvery,
-    log,
-  });
+  const after = await newestOrClose(store);
+  const results = keepResults();
+  const standings = openStandings({ store, log, results });
+  const follower = followWrites(store, [standings.follow], { after, every: config.followEvery, log });
   const own = followOwnWrites(store, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(
     { store: own.store, weigher: openWeigher() },
@@ -78,7 +78,6 @@ export async function startServer({
     ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },
   });
   await apollo.start();
-  const results = keepResults();
   metrics.join("results", tellResults(results.counts));
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
@@ -86,7 +85,7 @@ export async function startServer({
         store: withinDeadline(metrics.store, config.deadline, now),
         tables,
         now: () => new Date().toISOString(),
-        ...{ newSuffix, weigher, results },
+        ...{ newSuffix, weigher, results, standings },
       },
       stop,
     );

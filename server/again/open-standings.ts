@@ -151,7 +151,7 @@ export function openStandings({ store, log, results, ...options }: StandingsOpti
   return {
     find: (id) => {
       const stood = kept.get(id);
-      return stood && { ...stood, upToDate: !queue.has(id) };
+      return stood && { ...stood, upToDate: !queue.has(id), knownTo: Math.max(handled, stood.revision) };
     },
     looked: (id) => {
       if (!isKnown(id)) return;

@@ -5,13 +5,14 @@ import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import type { Report } from "../domain/report.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
+import { revisionAt } from "../ports/revision-at.ts";
+import type { Standing } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
 import { askFor } from "../reasoning/ask-for.ts";
 import { digestNeighbourhood } from "./digest-neighbourhood.ts";
 import type { Reads } from "./impact-index.ts";
 import { digestPiece } from "./keep-results.ts";
 import { readsOf } from "./reads-of.ts";
-import { revisionAt } from "./revision-at.ts";
 
 /** What is kept of one stored examination. */
 export interface Stood {
@@ -20,7 +21,7 @@ export interface Stood {
   /** Of all that the answer follows from (K1). */
   readonly digest: string;
   readonly verdicts: Verdicts;
-  readonly since: { readonly revision: RevisionNumber; readonly verdicts: Verdicts };
+  readonly since: Standing["since"];
 }
 
 export interface Stander {
@@ -48,14 +49,15 @@ export async function stand(
   const result = (since: Stood["since"]) => ({
     ...{ stood: { ...stood, since }, reads: readsOf(now, ask), isCutOff },
   });
-  if (before?.version === version) return result(before.since);
+  if (before?.version === version)
+    return result(isCutOff ? before.since : { ...before.since, isSame: false });
   const revision = Math.min(now.revision, await revisionAt(store, changedAt));
-  if (revision === now.revision) return result({ revision, verdicts });
+  if (revision === now.revision) return result({ revision, verdicts, isSame: true });
   await rest();
   const then = await store.neighbourhood({ ...ask, at: revision });
-  if (digestOn(then) === digest) return result({ revision, verdicts });
+  if (digestOn(then) === digest) return result({ revision, verdicts, isSame: true });
   await rest();
-  return result({ revision, verdicts: verdictsOn(piece, then, report) });
+  return result({ revision, verdicts: verdictsOn(piece, then, report), isSame: false });
 }
 
 /** What a piece comes to on a neighbourhood. */

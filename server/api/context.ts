@@ -2,6 +2,7 @@ import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { ReferenceTables } from "../ports/reference-tables.ts";
 import type { Results } from "../ports/results.ts";
+import type { Standings } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
 import type { Weigher } from "../ports/weigher.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
@@ -14,6 +15,7 @@ export interface Ports {
   readonly newSuffix: NewSuffix;
   readonly weigher: Weigher;
   readonly results: Results;
+  readonly standings: Standings;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */

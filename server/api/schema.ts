@@ -20,6 +20,7 @@ import { addRegion } from "./types/region.ts";
 import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
 import { addSource } from "./types/source.ts";
+import { addStanding } from "./types/standing.ts";
 import { addTerm } from "./types/term.ts";
 import { addWeighed } from "./types/weighed.ts";
 
@@ -39,6 +40,7 @@ export function buildSchema(): GraphQLSchema {
   addPiece(b);
   addExamination(b);
   addExamined(b);
+  addStanding(b);
   addWeighed(b);
   addReportWords(b);
   addRefused(b);

@@ -38,7 +38,9 @@ export function verdictsOf(report: Report): Verdicts {
     findings: report.findings
       .map((finding) => ({ id: finding.id, verdict: verdictOf(finding) }))
       .sort((a, b) => compareText(a.id, b.id)),
-    ruleOuts: [...new Set(report.ruleOuts.map((ruleOut) => textOf(ruleOut, report)))].sort(),
+    ruleOuts: [
+      ...new Set(report.ruleOuts.map((ruleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, report)))),
+    ].sort(),
     parts: report.parts.map(({ part, speaks }) => ({ part, speaks })),
   };
 }
@@ -55,11 +57,8 @@ function verdictOf(finding: Finding): FindingVerdict {
   return kept;
 }
 
-function textOf(ruleOut: RuleOut, report: Report): string {
-  const { hardness, against, findings, parts } = ruleOut;
-  const verdict: RuleOutVerdict = {
-    ...{ hardness, against, findings, parts },
-    everywhere: holdsEverywhere(ruleOut, report),
-  };
-  return JSON.stringify(verdict);
-}
+export const ruleOutVerdictOf = (ruleOut: RuleOut, report: Report): RuleOutVerdict => ({
+  ...{ hardness: ruleOut.hardness, against: ruleOut.against },
+  ...{ findings: ruleOut.findings, parts: ruleOut.parts },
+  everywhere: holdsEverywhere(ruleOut, report),
+});

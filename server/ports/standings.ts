@@ -8,11 +8,18 @@ export interface Standing {
   readonly version: number;
   /** The revision on which it was examined last. */
   readonly revision: RevisionNumber;
-  /** No later change that is known of can have touched it. */
+  /** No later change, up to `knownTo`, can have touched it, and its record is the same. */
   readonly upToDate: boolean;
+  /** The newest revision that was dealt with. */
+  readonly knownTo: RevisionNumber;
   readonly verdicts: Verdicts;
   /** What the same piece came to on the graph that stood when it was last changed. */
-  readonly since: { readonly revision: RevisionNumber; readonly verdicts: Verdicts };
+  readonly since: {
+    readonly revision: RevisionNumber;
+    readonly verdicts: Verdicts;
+    /** All that is read is known to be as it was: nothing changed since. */
+    readonly isSame: boolean;
+  };
 }
 
 /** The stored examinations, examined again after each change of the graph (K5 to K8). */

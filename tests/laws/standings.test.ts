@@ -88,10 +88,11 @@ describe("stored examinations", () => {
             const on = changedOn.get(name) as number;
             expect(standing).toMatchObject({ version: stored.version, upToDate: true });
             expect(standing?.verdicts).toEqual(await freshVerdicts(store, stored.piece));
-            expect(standing?.since).toEqual({
+            expect(standing?.since).toMatchObject({
               revision: on,
               verdicts: await freshVerdicts(store, stored.piece, on),
             });
+            if (standing?.since.isSame) expect(standing.since.verdicts).toEqual(standing.verdicts);
             if (standing && turnsBetween(standing.since.verdicts, standing.verdicts)) turned++;
           }
           expect(failures).toEqual([]);

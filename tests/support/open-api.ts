@@ -7,9 +7,18 @@ import { isProblem } from "#server/domain/problem.ts";
 import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import type { Log } from "#server/ports/log.ts";
 import { tablesOf } from "#server/ports/reference-tables.ts";
+import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { weighHere } from "#server/weigher/weigh-here.ts";
+
+/** As it is right after a start: no examination was examined again yet. */
+const NOTHING_STANDS: Standings = {
+  find: () => undefined,
+  looked: () => {},
+  touchedBy: async () => new Set(),
+  progress: () => ({ known: 0, waiting: 0, left: 0 }),
+};
 
 type LogLine = Parameters<Log>[0];
 
@@ -46,7 +55,7 @@ export async function openApi(
       store,
       tables: tablesOf(rows),
       now: () => "2026-02-02T00:00:00Z",
-      ...{ newSuffix, weigher: weighHere, results },
+      ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS },
     });
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");

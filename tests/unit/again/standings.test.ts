@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { openStandings, type StandingsOptions } from "#server/again/open-standings.ts";
 import { openQueue } from "#server/again/queue.ts";
-import { revisionAt } from "#server/again/revision-at.ts";
 import type { Change } from "#server/domain/change.ts";
 import type { Claim } from "#server/domain/claim.ts";
 import { type ExaminationId, id } from "#server/domain/ids.ts";
 import { problem } from "#server/domain/problem.ts";
 import { turnsBetween } from "#server/domain/turns.ts";
+import { revisionAt } from "#server/ports/revision-at.ts";
 import type { Store } from "#server/ports/store.ts";
 import { StoreFailed } from "#server/ports/store-failed.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";

@@ -141,6 +141,22 @@ export type Basis =
 
 export type ChangeExaminationResult = ExaminationChanged | Refused;
 
+/** What the newest revision makes of a stored piece that an earlier one did not. */
+export type ChangedSince = {
+  readonly __typename?: 'ChangedSince';
+  readonly claimCount: Scalars['Int']['output'];
+  /** Claims the answer is read from that are new or otherwise than they were. */
+  readonly claims: ReadonlyArray<Claim>;
+  /** Claims it was read from and is no longer, as they stood. */
+  readonly gone: ReadonlyArray<Claim>;
+  /** The conclusion as it was; null if it reads the same. */
+  readonly headlineBefore?: Maybe<Scalars['String']['output']>;
+  /** What is said otherwise; none where the claims changed nothing of it. */
+  readonly lines: ReadonlyArray<TurnLine>;
+  /** The earlier revision. */
+  readonly since: Scalars['Int']['output'];
+};
+
 /** What the examiner assumes of this piece in place of the usual odds. */
 export type ChosenOdds = {
   readonly __typename?: 'ChosenOdds';
@@ -350,6 +366,8 @@ export type Examination = Node & {
   readonly examined: ExamineResult;
   readonly id: Scalars['ID']['output'];
   readonly piece: Piece;
+  /** How it stands, and what changed since the revision asked for or since its record was changed, whichever is later. */
+  readonly standing: Standing;
   /** Counts the changes; a change names the version it was made on. */
   readonly version: Scalars['Int']['output'];
 };
@@ -357,6 +375,11 @@ export type Examination = Node & {
 
 export type ExaminationExaminedArgs = {
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type ExaminationStandingArgs = {
+  since?: InputMaybe<Scalars['Int']['input']>;
 };
 
 export type ExaminationChanged = {
@@ -1206,6 +1229,17 @@ export type SourceEdge = {
   readonly node: Source;
 };
 
+/** How a stored examination stands: each is examined again in the background when the graph changes. */
+export type Standing = {
+  readonly __typename?: 'Standing';
+  /** What changed since; null if nothing did. */
+  readonly changedSince?: Maybe<ChangedSince>;
+  /** The revision on which it was examined again last; null before the first time. */
+  readonly revision?: Maybe<Scalars['Int']['output']>;
+  /** No later change that this process knows of can have touched it. */
+  readonly upToDate: Scalars['Boolean']['output'];
+};
+
 /** One step of a chain; `depth` indents it below what it supports. */
 export type StepInWords = {
   readonly __typename?: 'StepInWords';
@@ -1317,6 +1351,24 @@ export type TermKind =
   | 'REGION'
   | 'STYLE'
   | 'TOOL';
+
+export type TurnKind =
+  | 'FINDING'
+  | 'PART'
+  | 'RECORD'
+  | 'RULE_OUT';
+
+/** One thing that is said otherwise than before. */
+export type TurnLine = {
+  readonly __typename?: 'TurnLine';
+  readonly before: Scalars['String']['output'];
+  readonly kind: TurnKind;
+  readonly now: Scalars['String']['output'];
+  /** What it is about; of a rule-out, its sentence. */
+  readonly says: Scalars['String']['output'];
+  /** The strip to look at, where there is one: a finding. */
+  readonly strip?: Maybe<Scalars['ID']['output']>;
+};
 
 /** One way of a `requires`: all its terms are needed. */
 export type Way = {

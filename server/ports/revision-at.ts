@@ -1,5 +1,5 @@
 import type { RevisionNumber } from "../domain/revision.ts";
-import type { Store } from "../ports/store.ts";
+import type { Store } from "./store.ts";
 
 /** The newest revision that stood at a time (ISO 8601, UTC), as far as the clocks of those who made them agree; 0 before the first. */
 export async function revisionAt(

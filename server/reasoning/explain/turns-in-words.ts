@@ -1,0 +1,75 @@
+import type { Report, RuleOut } from "../../domain/report.ts";
+import type { TurnLine, TurnsInWords } from "../../domain/turn-words.ts";
+import type { Turns } from "../../domain/turns.ts";
+import { type RuleOutVerdict, ruleOutVerdictOf } from "../../domain/verdicts.ts";
+import { findingInShort } from "./finding-in-words.ts";
+import { headline } from "./headline.ts";
+import { capitalise } from "./list-in-words.ts";
+import { type ReportReader, subjectInWords } from "./report-reader.ts";
+import { ruleOutInWords } from "./rule-out-in-words.ts";
+
+const SPEAKS: Readonly<Record<Report["parts"][number]["speaks"], string>> = {
+  "against-hard": "cannot be of the claimed years",
+  "against-soft": "unusual for the claimed years",
+  sign: "shows a sign of alteration",
+  for: "can be of the claimed years",
+  nothing: "says nothing of the date",
+  "not-looked": "not looked at",
+};
+
+/** What changed between two reports on one piece: findings first, then what they alone do not tell. */
+export function turnsInWords(turns: Turns, before: ReportReader, now: ReportReader): TurnsInWords {
+  const [was, is] = [headline(before), headline(now)];
+  const turned = new Set(turns.findings.map(({ id }) => id));
+  const ofTurned = new Set(turns.findings.flatMap(({ id }) => now.findingOf(id)?.part ?? []));
+  return {
+    ...(was === is ? {} : { headlineBefore: was, headline: is }),
+    lines: [
+      ...turns.findings.flatMap(({ id }) => findingLine(id, before, now)),
+      ...turns.ruleOuts.came
+        .filter((one) => !isTold(one, turned))
+        .flatMap((one) => ruleOutLine(one, now, true)),
+      ...turns.ruleOuts.went
+        .filter((one) => !isTold(one, turned))
+        .flatMap((one) => ruleOutLine(one, before, false)),
+      ...turns.parts
+        .filter(({ part }) => !ofTurned.has(part))
+        .map(
+          ({ part, from, to }): TurnLine => ({
+            ...{ kind: "part", says: capitalise(now.partOf(part)) },
+            before: SPEAKS[from ?? "not-looked"],
+            now: SPEAKS[to ?? "not-looked"],
+          }),
+        ),
+    ],
+  };
+}
+
+/** A finding against what is claimed is told by the finding. */
+const isTold = ({ against, findings }: RuleOutVerdict, turned: ReadonlySet<string>): boolean =>
+  against !== "parts" && findings.every((finding) => turned.has(finding));
+
+function findingLine(id: string, before: ReportReader, now: ReportReader): readonly TurnLine[] {
+  const [was, is] = [before.findingOf(id), now.findingOf(id)];
+  if (was === undefined || is === undefined) return [];
+  const says = capitalise(subjectInWords(is, now));
+  return [{ kind: "finding", strip: id, says, before: findingInShort(was), now: findingInShort(is) }];
+}
+
+function ruleOutLine(one: RuleOutVerdict, reader: ReportReader, came: boolean): readonly TurnLine[] {
+  const text = JSON.stringify(one);
+  const found = reader.report.ruleOuts.find(
+    (ruleOut: RuleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, reader.report)) === text,
+  );
+  if (found === undefined) return [];
+  const stands = one.hardness === "physical" ? "ruled out" : "unusual";
+  const [strip] = one.findings;
+  return [
+    {
+      ...{ kind: "rule-out", says: ruleOutInWords(found, reader).says },
+      ...(strip === undefined ? {} : { strip }),
+      before: came ? "nothing against it" : stands,
+      now: came ? stands : "nothing against it",
+    },
+  ];
+}
