@@ -110,6 +110,7 @@ export async function startServer({
   );
   const closeRest = async () => {
     await follower.stop();
+    await standings.stop();
     await apollo.stop();
     await weigher.close();
     metrics.stop();
