@@ -1,0 +1,71 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { openStandings } from "#server/again/open-standings.ts";
+import { ASSUMED } from "#server/domain/assumptions.ts";
+import { checkPiece } from "#server/domain/check-piece.ts";
+import type { Piece } from "#server/domain/examination.ts";
+import { id } from "#server/domain/ids.ts";
+import { isProblem } from "#server/domain/problem.ts";
+import { turnsBetween } from "#server/domain/turns.ts";
+import { UNFIT, type Verdicts, verdictsOf } from "#server/domain/verdicts.ts";
+import type { Store } from "#server/ports/store.ts";
+import { askFor } from "#server/reasoning/ask-for.ts";
+import { examine } from "#server/reasoning/examine.ts";
+import { previewChange } from "#server/use-cases/ask/preview-change.ts";
+import { anyAct, anyBeginning, anyStoredPiece, changeOf } from "#tests/support/any-edits.ts";
+import { aCommit } from "#tests/support/build-change.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { graphOf, openActs } from "#tests/support/open-acts.ts";
+
+async function freshVerdicts(store: Store, piece: Piece): Promise<Verdicts> {
+  const neighbourhood = await store.neighbourhood(askFor(piece, ASSUMED));
+  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
+  if (checkPiece(piece, (term) => terms.get(term)).length > 0) return UNFIT;
+  return verdictsOf(examine(piece, neighbourhood));
+}
+
+describe("what a change would do", () => {
+  it("[K10] is what examining everything before and after it shows, whether or not it was examined again by then", async () => {
+    let [turnedAll, made] = [0, 0];
+    await fc.assert(
+      fc.asyncProperty(
+        anyBeginning,
+        fc.array(anyStoredPiece, { minLength: 3, maxLength: 3 }),
+        fc.array(anyAct, { minLength: 1, maxLength: 6 }),
+        fc.boolean(),
+        async (beginning, pieces, acts, settles) => {
+          const { store, now } = await openActs(beginning);
+          const names = pieces.map((_, n) => id<"examination">(`examination.e${n}`));
+          for (const [n, piece] of pieces.entries())
+            answered(await store.createExamination(names[n] as (typeof names)[0], piece, now()));
+          const standings = openStandings({ store, log: () => {}, restAfter: () => 0 });
+          let told = await store.newestWrite();
+          for (const act of acts) {
+            if (settles) await standings.settled();
+            const change = changeOf(act, await graphOf(store));
+            const preview = await previewChange({ store, standings }, change);
+            const before = await Promise.all(pieces.map((piece) => freshVerdicts(store, piece)));
+            if (isProblem(await store.commit(aCommit(change, { at: now() })))) continue;
+            made++;
+            const after = await Promise.all(pieces.map((piece) => freshVerdicts(store, piece)));
+            const expected = names.flatMap((name, n) => {
+              const turns = turnsBetween(before[n] as Verdicts, after[n] as Verdicts);
+              return turns ? [{ name, turns }] : [];
+            });
+            expect(preview.turned.map(({ examination, turns }) => ({ name: examination.id, turns }))).toEqual(
+              expected,
+            );
+            expect(preview.left).toBe(0);
+            turnedAll += expected.length;
+            for (const written of await store.writesAfter(told, 9)) await standings.follow(written);
+            told = await store.newestWrite();
+          }
+          await standings.stop();
+        },
+      ),
+      { numRuns: 120 },
+    );
+    expect(made).toBeGreaterThan(100);
+    expect(turnedAll).toBeGreaterThan(50);
+  });
+});
