@@ -29,6 +29,8 @@ export interface Config {
   readonly longestWait: number;
   /** Milliseconds that it goes on answering after it was told to stop, while it says that it is not ready. */
   readonly drain: number;
+  /** Where the server makes backups (without it, it makes none), how many hours lie between two, how many are kept. */
+  readonly backups: { readonly folder?: string; readonly hours: number; readonly keep: number };
 }
 
 const LOOPBACKS = ["127.0.0.1", "::1"] as const;
@@ -43,6 +45,8 @@ const NUMBERS = {
   SCRIBELINE_HIGHEST_COST: { least: 100, most: 10_000_000, otherwise: 10_000, what: "a cost" },
   SCRIBELINE_FOLLOW_EVERY: { least: 5, most: 60_000, otherwise: 250, what: "milliseconds" },
   SCRIBELINE_LONGEST_WAIT: { least: 0, most: 60_000, otherwise: 3_000, what: "milliseconds" },
+  SCRIBELINE_BACKUP_HOURS: { least: 1, most: 8_760, otherwise: 24, what: "hours" },
+  SCRIBELINE_BACKUPS_KEPT: { least: 1, most: 10_000, otherwise: 7, what: "how many backups are kept" },
   SCRIBELINE_DRAIN: { least: 0, most: 600_000, otherwise: 0, what: "milliseconds" },
 } as const;
 
@@ -83,6 +87,10 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
     followEvery: number("SCRIBELINE_FOLLOW_EVERY"),
     longestWait: number("SCRIBELINE_LONGEST_WAIT"),
     drain: number("SCRIBELINE_DRAIN"),
+    backups: {
+      ...readFolder(env["SCRIBELINE_BACKUPS"]),
+      ...{ hours: number("SCRIBELINE_BACKUP_HOURS"), keep: number("SCRIBELINE_BACKUPS_KEPT") },
+    },
   });
   const [first, ...rest] = problems;
   return first === undefined ? config : [first, ...rest];
@@ -117,6 +125,11 @@ function readText(env: Env, name: string): string | Problem | undefined {
     return refusal(`The file that ${name}_FILE names, ${file}, cannot be read.`);
   }
 }
+
+const readFolder = (setting: string | undefined): { readonly folder?: string } => {
+  const folder = setting?.trim() || undefined;
+  return folder === undefined ? {} : { folder: resolve(folder) };
+};
 
 function readAddress(setting: string | undefined): Loopback | Problem {
   const text = setting?.trim() || LOOPBACKS[0];

@@ -16,6 +16,7 @@ import { operationNames } from "./http/operation-names.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
+import { tellBackups } from "./keeping/tell-backups.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
@@ -73,6 +74,7 @@ export async function startServer({
   );
   metrics.join("follower", tellFollower(store, follower));
   const { weigher } = metrics;
+  if (config.backups.folder !== undefined) metrics.join("backups", tellBackups(config.backups.folder));
   const apollo = createApollo({
     highestCost: config.highestCost,
     ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },

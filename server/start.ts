@@ -6,6 +6,7 @@ import { printUrl } from "./http/listen.ts";
 import { logToStderr } from "./log-to-stderr.ts";
 import { startServer } from "./main.ts";
 import { openData, openTables, printPlace } from "./open-data.ts";
+import { runBackups } from "./run-backups.ts";
 
 /**
  * `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. With
@@ -32,11 +33,13 @@ async function start(): Promise<void> {
       `Port ${config.port} of ${config.address} is taken, by another program or by Scribeline already running (${printUrl(config.address, config.port)}). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,
     );
   console.log(`Scribeline is at ${server.url} (Ctrl+C stops it; data in ${printPlace(config)})`);
+  const endBackups = runBackups(config, logToStderr);
   let signals = 0;
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.on(signal, () => {
       signals++;
       if (signals > 2) process.exit(1);
+      endBackups();
       // At a keyboard nobody waits: a drain is for what sends requests here. A second signal cuts it short.
       server.stop(signal === "SIGTERM" && signals === 1 ? config.drain : 0).then(
         () => process.exit(0),

@@ -48,6 +48,7 @@ export async function openHttp(
       followEvery: 20,
       longestWait: 200,
       drain: 0,
+      backups: { hours: 24, keep: 7 },
     },
     ...settings,
   };

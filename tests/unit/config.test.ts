@@ -11,6 +11,16 @@ describe("the settings", () => {
     expect(Object.isFrozen(config)).toBe(true);
   });
 
+  it("[S59] say where backups go, how often, and how many are kept", () => {
+    expect(readConfig({})).toMatchObject({ backups: { hours: 24, keep: 7 } });
+    expect(readConfig({})).not.toHaveProperty("backups.folder");
+    const set = { SCRIBELINE_BACKUPS: "b", SCRIBELINE_BACKUP_HOURS: "6", SCRIBELINE_BACKUPS_KEPT: "30" };
+    expect(readConfig(set)).toMatchObject({ backups: { folder: resolve("b"), hours: 6, keep: 30 } });
+    expect(readConfig({ SCRIBELINE_BACKUPS_KEPT: "0" })).toMatchObject([
+      { path: ["SCRIBELINE_BACKUPS_KEPT"] },
+    ]);
+  });
+
   it("[A22] are read from the environment", () => {
     expect(
       readConfig({ SCRIBELINE_PORT: " 8080 ", SCRIBELINE_DATA: "/x/y", SCRIBELINE_LARGEST_BODY: "" }),

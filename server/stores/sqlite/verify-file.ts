@@ -49,7 +49,8 @@ export function verifyFile(path: string): Verified {
 function verifyContent(database: Database): Verified {
   const sound = database.get<{ integrity_check: string }>("PRAGMA integrity_check(1)")?.integrity_check;
   if (sound !== "ok") return storeCorrupt(`integrity check: ${sound}`);
-  const replay = wrapDatabase(new DatabaseSync(":memory:"));
+  // A database without a name lies in a file that goes when it is closed: a large history need not fit into memory.
+  const replay = wrapDatabase(new DatabaseSync(""));
   try {
     for (const migration of MIGRATIONS) replay.raw.exec(migration);
     const head = replayChanges(database, replay);
