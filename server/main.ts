@@ -20,6 +20,7 @@ import { tellBackups } from "./keeping/tell-backups.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
+import { tellStandings } from "./metrics/tell-standings.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -81,6 +82,7 @@ export async function startServer({
   });
   await apollo.start();
   metrics.join("results", tellResults(results.counts));
+  metrics.join("standings", tellStandings(standings));
   const contextOfRequest = (stop: AbortSignal) =>
     createContext(
       {

@@ -1,5 +1,5 @@
 import parsePrometheusTextFormat from "parse-prometheus-text-format";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { openHttp, post, send } from "#tests/support/open-http.ts";
 import { sawGraph, sawnChest } from "#tests/support/saw-graph.ts";
 
@@ -103,6 +103,16 @@ describe("the numbers of a running server", () => {
     expect(again.text).toBe(first.text);
     expect(await kept("miss")).toBe(before.miss + 1);
     expect(await kept("hit")).toBe(before.hit + 1);
+  });
+
+  it("[H12] tell how many stored examinations are to be examined again", async () => {
+    const examined = async () => await sample("scribeline_standings_examined_total", { outcome: "examined" });
+    await post(server.url, { query: CREATE, variables: { piece: { ...sawnChest, title: "Another" } } });
+    await vi.waitFor(async () => {
+      expect(await sample("scribeline_standings_waiting")).toBe(0);
+      expect(await examined()).toBe(await sample("scribeline_standings_known"));
+    });
+    expect(await examined()).toBeGreaterThan(0);
   });
 
   it("[H13] hold nothing that anybody typed", async () => {
