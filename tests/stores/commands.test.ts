@@ -66,7 +66,7 @@ describe("[S18] the commands of the store", () => {
     expect((await command("dump", data)).out === readFileSync(file, "utf8")).toBe(true);
   }, 60_000);
 
-  it("dump and verify beside a running server, which keeps others from writing", async () => {
+  it("dump and verify beside a running server, and restore nothing over what it holds", async () => {
     const data = fresh();
     const store = answered(await openSqliteStore(storeFile(data)));
     answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
@@ -77,7 +77,7 @@ describe("[S18] the commands of the store", () => {
     writeFileSync(file, dumped.out);
     const restored = await command("restore", data, [file]);
     expect(restored).toMatchObject({ exit: 2, out: "" });
-    expect(restored.err).toMatch(/^STORE_LOCKED( at \S+)?: /);
+    expect(restored.err).toMatch(/^STORE_NOT_EMPTY( at \S+)?: /);
     await store.close();
   });
 

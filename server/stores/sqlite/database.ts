@@ -2,7 +2,8 @@ import type { DatabaseSync, SQLInputValue, SQLOutputValue, StatementSync } from 
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { addDigest } from "./digest-of-version.ts";
-import { findMediumProblem } from "./find-medium-problem.ts";
+import { findMediumProblem, isBusy } from "./find-medium-problem.ts";
+import { inTime } from "./in-time.ts";
 
 /** Named parameters of a statement. */
 export type Parameters = Readonly<Record<string, SQLInputValue>>;
@@ -19,14 +20,27 @@ export interface Database {
   /** The same with parameters by their place: half the time, where there are many. */
   put(sql: string, values: readonly Value[]): void;
   /** Reads one state of the file. Throws `StoreFailed` where the medium fails. */
-  read<Answer>(what: () => Answer): Answer;
-  /** Writes all or, if the answer is a problem or something is thrown, nothing. A failing medium is a problem too. */
-  write<Answer>(what: () => Answer | Problem): Answer | Problem;
-  close(): void;
+  read<Answer>(what: () => Answer): Promise<Answer>;
+  /**
+   * Writes all or, if the answer is a problem or something is thrown, nothing. A failing medium is a problem too. One write
+   * after the other, in the order in which they were asked for.
+   */
+  write<Answer>(what: () => Answer | Problem): Promise<Answer | Problem>;
+  /** After the writes that were asked for. */
+  close(): Promise<void>;
 }
 
-/** Wraps an open file; `release` lets go of what is held with it. */
-export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}): Database {
+export interface Waits {
+  /** How long to try again where another program writes, in milliseconds. */
+  readonly patience?: number;
+  /** Lets go of what is held with the file. */
+  readonly release?: () => void;
+}
+
+type Done<Answer> = { readonly answer: Answer } | { readonly failure: unknown };
+
+/** Wraps an open file. Nothing waits inside SQLite: the event loop goes on while another program writes. */
+export function wrapDatabase(raw: DatabaseSync, { patience = 0, release = () => {} }: Waits = {}): Database {
   addDigest(raw);
   const prepared = new Map<string, StatementSync>();
   const prepare = (sql: string): StatementSync => {
@@ -38,6 +52,24 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
   };
   const rollBack = (): void => {
     if (raw.isTransaction) raw.exec("ROLLBACK");
+  };
+  let last: Promise<unknown> = Promise.resolve();
+  /** Tries until it can begin; what is done inside ends in the same turn. */
+  const transact = async <Answer>(begin: string, what: () => Answer): Promise<Done<Answer>> => {
+    let busy: Done<Answer> | undefined;
+    const done = await inTime(patience, (): Done<Answer> | undefined => {
+      try {
+        raw.exec(begin);
+        return { answer: what() };
+      } catch (failure) {
+        if (!isBusy(failure)) return { failure };
+        busy = { failure };
+        return undefined;
+      } finally {
+        rollBack();
+      }
+    });
+    return done ?? (busy as Done<Answer>);
   };
   return {
     raw,
@@ -51,31 +83,28 @@ export function wrapDatabase(raw: DatabaseSync, release: () => void = () => {}):
     put: (sql, values) => {
       prepare(sql).run(...values);
     },
-    read: (what) => {
-      try {
-        raw.exec("BEGIN");
-        return what();
-      } catch (failure) {
-        throw asStoreFailed(failure);
-      } finally {
-        rollBack();
-      }
+    read: async (what) => {
+      const done = await transact("BEGIN", what);
+      if ("failure" in done) throw asStoreFailed(done.failure);
+      return done.answer;
     },
     write: (what) => {
-      try {
-        raw.exec("BEGIN IMMEDIATE");
-        const answer = what();
-        if (!isProblem(answer)) raw.exec("COMMIT");
-        return answer;
-      } catch (failure) {
-        const failed = asStoreFailed(failure);
+      const written = last.then(async () => {
+        const done = await transact("BEGIN IMMEDIATE", () => {
+          const answer = what();
+          if (!isProblem(answer)) raw.exec("COMMIT");
+          return answer;
+        });
+        if (!("failure" in done)) return done.answer;
+        const failed = asStoreFailed(done.failure);
         if (failed instanceof StoreFailed) return failed.problem;
-        throw failure;
-      } finally {
-        rollBack();
-      }
+        throw failed;
+      });
+      last = written.catch(() => undefined);
+      return written;
     },
-    close: () => {
+    close: async () => {
+      await last;
       if (!raw.isOpen) return;
       raw.close();
       release();

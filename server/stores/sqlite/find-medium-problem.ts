@@ -10,17 +10,29 @@ const FULL = 13;
 const CANTOPEN = 14;
 const NOTADB = 26;
 
+/** Tells whether another connection is in the way for the moment. */
+export const isBusy = (failure: unknown): boolean => {
+  const code = resultCodeOf(failure);
+  return code === BUSY || code === LOCKED;
+};
+
+/** The primary result code of a failure of SQLite; none of another failure. */
+function resultCodeOf(failure: unknown): number | undefined {
+  const said = failure as { readonly code?: unknown; readonly errcode?: unknown };
+  return said.code === "ERR_SQLITE_ERROR" && typeof said.errcode === "number"
+    ? said.errcode & 0xff
+    : undefined;
+}
+
 /** Says what a failure of SQLite means for the person who keeps the store; `undefined` if it is a defect of ours. */
 export function findMediumProblem(failure: unknown): Problem | undefined {
-  const said = failure as { readonly code?: unknown; readonly errcode?: unknown; readonly message?: unknown };
-  if (said.code !== "ERR_SQLITE_ERROR" || typeof said.errcode !== "number") return undefined;
-  const detail = `SQLite says: ${String(said.message)}`;
-  switch (said.errcode & 0xff) {
+  const detail = `SQLite says: ${String((failure as { readonly message?: unknown }).message)}`;
+  switch (resultCodeOf(failure)) {
     case BUSY:
     case LOCKED:
       return problem(
         "STORE_LOCKED",
-        `Another program is writing to the store's file; nothing was written here. Close the other program and try again. (${detail})`,
+        `Another program is writing to the store's file and has not ended in time; nothing was written here. Try again, or look what the other program does. (${detail})`,
       );
     case READONLY:
       return problem(

@@ -2,10 +2,13 @@ import { existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
+import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem, storeCorrupt } from "./find-medium-problem.ts";
-import { holdWriterLock, type WriterLock } from "./hold-writer-lock.ts";
+import { inTime } from "./in-time.ts";
 import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
+import { type Gate, openGate } from "./open-gate.ts";
 
 /** Below this, two connections that write and checkpoint at once can damage a file (SQLite's page on WAL). */
 const OLDEST_SQLITE = [3, 51, 3];
@@ -21,30 +24,48 @@ export interface OpenOptions {
 }
 
 /** Opens the file, makes or upgrades its tables, and looks it through; all that can be wrong with it is a problem. */
-export function openFile(path: string, { readOnly, patience }: OpenOptions): Database | Problem {
-  if (readOnly && !existsSync(path)) return noSuchFile(path);
-  let lock: WriterLock | undefined;
-  let raw: DatabaseSync | undefined;
+export async function openFile(path: string, options: OpenOptions): Promise<Database | Problem> {
+  if (options.readOnly && !existsSync(path)) return noSuchFile(path);
+  let gate: Gate | undefined;
   try {
-    if (!readOnly) {
-      mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-      const held = holdWriterLock(path);
-      if (isProblem(held)) return held;
-      lock = held;
-    }
-    raw = new DatabaseSync(path, { readOnly, timeout: patience, enableForeignKeyConstraints: true });
-    const database = wrapDatabase(raw, lock?.release);
-    raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}`);
-    const refusal = checkLibrary(database) ?? checkFile(database, path) ?? prepareFile(database, readOnly);
-    if (refusal === undefined) return database;
-    database.close();
-    return refusal;
+    if (options.readOnly) return await open(path, options, () => {});
+    mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+    const opened = openGate(path);
+    gate = opened;
+    const database =
+      (await inTime(options.patience, () => (opened.enter("together") ? "in" : undefined))) === undefined
+        ? isServedOtherwise(path)
+        : await open(path, options, opened.close, opened);
+    if (isProblem(database)) gate.close();
+    return database;
   } catch (failure) {
-    raw?.close();
-    lock?.release();
+    gate?.close();
     const refusal = findMediumProblem(failure) ?? findFolderProblem(failure, path);
     if (refusal === undefined) throw failure;
     return refusal;
+  }
+}
+
+async function open(
+  path: string,
+  { readOnly, patience }: OpenOptions,
+  release: () => void,
+  gate?: Gate,
+): Promise<Database | Problem> {
+  const raw = new DatabaseSync(path, { readOnly, timeout: 0, enableForeignKeyConstraints: true });
+  try {
+    const database = wrapDatabase(raw, { patience, release });
+    raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}`);
+    const refusal =
+      checkLibrary(database) ??
+      (await database.read(() => checkFile(database, path))) ??
+      (gate === undefined ? checkVersion(database) : await prepareFile(database, path, gate, patience));
+    if (refusal === undefined) return database;
+    raw.close();
+    return refusal;
+  } catch (failure) {
+    raw.close();
+    throw failure instanceof StoreFailed ? failure.cause : failure;
   }
 }
 
@@ -77,36 +98,69 @@ function checkFile(database: Database, path: string): Problem | undefined {
       "WRONG_FORMAT",
       `${path} is a database of another program; nothing was touched. Choose another data folder (SCRIBELINE_DATA).`,
     );
+  return refuseLater(database);
+}
+
+function refuseLater(database: Database): Problem | undefined {
   const version = versionOf(database);
-  if (version > MIGRATIONS.length)
-    return problem(
-      "OTHER_VERSION",
-      `The store is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
-    );
-  return undefined;
+  if (version <= MIGRATIONS.length) return undefined;
+  return problem(
+    "OTHER_VERSION",
+    `The store is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
+  );
 }
 
 const versionOf = (database: Database): number =>
   database.get<{ user_version: number }>("PRAGMA user_version")?.user_version ?? 0;
 
-function prepareFile(database: Database, readOnly: boolean): Problem | undefined {
-  if (readOnly) {
-    if (versionOf(database) === MIGRATIONS.length) return undefined;
-    return problem(
-      "OTHER_VERSION",
-      "The store is empty or of an older version; start the server once to bring it up to date.",
-    );
-  }
-  database.raw.exec("PRAGMA journal_mode = wal; PRAGMA synchronous = full");
-  const done = database.write(() => {
+function checkVersion(database: Database): Problem | undefined {
+  if (versionOf(database) === MIGRATIONS.length) return undefined;
+  return problem(
+    "OTHER_VERSION",
+    "The store is empty or of an older version; start the server once to bring it up to date.",
+  );
+}
+
+/** Brings the file to this version, once however many programs open it: alone, so that none of an earlier version writes on. */
+async function prepareFile(
+  database: Database,
+  path: string,
+  gate: Gate,
+  patience: number,
+): Promise<Problem | undefined> {
+  const isReady = (): boolean => versionOf(database) === MIGRATIONS.length && isLogged(database);
+  const done = await inTime(patience, (): "ready" | "alone" | undefined => {
+    if (gate.enter("together") && isReady()) return "ready";
+    return gate.enter("alone") ? "alone" : undefined;
+  });
+  if (done === undefined) return isServedOtherwise(path);
+  database.raw.exec("PRAGMA synchronous = full");
+  if (done === "ready") return undefined;
+  const refusal = refuseLater(database);
+  if (refusal !== undefined) return refusal;
+  // Somebody may just be reading.
+  await execInTime(database.raw, "PRAGMA journal_mode = wal", patience);
+  const migrated = await database.write(() => {
     for (let version = versionOf(database); version < MIGRATIONS.length; version++) {
       database.raw.exec(MIGRATIONS[version] as string);
       database.raw.exec(`PRAGMA user_version = ${version + 1}; PRAGMA application_id = ${APPLICATION_ID}`);
     }
     return "done" as const;
   });
-  return isProblem(done) ? done : undefined;
+  if (isProblem(migrated)) return migrated;
+  const isIn = await inTime(patience, () => (gate.enter("together") ? "in" : undefined));
+  return isIn === undefined ? isServedOtherwise(path) : undefined;
 }
+
+/** Writes go through a log beside the file, whoever opens it. */
+const isLogged = (database: Database): boolean =>
+  database.get<{ journal_mode: string }>("PRAGMA journal_mode")?.journal_mode === "wal";
+
+const isServedOtherwise = (path: string): Problem =>
+  problem(
+    "STORE_LOCKED",
+    `Scribelines of another version write to ${path}, or one is just bringing it up to date. Stop them, try again in a minute, or choose another data folder (SCRIBELINE_DATA).`,
+  );
 
 const noSuchFile = (path: string): Problem =>
   problem("STORE_UNREACHABLE", `There is no store at ${path}; start the server once, or restore a dump.`);

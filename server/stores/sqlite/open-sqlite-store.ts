@@ -15,6 +15,7 @@ import { searchGraph } from "../../search/search-graph.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
+import { followOthers } from "./follow-others.ts";
 import { listEdits } from "./list-edits.ts";
 import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
@@ -29,21 +30,22 @@ import { writeRevision } from "./write-rows.ts";
 import { newestWrite, noteWrite, writesAfter } from "./writes.ts";
 
 /**
- * Opens the store in a file, which is made with its folder where it is missing. One program at a time may write.
- * What keeps it from opening is a problem: `STORE_LOCKED`, `STORE_CORRUPT`, `STORE_FULL`, `STORE_UNREACHABLE`,
- * `WRONG_FORMAT` (a database of another program), `OTHER_VERSION` (a later store, or too old a SQLite).
+ * Opens the store in a file, which is made with its folder where it is missing. Several programs of this version on one
+ * machine may write to it. What keeps it from opening is a problem: `STORE_LOCKED`, `STORE_CORRUPT`, `STORE_FULL`,
+ * `STORE_UNREACHABLE`, `WRONG_FORMAT` (a database of another program), `OTHER_VERSION` (a later store, or too old a SQLite).
+ * `patience` is how long to wait for another program, in milliseconds.
  */
 export async function openSqliteStore(
   path: string,
-  { readOnly = false, patience = 2000 }: Partial<OpenOptions> = {},
+  { readOnly = false, patience = 5000 }: Partial<OpenOptions> = {},
 ): Promise<Store | Problem> {
-  const database = openFile(path, { readOnly, patience });
-  return isProblem(database) ? database : storeIn(database, path);
+  const database = await openFile(path, { readOnly, patience });
+  return isProblem(database) ? database : storeIn(database, path, patience);
 }
 
-function storeIn(database: Database, path: string): Store {
+function storeIn(database: Database, path: string, patience: number): Store {
   const cache = neighbourhoodCache();
-  let dataVersion = 0;
+  const others = followOthers(database, cache);
   /** A restore that is under way: it writes over a connection of its own, and other writes wait for its end. */
   let filled: Promise<unknown> = Promise.resolve();
   const write = async <Answer>(what: () => Answer | Problem): Promise<Answer | Problem> => {
@@ -51,11 +53,9 @@ function storeIn(database: Database, path: string): Store {
     return database.write(what);
   };
   /** Reads one state, after forgetting what another program may have changed. */
-  const read = async <Answer>(what: () => Answer): Promise<Answer> =>
+  const read = <Answer>(what: () => Answer): Promise<Answer> =>
     database.read(() => {
-      const { data_version: now = 0 } = database.get<{ data_version: number }>("PRAGMA data_version") ?? {};
-      if (now !== dataVersion) cache.clear();
-      dataVersion = now;
+      others.follow();
       return what();
     });
 
@@ -64,13 +64,16 @@ function storeIn(database: Database, path: string): Store {
     wanted: ExaminationWrite,
   ): Promise<Examination | Problem> => {
     const does = frozenCopy(wanted);
-    return write(() => {
+    const done = await write(() => {
       const next = nextVersion(id, (version) => findExamination(database, id, version), does);
       if (isProblem(next)) return next;
       addVersion(database, next);
-      noteWrite(database, { examination: { id, version: next.version } });
-      return deepFreeze(next);
+      const sequence = noteWrite(database, { examination: { id, version: next.version } });
+      return { next: deepFreeze(next), sequence };
     });
+    if (isProblem(done)) return done;
+    others.wrote(done.sequence);
+    return done.next;
   };
 
   const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
@@ -96,13 +99,13 @@ function storeIn(database: Database, path: string): Store {
         const texts = textsOf(change);
         const revision = linkRevision(change, about, newest, texts.change);
         writeRevision(database, revision, change, texts);
-        noteWrite(database, { revision: revision.number });
-        return deepFreeze(revision);
+        const sequence = noteWrite(database, { revision: revision.number });
+        return { revision: deepFreeze(revision), sequence };
       });
-      if (!isProblem(done)) {
-        for (const { kind, before } of change) if (kind === "term" && before) cache.forgetTerm(before.id);
-      }
-      return done;
+      if (isProblem(done)) return done;
+      for (const { kind, before } of change) if (kind === "term" && before) cache.forgetTerm(before.id);
+      others.wrote(done.sequence);
+      return done.revision;
     },
 
     neighbourhood: (ask) => read(() => readNeighbourhood(database, cache, ask)),
@@ -129,14 +132,14 @@ function storeIn(database: Database, path: string): Store {
 
     dump: () => dumpFile(path),
     restore: async (records) => {
-      const done = filled.then(() => restoreFile(path, records));
+      const done = filled.then(() => restoreFile(path, records, patience));
       filled = done.catch(() => undefined);
       return done;
     },
     verify: async () => verifyFile(path),
     close: async () => {
       await filled;
-      database.close();
+      await database.close();
     },
   };
 }

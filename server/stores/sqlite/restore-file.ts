@@ -7,6 +7,7 @@ import type { DumpRecord } from "../../domain/dump.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { type Database, wrapDatabase } from "./database.ts";
 import { addVersion } from "./examinations.ts";
+import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem } from "./find-medium-problem.ts";
 import { PAGES_KEPT_KIB } from "./open-file.ts";
 import { standingView, type TermsRead } from "./standing-view.ts";
@@ -25,10 +26,12 @@ const MOST_TERMS = 200_000;
 export async function restoreFile(
   path: string,
   records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
+  patience: number,
 ): Promise<Restored> {
   const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
   try {
-    database.raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}; PRAGMA synchronous = full; BEGIN IMMEDIATE`);
+    database.raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}; PRAGMA synchronous = full`);
+    await execInTime(database.raw, "BEGIN IMMEDIATE", patience);
     const restored = newestWrite(database) > 0 ? storeNotEmpty() : await takeRecords(database, records);
     if (isProblem(restored)) return restored;
     database.raw.exec("COMMIT");
@@ -40,7 +43,7 @@ export async function restoreFile(
     return refusal;
   } finally {
     if (database.raw.isTransaction) database.raw.exec("ROLLBACK");
-    database.close();
+    await database.close();
   }
 }
 

@@ -29,12 +29,12 @@ export async function* sliceThings<Thing>(
     ...conditions.map(({ sql }) => sql),
   ].join(" AND ");
   const parameters = Object.assign(
-    { at: database.read(() => resolveRevision(database, at)) },
+    { at: await database.read(() => resolveRevision(database, at)) },
     naming === undefined ? {} : { naming },
     ...conditions.map((condition) => condition.parameters),
   );
   for (let after = 0, isMore = true; isMore; ) {
-    const rows = database.read(() =>
+    const rows = await database.read(() =>
       database.all<{ row: number; body: string }>(
         `SELECT thing.row, thing.body FROM ${from} WHERE ${wanted} ORDER BY ${row} LIMIT ${ROWS_AT_ONCE}`,
         { ...parameters, after },

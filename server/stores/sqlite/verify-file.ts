@@ -61,7 +61,7 @@ function verifyContent(database: Database): Verified {
       findBrokenWrite(database);
     return wrong ?? { revisions: head?.number ?? 0, head: head?.hash ?? NO_HASH };
   } finally {
-    replay.close();
+    replay.raw.close();
   }
 }
 

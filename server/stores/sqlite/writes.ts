@@ -18,22 +18,24 @@ interface WriteRow {
 export const newestWrite = (database: Database): number =>
   database.get<{ newest: number | null }>("SELECT max(sequence) AS newest FROM write")?.newest ?? 0;
 
-/** Gives a write its number. Inside that write. */
+/** Gives a write its number, and tells it. Inside that write. */
 export function noteWrite(
   database: Database,
   { revision, examination, restored }: Omit<Written, "sequence">,
-): void {
+): number {
+  const sequence = newestWrite(database) + 1;
   database.run(
     `INSERT INTO write (sequence, revision, examination, version, restored)
      VALUES (:sequence, :revision, :examination, :version, :restored)`,
     {
-      sequence: newestWrite(database) + 1,
+      sequence,
       revision: revision ?? null,
       examination: examination?.id ?? null,
       version: examination?.version ?? null,
       restored: Number(restored === true),
     },
   );
+  return sequence;
 }
 
 /** The writes after that number, oldest first. */

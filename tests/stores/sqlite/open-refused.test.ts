@@ -90,10 +90,10 @@ describe("[S15] opening", () => {
 
   it("writes through to the disk before a write is acknowledged", async () => {
     const path = await filledFile();
-    const database = answered(openFile(path, { readOnly: false, patience: 0 }));
+    const database = answered(await openFile(path, { readOnly: false, patience: 0 }));
     expect(database.get("PRAGMA journal_mode")).toEqual({ journal_mode: "wal" });
     expect(database.get("PRAGMA synchronous"), "2 is full").toEqual({ synchronous: 2 });
-    database.close();
+    await database.close();
   });
 
   it("is refused with an SQLite that can damage a store", () => {

@@ -14,10 +14,10 @@ it.each(["without statistics", "with statistics"])(
     const store = answered(await openSqliteStore(path));
     answered(await store.commit(aCommit(largeGraph(2_000).change)));
     await store.close();
-    const database = answered(openFile(path, { readOnly: false, patience: 0 }));
+    const database = answered(await openFile(path, { readOnly: false, patience: 0 }));
     if (statistics === "with statistics") database.raw.exec("ANALYZE");
     const plan = database.all<{ detail: string }>(`EXPLAIN QUERY PLAN ${WALK}`).map(({ detail }) => detail);
-    database.close();
+    await database.close();
 
     const tables = ["term", "lead", "statement", "exception", "claim", "naming", "source", "revision"];
     const steps = plan.filter((detail) => tables.some((table) => detail.split(" ")[1] === table));

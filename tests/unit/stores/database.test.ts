@@ -19,16 +19,16 @@ const words = (database: Database) =>
 const add = (database: Database, word: string) => database.run("INSERT INTO kept VALUES (:word)", { word });
 
 describe("a write", () => {
-  it("is kept whole if it gives an answer", () => {
+  it("is kept whole if it gives an answer", async () => {
     const database = opened();
-    expect(database.write(() => [add(database, "a"), add(database, "b")].length)).toBe(2);
+    expect(await database.write(() => [add(database, "a"), add(database, "b")].length)).toBe(2);
     expect(words(database)).toEqual(["a", "b"]);
   });
 
-  it("leaves nothing if it gives a problem or fails", () => {
+  it("leaves nothing if it gives a problem or fails", async () => {
     const database = opened();
     const refusal = problem("EMPTY_LIST", "Nothing.");
-    const refused = database.write(() => {
+    const refused = await database.write(() => {
       add(database, "a");
       return refusal;
     });
@@ -38,9 +38,9 @@ describe("a write", () => {
         add(database, "a");
         throw new TypeError("a defect");
       });
-    expect(defect).toThrow(TypeError);
+    await expect(defect()).rejects.toThrow(TypeError);
     expect(words(database)).toEqual([]);
-    database.write(() => add(database, "after"));
+    await database.write(() => add(database, "after"));
     expect(words(database)).toEqual(["after"]);
   });
 });
@@ -57,24 +57,26 @@ describe("[S11] a failing medium", () => {
     [11, "STORE_CORRUPT"],
     [26, "STORE_CORRUPT"],
     [14, "STORE_UNREACHABLE"],
-  ])("with result code %i is %s, in a write and in a read", (errcode, code) => {
+  ])("with result code %i is %s, in a write and in a read", async (errcode, code) => {
     const database = opened();
-    expect(refusedWith(database.write(failing(errcode)))).toBe(code);
+    expect(refusedWith(await database.write(failing(errcode)))).toBe(code);
     let thrown: unknown;
     try {
-      database.read(failing(errcode));
+      await database.read(failing(errcode));
     } catch (failure) {
       thrown = failure;
     }
     expect(thrown).toBeInstanceOf(StoreFailed);
     expect((thrown as StoreFailed).problem.code).toBe(code);
     expect((thrown as StoreFailed).cause).toBeInstanceOf(Error);
-    expect(database.read(() => "still reads")).toBe("still reads");
+    expect(await database.read(() => "still reads")).toBe("still reads");
   });
 
-  it("is told from a defect of the program, which is thrown as it is", () => {
+  it("is told from a defect of the program, which is thrown as it is", async () => {
     const database = opened();
-    expect(() => database.read(failing(1))).toThrow("the disk says no");
-    expect(() => database.write(() => database.run("INSERT INTO none VALUES (1)"))).toThrow(/no such table/);
+    await expect(database.read(failing(1))).rejects.toThrow("the disk says no");
+    await expect(database.write(() => database.run("INSERT INTO none VALUES (1)"))).rejects.toThrow(
+      /no such table/,
+    );
   });
 });
