@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { DatabaseSync } from "node:sqlite";
 import { afterAll, describe, expect, it } from "vitest";
 import { post, send } from "#tests/support/open-http.ts";
 import { runNode } from "#tests/support/run-node.ts";
@@ -48,7 +49,7 @@ describe("npm start", () => {
     expect((await second.ended).exit).toBe(0);
   });
 
-  it("[A28] says that the port is taken, or the folder, and what to do; the first goes on", async () => {
+  it("[A28] says that the port is taken, or the folder by an earlier version, and what to do; the first goes on", async () => {
     const data = join(folder, "shared");
     const first = start({ SCRIBELINE_DATA: data });
     const url = await addressOf(first);
@@ -57,7 +58,12 @@ describe("npm start", () => {
     expect(taken.exit).toBe(1);
     expect(taken.err).toContain(`Port ${port} of 127.0.0.1 is taken`);
     expect(taken.err).toContain(`SCRIBELINE_PORT=${Number(port) + 1} npm start`);
-    const locked = await start({ SCRIBELINE_DATA: data }).ended;
+    const kept = join(folder, "kept");
+    mkdirSync(kept);
+    const alone = new DatabaseSync(join(kept, "scribeline.sqlite-writer"));
+    alone.exec("BEGIN EXCLUSIVE");
+    const locked = await start({ SCRIBELINE_DATA: kept }).ended;
+    alone.close();
     expect(locked.exit).toBe(1);
     expect(locked.err).toContain("SCRIBELINE_DATA");
     expect((await send(`${url}readyz`)).status).toBe(200);

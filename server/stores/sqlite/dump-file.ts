@@ -13,7 +13,7 @@ type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
 
 /** Reads a dump over a connection of its own, so that writes made meanwhile do not show in it. */
 export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
-  const database = await openFile(path, { readOnly: true, patience: 0 });
+  const database = await openFile(path, { readOnly: true, patience: 1000 });
   if (isProblem(database)) throw new StoreFailed(database, undefined);
   try {
     database.raw.exec("BEGIN");
