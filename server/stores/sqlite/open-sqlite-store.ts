@@ -136,7 +136,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
       filled = done.catch(() => undefined);
       return done;
     },
-    verify: async () => verifyFile(path),
+    verify: () => verifyFile(path),
     close: async () => {
       await filled;
       await database.close();

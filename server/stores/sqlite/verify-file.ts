@@ -33,16 +33,16 @@ type Verified = { readonly revisions: number; readonly head: string } | Problem;
  * Refuses with the first revision that does not check. The file is read over a connection of its own: one that is open
  * keeps pages in memory and would not see what became of them on the disk.
  */
-export function verifyFile(path: string): Verified {
-  const database = openFile(path, { readOnly: true, patience: 2000 });
+export async function verifyFile(path: string): Promise<Verified> {
+  const database = await openFile(path, { readOnly: true, patience: 2000 });
   if (isProblem(database)) return database;
   try {
-    return database.read(() => verifyContent(database));
+    return await database.read(() => verifyContent(database));
   } catch (failure) {
     if (failure instanceof StoreFailed) return failure.problem;
     throw failure;
   } finally {
-    database.close();
+    await database.close();
   }
 }
 

@@ -1,4 +1,7 @@
+import { readFileSync, writeFileSync } from "node:fs";
 import { DatabaseSync } from "node:sqlite";
+import { fileURLToPath } from "node:url";
+import { gunzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import type { Store } from "#server/ports/store.ts";
@@ -155,9 +158,9 @@ describe("[S16] several writers", () => {
 
   it("[S19] bring no file to their version while one of another version writes to it", async () => {
     const path = temporaryPath();
-    await answered(await openSqliteStore(path)).close();
+    const kept = fileURLToPath(new URL("kept/version-1.sqlite.gz", import.meta.url));
+    writeFileSync(path, gunzipSync(readFileSync(kept)));
     const raw = new DatabaseSync(path);
-    raw.exec("DROP TABLE write; PRAGMA user_version = 1");
     const served = new DatabaseSync(`${path}-writer`);
     served.exec("BEGIN; SELECT count(*) FROM sqlite_schema");
     expect(refusedWith(await openSqliteStore(path, { patience: 50 }))).toBe("STORE_LOCKED");
@@ -169,7 +172,8 @@ describe("[S16] several writers", () => {
     const stores = (await waiting).map(answered);
     for (const store of stores)
       answered(await store.commit(aCommit(adding(aTerm(`tool.t${stores.indexOf(store)}`)))));
-    expect(await stores[0]?.newestWrite()).toBe(3);
+    expect(await stores[0]?.newestWrite()).toBe(4);
+    expect(await stores[1]?.verify()).toMatchObject({ revisions: 6 });
     for (const store of stores) await store.close();
   });
 
