@@ -73,6 +73,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     from: "server/keeping/",
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/dump/", "server/keeping/"],
     packages: [
+      "node:sqlite",
       "node:fs",
       "node:fs/promises",
       "node:path",
