@@ -1,5 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { memo, useMemo } from "react";
+import { memo, useEffect, useMemo } from "react";
+import type { ChangedSinceFieldsFragment } from "#web/answers/ChangedSince.graphql.ts";
+import { lookedOn, markLooked } from "#web/answers/last-looked.ts";
 import { NotFoundPage } from "#web/shared/ui/NotFoundPage.tsx";
 import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
 import { ExaminationPageDocument } from "./ExaminationPage.graphql.ts";
@@ -9,20 +11,36 @@ import { readExamination } from "./read-answer.ts";
 /** One piece: what is claimed of it, what was seen, and what follows. */
 export function ExaminationPage({ id }: { id: string }) {
   const { data } = useSuspenseQuery(ExaminationPageDocument, {
-    variables: { id },
+    variables: { id, since: lookedOn(id) ?? null },
     // The page keeps the examination itself: it passes by the client's cache, which would take apart and put together
     // again some hundred claims.
     fetchPolicy: "no-cache",
   });
   if (!data.examination) return <NotFoundPage what="examination" id={id} />;
-  return <Opened key={data.examination.id} given={data.examination} />;
+  return (
+    <Opened
+      key={data.examination.id}
+      given={data.examination}
+      changed={data.examination.standing.changedSince}
+    />
+  );
 }
 
 /** Reads the examination once when it is opened; from then on the page keeps it itself. */
 const Opened = memo(
-  function Opened({ given }: { given: ExaminationFieldsFragment }) {
+  function Opened({
+    given,
+    changed,
+  }: {
+    given: ExaminationFieldsFragment;
+    changed: ChangedSinceFieldsFragment | null;
+  }) {
     const opened = useMemo(() => readExamination(given), [given]);
-    return <ExaminationView opened={opened} />;
+    const { id, answer } = opened;
+    useEffect(() => {
+      if (answer.kind === "examined") markLooked(id, answer.revision);
+    }, [id, answer]);
+    return <ExaminationView opened={opened} changed={changed} />;
   },
   (before, after) => before.given.id === after.given.id,
 );

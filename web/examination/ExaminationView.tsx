@@ -3,6 +3,8 @@ import type { ObservationId, PartId, TermId } from "#server/domain/ids.ts";
 import type { ChosenOdds } from "#server/domain/weighing/chosen-odds.ts";
 import { undoChange } from "#web/actions/undo-change.ts";
 import { useShortcuts } from "#web/actions/use-shortcuts.ts";
+import type { ChangedSinceFieldsFragment } from "#web/answers/ChangedSince.graphql.ts";
+import { ChangedSince } from "#web/answers/ChangedSince.tsx";
 import { useFetched } from "#web/shared/ui/use-fetched.ts";
 import { Waiting } from "#web/shared/ui/Waiting.tsx";
 import type { StripRow } from "#web/strips/strip-row.ts";
@@ -22,8 +24,14 @@ const loadColumns = () => import("./ExaminationColumns.tsx");
 const ACTIONS = [undoChange];
 const NO_PROBLEMS: Desk["problems"] = [];
 
+interface Props {
+  opened: StoredExamination;
+  /** What changed under it before it was opened. */
+  changed: ChangedSinceFieldsFragment | null;
+}
+
 /** The examination of one piece: the headline, then piece, years and conclusions as the width allows. */
-export function ExaminationView({ opened }: { opened: StoredExamination }) {
+export function ExaminationView({ opened, changed }: Props) {
   const examination = useExamination(opened);
   const { stored, standing } = examination;
   const { glossary, learn } = useGlossary(stored);
@@ -79,6 +87,7 @@ export function ExaminationView({ opened }: { opened: StoredExamination }) {
           >
             <TitleBlock />
             <Headline />
+            {changed && stored.version === opened.version ? <ChangedSince changed={changed} /> : null}
             {ExaminationColumns ? (
               <ExaminationColumns {...{ stored, glossary, width, chosenPart, onEdit }} />
             ) : (
