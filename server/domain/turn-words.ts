@@ -7,7 +7,7 @@ export interface TurnLine {
   readonly kind: TurnKind;
   /** The strip to look at, where there is one: a finding. */
   readonly strip?: string;
-  /** What it is about; of a rule-out, its sentence. */
+  /** What it is about; of a rule-out, its sentence without the full stop. */
   readonly says: string;
   /** In a few words. */
   readonly before: string;

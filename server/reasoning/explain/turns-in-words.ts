@@ -66,7 +66,7 @@ function ruleOutLine(one: RuleOutVerdict, reader: ReportReader, came: boolean): 
   const [strip] = one.findings;
   return [
     {
-      ...{ kind: "rule-out", says: ruleOutInWords(found, reader).says },
+      ...{ kind: "rule-out", says: ruleOutInWords(found, reader).says.replace(/\.$/, "") },
       ...(strip === undefined ? {} : { strip }),
       before: came ? "nothing against it" : stands,
       now: came ? stands : "nothing against it",

@@ -1364,7 +1364,7 @@ export type TurnLine = {
   readonly before: Scalars['String']['output'];
   readonly kind: TurnKind;
   readonly now: Scalars['String']['output'];
-  /** What it is about; of a rule-out, its sentence. */
+  /** What it is about; of a rule-out, its sentence without the full stop. */
   readonly says: Scalars['String']['output'];
   /** The strip to look at, where there is one: a finding. */
   readonly strip?: Maybe<Scalars['ID']['output']>;
