@@ -19,7 +19,9 @@ export function addStanding(b: Builder) {
         nullable: true,
         resolve: ({ strip }) => strip,
       }),
-      says: t.exposeString("says", { description: "What it is about; of a rule-out, its sentence without the full stop." }),
+      says: t.exposeString("says", {
+        description: "What it is about; of a rule-out, its sentence without the full stop.",
+      }),
       before: t.exposeString("before"),
       now: t.exposeString("now"),
     }),
