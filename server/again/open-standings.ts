@@ -1,10 +1,11 @@
 import type { Change } from "../domain/change.ts";
 import type { ExaminationId } from "../domain/ids.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
+import type { Written } from "../domain/written.ts";
 import type { Log } from "../ports/log.ts";
 import type { Results } from "../ports/results.ts";
 import type { Standings } from "../ports/standings.ts";
-import { LARGEST_PAGE, type Store, type Written } from "../ports/store.ts";
+import { LARGEST_PAGE, type Store } from "../ports/store.ts";
 import { StoreFailed } from "../ports/store-failed.ts";
 import { examine } from "../reasoning/examine.ts";
 import { openImpactIndex } from "./impact-index.ts";

@@ -23,3 +23,10 @@ export const storeTampered = (revision: RevisionNumber, what: string): Problem =
     `Revision ${revision} does not check: ${what}. The store was changed or damaged from outside; restore the last sound dump into an empty data folder.`,
     ["revision", revision],
   );
+
+/** For a store whose ledger or cards are not what was written. `what` says where and what, without a full stop. */
+export const ledgerTampered = (what: string): Problem =>
+  problem(
+    "STORE_CORRUPT",
+    `The store does not check: ${what}. It was changed or damaged from outside; restore the last sound dump into an empty data folder.`,
+  );

@@ -1,9 +1,7 @@
 import { createHash } from "node:crypto";
 import { canonicalJson } from "../domain/canonical-json.ts";
-import { DUMP_FORMAT, DUMP_VERSION, type DumpRecord } from "../domain/dump.ts";
+import { DUMP_FORMAT, DUMP_VERSION, type DumpedThing, type DumpRecord } from "../domain/dump.ts";
 import { changeText } from "./change-text.ts";
-
-type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
 
 /** A record of a dump as its line, with the line feed. */
 export const dumpLine = (record: DumpRecord): string =>
@@ -15,7 +13,7 @@ function revisionLine({ change, ...rest }: Extract<DumpRecord, { kind: "revision
 }
 
 /** Puts the header before and the trailer behind the records of a dump. */
-export function* sealDump(records: Iterable<Kept>): Generator<DumpRecord> {
+export function* sealDump(records: Iterable<DumpedThing>): Generator<DumpRecord> {
   const seal = beginSeal();
   yield seal.header;
   for (const record of records) yield seal.take(record);
@@ -23,7 +21,7 @@ export function* sealDump(records: Iterable<Kept>): Generator<DumpRecord> {
 }
 
 /** The same for records that are still being read. */
-export async function* sealRead(records: AsyncIterable<Kept>): AsyncGenerator<DumpRecord> {
+export async function* sealRead(records: AsyncIterable<DumpedThing>): AsyncGenerator<DumpRecord> {
   const seal = beginSeal();
   yield seal.header;
   for await (const record of records) yield seal.take(record);
@@ -32,12 +30,12 @@ export async function* sealRead(records: AsyncIterable<Kept>): AsyncGenerator<Du
 
 function beginSeal() {
   const hash = createHash("sha256");
-  const count = { revision: 0, examination: 0 };
+  const count = { revision: 0, examination: 0, card: 0, write: 0 };
   const header: DumpRecord = { kind: "header", format: DUMP_FORMAT, version: DUMP_VERSION };
   hash.update(dumpLine(header));
   return {
     header,
-    take: (record: Kept): Kept => {
+    take: (record: DumpedThing): DumpedThing => {
       count[record.kind]++;
       hash.update(dumpLine(record));
       return record;
@@ -46,6 +44,8 @@ function beginSeal() {
       kind: "trailer",
       revisions: count.revision,
       examinations: count.examination,
+      cards: count.card,
+      writes: count.write,
       sha256: hash.digest("hex"),
     }),
   };

@@ -16,6 +16,8 @@ const DEFINITIONS: Readonly<Record<string, string>> = {
   header: "header",
   revision: "revisionRecord",
   examination: "examinationRecord",
+  card: "cardRecord",
+  write: "writeRecord",
   trailer: "trailer",
 };
 

@@ -1,5 +1,6 @@
+import type { Written } from "../domain/written.ts";
 import type { Log } from "../ports/log.ts";
-import type { Store, Written } from "../ports/store.ts";
+import type { Store } from "../ports/store.ts";
 
 /** Is told of each write, in order. The next one waits for it, and so do those who wait for this one. */
 export type Listener = (written: Written) => Promise<void>;

@@ -1,6 +1,7 @@
 import { isProblem, type Problem, problem } from "../domain/problem.ts";
+import type { Written } from "../domain/written.ts";
 import type { Progress } from "../ports/progress.ts";
-import type { Store, Written } from "../ports/store.ts";
+import type { Store } from "../ports/store.ts";
 import { readThrough, type Watched, watchRecords } from "./watch-records.ts";
 
 /** What was moved, and how it is known that nothing was lost. */

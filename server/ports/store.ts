@@ -1,5 +1,7 @@
+import type { Card, CardWrite } from "../domain/card.ts";
 import type { Change, Edit } from "../domain/change.ts";
 import type { Claim, Relation } from "../domain/claim.ts";
+import type { Deed } from "../domain/deed.ts";
 import type { DumpRecord } from "../domain/dump.ts";
 import type { Examination, Piece } from "../domain/examination.ts";
 import type { ClaimId, ExaminationId, SourceId, TermId } from "../domain/ids.ts";
@@ -8,6 +10,7 @@ import type { Problem } from "../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
+import type { Written } from "../domain/written.ts";
 import type { Span } from "../domain/years.ts";
 
 /** Rows a page may hold at most. */
@@ -73,7 +76,7 @@ export interface PastEdit {
 }
 
 /** Who changes the graph, and why. `expected` is the revision the change was made on. */
-export interface Commit {
+export interface Commit extends Along {
   readonly change: Change;
   readonly by: string;
   /** ISO 8601 time in UTC; so is every other `at` that is a text. */
@@ -82,15 +85,18 @@ export interface Commit {
   readonly expected?: RevisionNumber;
 }
 
-/** One accepted write: a commit, a version of an examination, or a whole restore. */
-export interface Written {
-  /** 1, 2, 3 … in the order in which the writes were kept, without a gap. */
-  readonly sequence: number;
-  /** The revision that a commit made. */
-  readonly revision?: RevisionNumber;
-  readonly examination?: { readonly id: ExaminationId; readonly version: number };
-  /** A restore: everything up to `revision` (left out at none), and all examinations. */
-  readonly restored?: true;
+/** What is kept together with a write, or not at all. */
+export interface Along {
+  /** Who does it, when and what, for the ledger. */
+  readonly deed?: Deed;
+  readonly cards?: readonly CardWrite[];
+}
+
+/** All that are named must hold. */
+export interface CardFilter {
+  readonly kind: string;
+  /** Cards with this value among those of this key. */
+  readonly key?: { readonly name: string; readonly value: string };
 }
 
 /**
@@ -116,6 +122,8 @@ export interface Written {
  * - S10 Values handed over are shared: neither side changes them, and what a store gives is frozen.
  * - S11 Reads throw `StoreFailed` where the medium fails; writes give its problem (`STORE_FULL`, `STORE_LOCKED`,
  *   `STORE_CORRUPT`, `STORE_UNREACHABLE`). After such a failure the store goes on as it stood before.
+ * - S67 Cards go with a write or by themselves, all or none; each names the version it was made on.
+ * - S68 The ledger chains every write by hashes to the one before; `verify` recomputes it.
  * - S46 Writes are numbered in the order in which they were kept, each in one step with what it wrote: who sees a number
  *   sees what that write and all before it wrote. A restore is one write, that of an empty dump none.
  * - S12 to S14, S41 Filters, search, neighbourhood, history: at each of them below.
@@ -158,7 +166,12 @@ export interface Store {
   search(words: string, filter: SearchFilter, first: number): Promise<readonly SearchHit[]>;
 
   /** Refuses an id that was ever used with `DUPLICATE_ID`. */
-  createExamination(id: ExaminationId, piece: Piece, at: string): Promise<Examination | Problem>;
+  createExamination(
+    id: ExaminationId,
+    piece: Piece,
+    at: string,
+    along?: Along,
+  ): Promise<Examination | Problem>;
   /**
    * This write and the next two refuse `UNKNOWN_EXAMINATION`, then `CHANGED_MEANWHILE` if `expectedVersion` is not the
    * newest. A deleted one cannot be changed or deleted (`UNKNOWN_EXAMINATION`), only brought back.
@@ -168,18 +181,40 @@ export interface Store {
     expectedVersion: number,
     piece: Piece,
     at: string,
+    along?: Along,
   ): Promise<Examination | Problem>;
   /**
    * Takes back the newest change (a deletion too): a new version with the content of `undoTo`, from which the next undo
    * goes on. `NOTHING_TO_UNDO` at the first content.
    */
-  undoExamination(id: ExaminationId, expectedVersion: number, at: string): Promise<Examination | Problem>;
+  undoExamination(
+    id: ExaminationId,
+    expectedVersion: number,
+    at: string,
+    along?: Along,
+  ): Promise<Examination | Problem>;
   /** Marks as deleted; the versions stay, and `undoExamination` brings it back. */
-  deleteExamination(id: ExaminationId, expectedVersion: number, at: string): Promise<Examination | Problem>;
+  deleteExamination(
+    id: ExaminationId,
+    expectedVersion: number,
+    at: string,
+    along?: Along,
+  ): Promise<Examination | Problem>;
   /** The newest version, or the one asked for. Deleted ones are found too (`deleted: true`). */
   examination(id: ExaminationId, version?: number): Promise<Examination | undefined>;
   /** The newest versions; not the deleted ones. */
   listExaminations(page: PageAsk): Promise<Page<Examination>>;
+
+  /**
+   * Writes cards alone, all or none; refuses `CHANGED_MEANWHILE` if one was not made on what stands. A deed without cards is
+   * kept too.
+   */
+  writeCards(along: Along & { readonly deed: Deed }): Promise<Written | Problem>;
+  card(kind: string, id: string): Promise<Card | undefined>;
+  /** By their ids, in the order of these. */
+  cards(kind: string, ids: readonly string[]): Promise<ReadonlyMap<string, Card>>;
+  /** In the order of their ids, or the other way round. */
+  listCards(filter: CardFilter, page: PageAsk, order?: "up" | "down"): Promise<Page<Card>>;
 
   /** The number of the newest write; 0 before the first. */
   newestWrite(): Promise<number>;

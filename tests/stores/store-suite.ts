@@ -1,5 +1,6 @@
 import { afterEach, describe } from "vitest";
 import type { Store } from "#server/ports/store.ts";
+import { cardGroup } from "./suite/cards.ts";
 import { dumpGroup } from "./suite/dumps.ts";
 import { examinationGroup } from "./suite/examinations.ts";
 import { historyGroup } from "./suite/history.ts";
@@ -32,6 +33,7 @@ export function storeSuite(name: string, open: () => Promise<Store>, runs = 100)
     searchGroup(openAndKeep);
     examinationGroup(openAndKeep);
     writeGroup(openAndKeep);
+    cardGroup(openAndKeep);
     dumpGroup(openAndKeep, runs);
     modelGroup(openAndKeep, runs);
   });

@@ -17,6 +17,10 @@ export function findVersion(drawer: Drawer, id: ExaminationId, version?: number)
 export const withVersion = (drawer: Drawer, version: Examination): Drawer =>
   new Map([...drawer, [version.id, [...(drawer.get(version.id) ?? []), version]]]);
 
+/** Every version of every examination, by id and version. */
+export const allVersions = (drawer: Drawer): readonly Examination[] =>
+  [...drawer.keys()].sort().flatMap((id) => drawer.get(id) ?? []);
+
 /** The newest versions that are not deleted, last changed first. */
 export function listNewest(drawer: Drawer, ask: PageAsk): Page<Examination> {
   const newest = [...drawer.values()]

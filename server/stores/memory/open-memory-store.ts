@@ -1,18 +1,22 @@
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
-import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import { findBrokenLedger, keyOfVersion } from "../../chain/find-broken-ledger.ts";
+import { hashOfVersion, linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
+import { changeDoesNotFit, ledgerTampered, storeNotEmpty } from "../../chain/refusals.ts";
 import { sealDump } from "../../chain/seal-dump.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
-import type { DumpRecord } from "../../domain/dump.ts";
+import type { DumpedThing } from "../../domain/dump.ts";
 import type { Examination } from "../../domain/examination.ts";
 import { frozenCopy } from "../../domain/frozen-copy.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
+import type { WriteNote, Written } from "../../domain/written.ts";
 import { checkCount } from "../../ports/check-count.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
-import type { Store, Written } from "../../ports/store.ts";
+import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
-import { type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
+import { allCards, type Cards, cardsOf, findCard, findCards, listCards, withCards } from "./card-drawer.ts";
+import { allVersions, type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
 import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
 import { pageOf, pick, sorted } from "./page-of.ts";
@@ -23,24 +27,40 @@ import { walkGraph } from "./walk-graph.ts";
 interface State {
   readonly history: History;
   readonly drawer: Drawer;
+  readonly cards: Cards;
+  readonly ledger: readonly Written[];
 }
 
 /** A store in memory, for tests and for reading a dump: the obvious reference of the contract. Starts empty. */
 export function openMemoryStore(): Store {
-  let { history, drawer }: State = { history: [], drawer: new Map() };
-  const writes: Written[] = [];
-  const note = (written: Omit<Written, "sequence">): void => {
-    writes.push(deepFreeze({ sequence: writes.length + 1, ...written }));
+  let { history, drawer, cards, ledger }: State = {
+    ...{ history: [], drawer: new Map(), cards: new Map(), ledger: [] },
+  };
+  /** Writes what goes along with a write and its line in the ledger, or says why not. */
+  const note = (
+    what: WriteNote,
+    made: MadeByWrite,
+    { cards: writes = [], deed }: Along = {},
+  ): Written | Problem => {
+    const carded = withCards(cards, frozenCopy(writes));
+    if (isProblem(carded)) return carded;
+    const line = linkWritten({ ...what, cards: carded.written, deed }, made, ledger.at(-1));
+    cards = carded.cards;
+    ledger = [...ledger, frozenCopy(line)];
+    return ledger.at(-1) as Written;
   };
 
   const writeExamination = async (
     id: ExaminationId,
     write: ExaminationWrite,
+    along?: Along,
   ): Promise<Examination | Problem> => {
     const next = nextVersion(id, (version) => findVersion(drawer, id, version), frozenCopy(write));
     if (isProblem(next)) return next;
+    const examination = { id, version: next.version };
+    const noted = note({ examination }, { examination: hashOfVersion(next) }, along);
+    if (isProblem(noted)) return noted;
     drawer = withVersion(drawer, deepFreeze(next));
-    note({ examination: { id, version: next.version } });
     return next;
   };
 
@@ -74,9 +94,11 @@ export function openMemoryStore(): Store {
     commit: async (commit) => {
       const extended = extendHistory(history, frozenCopy(commit));
       if (isProblem(extended)) return extended;
+      const { revision } = extended.at(-1) as History[number];
+      const noted = note({ revision: revision.number }, { revision: revision.hash }, commit);
+      if (isProblem(noted)) return noted;
       history = extended;
-      note({ revision: history.length });
-      return (history.at(-1) as History[number]).revision;
+      return revision;
     },
 
     neighbourhood: async (ask) => walkGraph(graphAt(history, ask.at), ask.at ?? history.length, ask),
@@ -91,33 +113,47 @@ export function openMemoryStore(): Store {
     ...slices,
     search: searchGraph({ newestRevision, changeAt, ...slices }),
 
-    createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
-    changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
-    undoExamination: (id, on, at) => writeExamination(id, { does: "undo", on, at }),
-    deleteExamination: (id, on, at) => writeExamination(id, { does: "delete", on, at }),
+    createExamination: (id, piece, at, along) => writeExamination(id, { does: "create", piece, at }, along),
+    changeExamination: (id, on, piece, at, along) =>
+      writeExamination(id, { does: "change", on, piece, at }, along),
+    undoExamination: (id, on, at, along) => writeExamination(id, { does: "undo", on, at }, along),
+    deleteExamination: (id, on, at, along) => writeExamination(id, { does: "delete", on, at }, along),
     examination: async (id, version) => findVersion(drawer, id, version),
     listExaminations: async (page) => listNewest(drawer, page),
 
-    newestWrite: async () => writes.length,
-    writesAfter: async (sequence, first) => writes.slice(sequence, sequence + checkCount(first)),
+    writeCards: async (along) => note({}, {}, along),
+    card: async (kind, id) => findCard(cards, kind, id),
+    cards: async (kind, ids) => findCards(cards, kind, ids),
+    listCards: async (filter, page, order = "up") => listCards(cards, filter, page, order),
+
+    newestWrite: async () => ledger.length,
+    writesAfter: async (sequence, first) => ledger.slice(sequence, sequence + checkCount(first)),
 
     dump: async function* () {
-      yield* sealDump([...records({ history, drawer })]);
+      yield* sealDump([...records({ history, drawer, cards, ledger })]);
     },
     restore: async (dump) => {
       const content = await collectDump(dump);
       if (isProblem(content)) return content;
-      if (history.length > 0 || drawer.size > 0) return storeNotEmpty();
+      if (ledger.length > 0) return storeNotEmpty();
       const restored = restoredHistory(content.revisions);
       if (isProblem(restored)) return restored;
       history = restored;
       drawer = content.examinations.map(frozenCopy).reduce(withVersion, drawer);
-      const revision = history.length;
-      if (content.revisions.length + content.examinations.length > 0)
-        note({ ...(revision === 0 ? {} : { revision }), restored: true });
+      cards = cardsOf(frozenCopy(content.cards));
+      ledger = frozenCopy(content.writes);
       return { records: content.records };
     },
-    verify: async () => verifyHistory(history),
+    verify: async () => {
+      const broken = findBrokenLedger({
+        revisions: history.map(({ revision }) => revision.hash),
+        versions: new Map(
+          allVersions(drawer).map((version) => [keyOfVersion(version), hashOfVersion(version)]),
+        ),
+        ...{ cards: allCards(cards), writes: ledger },
+      });
+      return broken === undefined ? verifyHistory(history) : ledgerTampered(broken);
+    },
     close: async () => {},
   };
 }
@@ -134,13 +170,11 @@ async function* inSlices<Thing>(
 }
 const ROWS_AT_ONCE = 500;
 
-type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
-const records = ({ history, drawer }: State): readonly Kept[] => [
-  ...history.map(({ revision, change }): Kept => ({ kind: "revision", revision, change })),
-  ...[...drawer.keys()]
-    .sort()
-    .flatMap((id) => drawer.get(id) ?? [])
-    .map((examination): Kept => ({ kind: "examination", examination })),
+const records = ({ history, drawer, cards, ledger }: State): readonly DumpedThing[] => [
+  ...history.map(({ revision, change }): DumpedThing => ({ kind: "revision", revision, change })),
+  ...allVersions(drawer).map((examination): DumpedThing => ({ kind: "examination", examination })),
+  ...allCards(cards).map((card): DumpedThing => ({ kind: "card", card })),
+  ...ledger.map((write): DumpedThing => ({ kind: "write", write })),
 ];
 
 /** Makes every change of a dump anew. */

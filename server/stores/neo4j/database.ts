@@ -1,5 +1,5 @@
 import neo4j, { type Driver, type ManagedTransaction } from "neo4j-driver";
-import { isProblem, type Problem } from "../../domain/problem.ts";
+import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { findServerProblem } from "./find-server-problem.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
@@ -29,10 +29,15 @@ export interface Database {
    * to find out by itself.
    */
   write<Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem>;
+  /** Reads several things of one moment: no writer is let in until it has ended. Throws `StoreFailed` where the server fails. */
+  readMoment<Answer>(work: (run: Run) => Promise<Answer>): Promise<Answer>;
   /** A statement outside any work, for the schema. */
   administer(cypher: string): Promise<readonly object[]>;
   close(): Promise<void>;
 }
+
+/** Ends a work that only looked, so that its lock goes with it. */
+const NOTHING_WRITTEN: Problem = problem("STORE_LOCKED", "Nothing was written.");
 
 /** How long the server may take over one statement, in milliseconds. */
 const LONGEST_READ = 30_000;
@@ -79,6 +84,16 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits
         const refusal = findServerProblem(failure);
         throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
       }
+    },
+    readMoment: async (work) => {
+      let answer: { readonly is: Awaited<ReturnType<typeof work>> } | undefined;
+      const ended = await write<never>(async (run) => {
+        await run("MATCH (s:Store {name: $store}) SET s.lockedBy = 'a reader'");
+        answer = { is: await work(run) };
+        return NOTHING_WRITTEN;
+      });
+      if (ended !== NOTHING_WRITTEN) throw new StoreFailed(ended, undefined);
+      return (answer as NonNullable<typeof answer>).is;
     },
     write: (work) => {
       const written = last.then(() => write(work));

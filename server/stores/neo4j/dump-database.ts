@@ -1,38 +1,42 @@
 import { sealRead } from "../../chain/seal-dump.ts";
-import type { DumpRecord } from "../../domain/dump.ts";
+import type { Card } from "../../domain/card.ts";
+import type { DumpedThing, DumpRecord } from "../../domain/dump.ts";
 import type { Revision } from "../../domain/revision.ts";
-import type { Database } from "./database.ts";
+import { allCards } from "./cards.ts";
+import type { Database, Run } from "./database.ts";
 import { examinationOf, VERSION_NODE, type VersionNode } from "./examinations.ts";
 import { REVISION, readChange, revisionOf } from "./revisions.ts";
-
-type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
+import { writesUpTo } from "./writes.ts";
 
 const REVISIONS_AT_ONCE = 500;
 const VERSIONS_AT_ONCE = 500;
 
-/** How far a store has come at one moment. */
-interface Moment {
+/** How far a store has come at one moment, and the cards of that moment, which are overwritten later. */
+export interface Moment {
   readonly revision: number;
   readonly sequence: number;
+  readonly cards: readonly Card[];
 }
 
 /**
- * Reads a dump, page by page. Nothing is overwritten, and every node says with which write it came, so that what is
- * written meanwhile is left out.
+ * Reads a dump, page by page. But for cards nothing is overwritten, and every node says with which write it came, so that
+ * what is written meanwhile is left out.
  */
 export async function* dumpDatabase(database: Database): AsyncGenerator<DumpRecord> {
-  yield* sealRead(readRecords(database, await readMoment(database)));
+  yield* sealRead(readRecords(database, await database.readMoment(momentIn)));
 }
 
-/** How far the store has come. */
-export async function readMoment(database: Database): Promise<Moment> {
-  const [moment] = await database.read<Moment>(
+/** How far the store has come, with its cards. */
+export async function momentIn(run: Run): Promise<Moment> {
+  const [state] = await run<{ revision: number; sequence: number }>(
     "MATCH (s:Store {name: $store}) RETURN s.revision AS revision, s.sequence AS sequence",
   );
-  return moment ?? { revision: 0, sequence: 0 };
+  const cards: Card[] = [];
+  for await (const card of allCards(run)) cards.push(card);
+  return { ...(state ?? { revision: 0, sequence: 0 }), cards };
 }
 
-async function* readRecords(database: Database, moment: Moment): AsyncGenerator<Kept> {
+async function* readRecords(database: Database, moment: Moment): AsyncGenerator<DumpedThing> {
   for await (const revision of readRevisions(database, moment.revision))
     yield { kind: "revision", revision, change: await readChange(database, revision.number) };
   for (let [id, version] = ["", 0], isMore = true; isMore; ) {
@@ -46,6 +50,8 @@ async function* readRecords(database: Database, moment: Moment): AsyncGenerator<
     ({ id, version } = rows.at(-1)?.found ?? { id, version });
     isMore = rows.length === VERSIONS_AT_ONCE;
   }
+  for (const card of moment.cards) yield { kind: "card", card };
+  for await (const write of writesUpTo(database, moment.sequence)) yield { kind: "write", write };
 }
 
 /** The revisions up to a number as they are kept, oldest first. */

@@ -22,7 +22,7 @@ const index = (name: string, label: string, ...properties: readonly string[]): s
  * - `-[:NAMES]->(:Term)` from a version of any kind, what it names besides.
  *
  * `Store` is the one node of a store that every write locks first. `Write` is one accepted write with the key it was made
- * under, its number and what it wrote, `Revision` one revision, `ChangePart` some edits of its change in their order.
+ * under, its number, what it wrote and the chain of the ledger, `Card` a card with its keys as `CardKey`, `Revision` one revision, `ChangePart` some edits of its change in their order.
  */
 export const MIGRATIONS: readonly (readonly string[])[] = [
   [
@@ -46,5 +46,11 @@ export const MIGRATIONS: readonly (readonly string[])[] = [
     `MATCH (s:Store) MATCH (w:Write {store: s.name, sequence: 1}) WHERE w.examination IS NULL
        AND (w.revision <> 1 OR EXISTS { MATCH (v:ExaminationVersion {store: s.name}) WHERE v.sequence = 1 })
      SET w.restored = true, w.revision = CASE WHEN w.revision > 0 THEN w.revision END`,
+  ],
+  // Cards by their ids, and what they are found by.
+  [
+    unique("card_id", "Card", "store", "kind", "id"),
+    unique("card_key", "CardKey", "store", "kind", "name", "value", "id"),
+    index("card_key_card", "CardKey", "store", "kind", "card"),
   ],
 ];

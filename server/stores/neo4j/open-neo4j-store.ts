@@ -5,6 +5,7 @@ import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
+import { findCards, listCards } from "./cards.ts";
 import { type ConnectOptions, connect } from "./connect.ts";
 import type { Database } from "./database.ts";
 import { dumpDatabase } from "./dump-database.ts";
@@ -16,7 +17,7 @@ import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } f
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
-import { commitChange, restoreRecords } from "./write-graph.ts";
+import { commitChange, restoreRecords, writeCardsAlone } from "./write-graph.ts";
 import { newestWrite, writesAfter } from "./writes.ts";
 
 /**
@@ -64,19 +65,36 @@ function storeIn(database: Database, readOnly: boolean): Store {
     listSources: (page, at) => listThings<Source>(database, "source", ALL, page, at),
     search: searchGraph(graph),
 
-    createExamination: (id, piece, at) => {
-      const copy = frozenCopy(piece);
-      return write(() => writeExamination(database, id, { does: "create", piece: copy, at }));
+    createExamination: (id, piece, at, along) => {
+      const copy = frozenCopy({ piece, along });
+      return write(() =>
+        writeExamination(database, id, { does: "create", piece: copy.piece, at }, copy.along),
+      );
     },
-    changeExamination: (id, on, piece, at) => {
-      const copy = frozenCopy(piece);
-      return write(() => writeExamination(database, id, { does: "change", on, piece: copy, at }));
+    changeExamination: (id, on, piece, at, along) => {
+      const copy = frozenCopy({ piece, along });
+      return write(() =>
+        writeExamination(database, id, { does: "change", on, piece: copy.piece, at }, copy.along),
+      );
     },
-    undoExamination: (id, on, at) => write(() => writeExamination(database, id, { does: "undo", on, at })),
-    deleteExamination: (id, on, at) =>
-      write(() => writeExamination(database, id, { does: "delete", on, at })),
+    undoExamination: (id, on, at, along) => {
+      const copy = along && frozenCopy(along);
+      return write(() => writeExamination(database, id, { does: "undo", on, at }, copy));
+    },
+    deleteExamination: (id, on, at, along) => {
+      const copy = along && frozenCopy(along);
+      return write(() => writeExamination(database, id, { does: "delete", on, at }, copy));
+    },
     examination: (id, version) => findExamination(database.read, id, version),
     listExaminations: (page) => listExaminations(database, page),
+
+    writeCards: (along) => {
+      const copy = frozenCopy(along);
+      return write(() => writeCardsAlone(database, copy));
+    },
+    card: async (kind, id) => (await findCards(database.read, kind, [id])).get(id),
+    cards: (kind, ids) => findCards(database.read, kind, ids),
+    listCards: (filter, page, order = "up") => listCards(database, filter, page, order),
 
     newestWrite: () => newestWrite(database),
     writesAfter: (sequence, first) => writesAfter(database, sequence, first),

@@ -1,6 +1,8 @@
+import { randomUUID } from "node:crypto";
 import { Neo4jError } from "neo4j-driver";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import type { Database } from "./database.ts";
+import { chainOldWrites } from "./ledger.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { printAddress } from "./neo4j-address.ts";
 
@@ -34,7 +36,7 @@ export async function prepareDatabase(
   const made = await database.write((run) =>
     run("MERGE (s:Store {name: $store}) ON CREATE SET s.revision = 0, s.sequence = 0"),
   );
-  return isProblem(made) ? made : undefined;
+  return isProblem(made) ? made : chainOldWrites(database, randomUUID());
 }
 
 async function versionOf(database: Database): Promise<number> {

@@ -1,5 +1,9 @@
+import { linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
+import { deepFreeze } from "../../domain/deep-freeze.ts";
 import { type Problem, problem } from "../../domain/problem.ts";
+import type { WriteNote, Written } from "../../domain/written.ts";
 import type { Run } from "./database.ts";
+import { WRITE_NODE, type WriteNode, writtenOf } from "./writes.ts";
 
 /** What the node of a store says. */
 export interface StoreState {
@@ -7,20 +11,14 @@ export interface StoreState {
   readonly revision: number;
   /** Number of the newest write, of the graph or an examination. */
   readonly sequence: number;
+  /** The hash of that write. */
+  readonly head: string | null;
   /** The key of a write that takes several transactions and has not ended. */
   readonly stagedBy: string | null;
   /** Whether that one has lately been heard of. */
   readonly isStaging: boolean | null;
   /** How many of its steps it has done. */
   readonly stagedSteps: number;
-}
-
-/** What a write did, kept with its key, so that a write tried again finds that it was kept. */
-export interface WriteNote {
-  readonly revision?: number;
-  readonly examination?: string;
-  readonly version?: number;
-  readonly restored?: true;
 }
 
 /** For how long a write of several transactions keeps others out after its last one, in milliseconds. */
@@ -34,21 +32,24 @@ export async function lockStore(run: Run, key: string): Promise<StoreState> {
   await run("MATCH (s:Store {name: $store}) SET s.lockedBy = $key", { key });
   const [state] = await run<StoreState>(
     `MATCH (s:Store {name: $store})
-     RETURN s.revision AS revision, s.sequence AS sequence, s.stagedBy AS stagedBy,
+     RETURN s.revision AS revision, s.sequence AS sequence, s.head AS head, s.stagedBy AS stagedBy,
        s.stagedUntil > timestamp() AS isStaging, coalesce(s.stagedSteps, 0) AS stagedSteps`,
   );
   if (state === undefined) throw new Error("The node of the store is gone");
   return state;
 }
 
+/** The next line of the ledger of a store that stands so. */
+export const lineAfter = ({ sequence, head }: StoreState, note: WriteNote, made: MadeByWrite): Written =>
+  deepFreeze(linkWritten(note, made, head === null ? undefined : { sequence, hash: head }));
+
 /** What was written under this key before, if anything was. */
-export async function findWrite(run: Run, key: string): Promise<WriteNote | undefined> {
-  const [row] = await run<{ note: WriteNote }>(
-    `MATCH (w:Write {store: $store, key: $key})
-     RETURN w {.revision, .examination, .version} AS note`,
+export async function findWrite(run: Run, key: string): Promise<Written | undefined> {
+  const [row] = await run<{ written: WriteNode }>(
+    `MATCH (w:Write {store: $store, key: $key}) RETURN ${WRITE_NODE}`,
     { key },
   );
-  return row?.note;
+  return row && writtenOf(row.written);
 }
 
 /** Keeps other writers out until this write ends, or for a minute; `steps` of it are done. */
@@ -59,22 +60,14 @@ export const keepStage = (run: Run, key: string, steps: number): Promise<unknown
     { key, lease: LEASE, steps },
   );
 
-/** Makes a write visible, and lets others write. */
-export const endWrite = (
-  run: Run,
-  key: string,
-  {
-    revision,
-    sequence,
-    note,
-  }: { readonly revision: number; readonly sequence: number; readonly note: WriteNote },
-): Promise<unknown> =>
+/** Makes a write visible, under its key, and lets others write. `last` is its last line in the ledger. */
+export const endWrite = (run: Run, key: string, revision: number, last: Written): Promise<unknown> =>
   run(
     `MATCH (s:Store {name: $store})
-     SET s.revision = $revision, s.sequence = $sequence
+     SET s.revision = $revision, s.sequence = $sequence, s.head = $hash
      REMOVE s.lockedBy, s.stagedBy, s.stagedUntil, s.stagedSteps
-     CREATE (w:Write {store: $store, key: $key, sequence: $sequence}) SET w += $note`,
-    { key, revision, sequence, note },
+     WITH s MATCH (w:Write {store: $store, sequence: $sequence}) SET w.key = $key`,
+    { key, revision, sequence: last.sequence, hash: last.hash },
   );
 
 /** Lets others write where a write of several transactions came to nothing. */

@@ -15,6 +15,7 @@ const SWEEPS: readonly string[] = [
   ]),
   "MATCH (n:ChangePart {store: $store}) WHERE n.revision > $revision WITH n LIMIT $most DELETE n",
   "MATCH (n:Revision {store: $store}) WHERE n.number > $revision WITH n LIMIT $most DELETE n",
+  "MATCH (n:Write {store: $store}) WHERE n.sequence > $sequence WITH n LIMIT $most DELETE n",
   "MATCH (n:ExaminationVersion {store: $store}) WHERE n.sequence > $sequence WITH n LIMIT $most DELETE n",
   ...KINDS.map(
     (kind) =>

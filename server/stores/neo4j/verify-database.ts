@@ -9,7 +9,8 @@ import { idOfEdit, type Standing } from "../../domain/graph-view.ts";
 import { type Problem, problem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
 import type { Database } from "./database.ts";
-import { readMoment, readRevisions } from "./dump-database.ts";
+import { readRevisions } from "./dump-database.ts";
+import { findWrongLine, readKept } from "./ledger.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { readChange } from "./revisions.ts";
 import { type Cites, KINDS, type Kind, LABELS, type VersionRow, versionRow } from "./version-row.ts";
@@ -28,13 +29,16 @@ type DueVersions = ReadonlyMap<string, Due>;
  * revision that does not check. Writes made meanwhile are left out.
  */
 export async function verifyDatabase(database: Database): Promise<Verified> {
-  const { revision: newest, sequence } = await readMoment(database);
+  const kept = await readKept(database);
+  const { revision: newest, sequence } = kept;
   const due = new Map<string, Due>();
   const head = await remake(database, newest, due);
   if (head !== undefined && "problem" in head) return head;
   if ((head?.number ?? 0) !== newest) return storeTampered((head?.number ?? 0) + 1, "it is missing");
   const wrong =
-    (await findDifference(database, newest, due)) ?? (await findBrokenVersion(database, sequence));
+    (await findDifference(database, newest, due)) ??
+    (await findBrokenVersion(database, sequence)) ??
+    (await findWrongLine(database, kept));
   return wrong ?? { revisions: newest, head: head?.hash ?? NO_HASH };
 }
 

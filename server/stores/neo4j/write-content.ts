@@ -1,5 +1,6 @@
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Examination } from "../../domain/examination.ts";
+import type { Written } from "../../domain/written.ts";
 import type { Content } from "./content.ts";
 import type { Run } from "./database.ts";
 import { KINDS } from "./version-row.ts";
@@ -14,10 +15,11 @@ const NODES_AT_ONCE = 1_000;
 export type Step = (run: Run) => Promise<void>;
 
 /**
- * The steps that write a content, without what makes it visible: no step needs a later one. `sequence` is the number of
- * the write.
+ * The steps that write a content, without what makes it visible: no step needs a later one. `lines` are those of
+ * the write in the ledger.
  */
-export function* stepsOf(content: Content, sequence: number, rowsAStep: number): Generator<Step> {
+export function* stepsOf(content: Content, lines: readonly Written[], rowsAStep: number): Generator<Step> {
+  const sequenceOf = sequencesIn(lines);
   for (const { kind, ids, until } of content.ends)
     for (const some of chunks(ids, rowsAStep)) yield (run) => endVersions(run, kind, some, until);
   for (const kind of KINDS)
@@ -37,10 +39,20 @@ export function* stepsOf(content: Content, sequence: number, rowsAStep: number):
       await run(
         "UNWIND $versions AS version CREATE (v:ExaminationVersion {store: $store}) SET v += version",
         {
-          versions: some.map((examination) => versionProperties(examination, sequence)),
+          versions: some.map((examination) => versionProperties(examination, sequenceOf(examination))),
         },
       );
     };
+}
+
+/** The number of the write that made a version: the one that names it, else the first. */
+function sequencesIn(lines: readonly Written[]): (version: Examination) => number {
+  const made = new Map(
+    lines.flatMap(({ examination, sequence }) =>
+      examination ? [[`${examination.id} ${examination.version}`, sequence]] : [],
+    ),
+  );
+  return ({ id, version }) => made.get(`${id} ${version}`) ?? lines[0]?.sequence ?? 0;
 }
 
 /** Says of each examination which version is the newest. */

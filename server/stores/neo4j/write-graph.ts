@@ -3,22 +3,26 @@ import { checkCommit } from "../../chain/check-commit.ts";
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
 import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import type { Deed } from "../../domain/deed.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { DumpRecord } from "../../domain/dump.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
-import type { Commit } from "../../ports/store.ts";
-import { contentOf } from "./content.ts";
+import type { Written } from "../../domain/written.ts";
+import type { Along, Commit } from "../../ports/store.ts";
+import { planCards } from "./cards.ts";
+import { contentOf, NO_CONTENT } from "./content.ts";
 import type { Database } from "./database.ts";
 import { findRevision, newestRevision } from "./revisions.ts";
 import { standingGraph } from "./standing-graph.ts";
+import { lineAfter } from "./store-state.ts";
 import { checkOnStanding } from "./view-of-change.ts";
 import { writePlanned } from "./write-planned.ts";
 import { newestWrite } from "./writes.ts";
 
 /** Makes one revision of a change, or says why not. */
 export function commitChange(database: Database, commit: Commit): Promise<Revision | Problem> {
-  const { change, expected } = commit;
+  const { change, expected, cards = [], deed } = commit;
   return writePlanned<Revision>(
     database,
     randomUUID(),
@@ -29,11 +33,20 @@ export function commitChange(database: Database, commit: Commit): Promise<Revisi
       const refusal =
         state.revision === 0 ? check(standingGraph().view) : await checkOnStanding(run, change, check);
       if (refusal !== undefined) return refusal;
+      const planned = await planCards(run, cards);
+      if (isProblem(planned)) return planned;
       const revision = deepFreeze(linkRevision(change, commit, newest));
       return {
         content: contentOf([{ revision, change }]),
         revision: revision.number,
-        note: { revision: revision.number },
+        lines: [
+          lineAfter(
+            state,
+            { revision: revision.number, cards: planned.written, deed },
+            { revision: revision.hash },
+          ),
+        ],
+        cards: planned,
         answer: revision,
       };
     },
@@ -53,8 +66,7 @@ export async function restoreRecords(
   const content = await collectDump(records);
   if (isProblem(content)) return content;
   const done = { records: content.records };
-  if (content.revisions.length + content.examinations.length === 0)
-    return (await newestWrite(database)) === 0 ? done : storeNotEmpty();
+  if (content.writes.length === 0) return (await newestWrite(database)) === 0 ? done : storeNotEmpty();
   return writePlanned(
     database,
     randomUUID(),
@@ -66,7 +78,11 @@ export async function restoreRecords(
       return {
         content: { ...contentOf(content.revisions), examinations: content.examinations },
         ...{ revision, answer: done },
-        note: { ...(revision === 0 ? {} : { revision }), restored: true },
+        lines: content.writes,
+        cards: {
+          puts: new Map(content.cards.map((card) => [`${card.kind} ${card.id}`, { ...card, card }])),
+          written: [],
+        },
       };
     },
     async () => done,
@@ -82,4 +98,25 @@ function findUnfit({ revisions }: DumpContent): Problem | undefined {
     graph.apply(change);
   }
   return undefined;
+}
+
+/** Writes cards alone, or says why not. */
+export function writeCardsAlone(
+  database: Database,
+  { cards = [], deed }: Along & { readonly deed: Deed },
+): Promise<Written | Problem> {
+  return writePlanned<Written>(
+    database,
+    randomUUID(),
+    async (run, state) => {
+      const planned = await planCards(run, cards);
+      if (isProblem(planned)) return planned;
+      const line = lineAfter(state, { cards: planned.written, deed }, {});
+      return {
+        content: NO_CONTENT,
+        ...{ revision: state.revision, lines: [line], cards: planned, answer: line },
+      };
+    },
+    async (_, written) => written,
+  );
 }

@@ -1,25 +1,22 @@
 import { isProblem, type Problem } from "../../domain/problem.ts";
+import type { Written } from "../../domain/written.ts";
+import { type PlannedCards, putCards } from "./cards.ts";
 import { type Content, sizeOf } from "./content.ts";
 import type { Database, Run } from "./database.ts";
 import { refreshStatistics } from "./refresh-statistics.ts";
-import {
-  endWrite,
-  findWrite,
-  isBeingFilled,
-  keepStage,
-  lockStore,
-  type StoreState,
-  type WriteNote,
-} from "./store-state.ts";
+import { endWrite, findWrite, isBeingFilled, keepStage, lockStore, type StoreState } from "./store-state.ts";
 import { sweep } from "./sweep.ts";
 import { type Step, stepsOf, writeNewest } from "./write-content.ts";
+import { addWrites } from "./writes.ts";
 
 /** What a write is going to do. */
 export interface Planned<Answer> {
   readonly content: Content;
   /** Number of the newest revision afterwards. */
   readonly revision: number;
-  readonly note: WriteNote;
+  /** What it adds to the ledger: at least one line. */
+  readonly lines: readonly Written[];
+  readonly cards: PlannedCards;
   readonly answer: Answer;
 }
 
@@ -36,13 +33,13 @@ export async function writePlanned<Answer>(
   database: Database,
   key: string,
   plan: (run: Run, state: StoreState) => Promise<Planned<Answer> | Problem>,
-  recall: (run: Run, note: WriteNote) => Promise<Answer>,
+  recall: (run: Run, written: Written) => Promise<Answer>,
   deadline: number = performance.now() + database.limits.patience,
 ): Promise<Answer | Problem> {
   const begun = await database.write(async (run) => {
     const state = await lockStore(run, key);
-    const note = await findWrite(run, key);
-    if (note !== undefined) return { done: true, answer: await recall(run, note), size: 0 } as const;
+    const kept = await findWrite(run, key);
+    if (kept !== undefined) return { done: true, answer: await recall(run, kept), size: 0 } as const;
     if (state.stagedBy !== null && state.stagedBy !== key) {
       if (state.isStaging) return { waits: true } as const;
       await keepStage(run, key, 0);
@@ -53,11 +50,10 @@ export async function writePlanned<Answer>(
     const size = sizeOf(planned.content);
     if (size > database.limits.rowsAtOnce) {
       await keepStage(run, key, 0);
-      return { done: false, planned, sequence: state.sequence + 1 } as const;
+      return { done: false, planned } as const;
     }
-    for (const step of stepsOf(planned.content, state.sequence + 1, database.limits.rowsAtOnce))
-      await step(run);
-    await finish(run, key, planned, state.sequence + 1);
+    for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) await step(run);
+    await finish(run, key, planned);
     return { done: true, answer: planned.answer, size } as const;
   });
   if (isProblem(begun)) return begun;
@@ -70,7 +66,7 @@ export async function writePlanned<Answer>(
     const refusal = await sweep(database, key);
     return refusal ?? writePlanned(database, key, plan, recall, deadline);
   }
-  if (!begun.done) return writeInSteps(database, key, begun.planned, begun.sequence);
+  if (!begun.done) return writeInSteps(database, key, begun.planned);
   if (begun.size >= CHANGES_PLANS) await refreshStatistics(database);
   return begun.answer;
 }
@@ -78,12 +74,12 @@ export async function writePlanned<Answer>(
 async function finish<Answer>(
   run: Run,
   key: string,
-  planned: Planned<Answer>,
-  sequence: number,
+  { content, revision, lines, cards }: Planned<Answer>,
 ): Promise<void> {
-  const { content, revision, note } = planned;
   await writeNewest(run, content.examinations);
-  await endWrite(run, key, { revision, sequence, note });
+  await putCards(run, cards);
+  await addWrites(run, lines);
+  await endWrite(run, key, revision, lines.at(-1) as Written);
 }
 
 /** In several transactions; nobody sees anything of it before the last, and other writers are kept out meanwhile. */
@@ -91,7 +87,6 @@ async function writeInSteps<Answer>(
   database: Database,
   key: string,
   planned: Planned<Answer>,
-  sequence: number,
 ): Promise<Answer | Problem> {
   /** A step that was kept although its answer was lost is not done again. */
   const takeStep = (number: number, step: Step): Promise<"done" | Problem> =>
@@ -105,12 +100,12 @@ async function writeInSteps<Answer>(
     });
   let number = 0;
   try {
-    for (const step of stepsOf(planned.content, sequence, database.limits.rowsAtOnce)) {
+    for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) {
       const taken = await takeStep(number++, step);
       if (isProblem(taken)) return await giveUp(database, key, taken);
     }
     await refreshStatistics(database);
-    const ended = await takeStep(number, (run) => finish(run, key, planned, sequence));
+    const ended = await takeStep(number, (run) => finish(run, key, planned));
     return isProblem(ended) ? await giveUp(database, key, ended) : planned.answer;
   } catch (failure) {
     return giveUp(database, key, Promise.reject(failure));

@@ -1,7 +1,6 @@
 import type { DatabaseSync, SQLInputValue, SQLOutputValue, StatementSync } from "node:sqlite";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
-import { addDigest } from "./digest-of-version.ts";
 import { findMediumProblem, isBusy } from "./find-medium-problem.ts";
 import { inTime } from "./in-time.ts";
 
@@ -41,7 +40,6 @@ type Done<Answer> = { readonly answer: Answer } | { readonly failure: unknown };
 
 /** Wraps an open file. Nothing waits inside SQLite: the event loop goes on while another program writes. */
 export function wrapDatabase(raw: DatabaseSync, { patience = 0, release = () => {} }: Waits = {}): Database {
-  addDigest(raw);
   const prepared = new Map<string, StatementSync>();
   const prepare = (sql: string): StatementSync => {
     const known = prepared.get(sql);

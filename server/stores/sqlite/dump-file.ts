@@ -1,15 +1,15 @@
 import { sealDump } from "../../chain/seal-dump.ts";
-import type { DumpRecord } from "../../domain/dump.ts";
+import type { DumpedThing, DumpRecord } from "../../domain/dump.ts";
 import { isProblem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
+import { type CardRow, cardOf } from "./cards.ts";
 import { asStoreFailed, type Database } from "./database.ts";
 import { EXAMINATION_COLUMNS, examinationOf } from "./examinations.ts";
 import { openFile } from "./open-file.ts";
 import { parseStored } from "./parse-stored.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
-
-type Kept = Extract<DumpRecord, { kind: "revision" | "examination" }>;
+import { allWrites } from "./writes.ts";
 
 /** Reads a dump over a connection of its own, so that writes made meanwhile do not show in it. */
 export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
@@ -27,7 +27,7 @@ export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
   }
 }
 
-function* readRecords(database: Database): Generator<Kept> {
+function* readRecords(database: Database): Generator<DumpedThing> {
   const revisions = database.raw.prepare(`SELECT ${REVISION_COLUMNS}, change FROM revision ORDER BY number`);
   for (const row of revisions.iterate() as unknown as Iterable<Revision & { readonly change: string }>)
     yield { kind: "revision", revision: revisionOf(row), change: parseStored(row.change) };
@@ -36,4 +36,8 @@ function* readRecords(database: Database): Generator<Kept> {
   );
   for (const row of versions.iterate() as unknown as Iterable<Parameters<typeof examinationOf>[0]>)
     yield { kind: "examination", examination: examinationOf(row) };
+  const cards = database.raw.prepare("SELECT * FROM card ORDER BY kind, id");
+  for (const row of cards.iterate() as unknown as Iterable<CardRow>)
+    yield { kind: "card", card: cardOf(row) };
+  for (const write of allWrites(database)) yield { kind: "write", write };
 }

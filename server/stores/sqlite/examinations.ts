@@ -47,9 +47,8 @@ export function findExamination(
 export function addVersion(database: Database, next: Examination): void {
   database.run("UPDATE examination SET newest = 0 WHERE id = :id AND newest = 1", { id: next.id });
   database.run(
-    `INSERT INTO examination (id, version, undo_to, deleted, changed_at, newest, piece, digest)
-     VALUES (:id, :version, :undoTo, :deleted, :changedAt, 1, :piece,
-             digest_of_version(:id, :version, :undoTo, :deleted, :changedAt, :piece))`,
+    `INSERT INTO examination (id, version, undo_to, deleted, changed_at, newest, piece)
+     VALUES (:id, :version, :undoTo, :deleted, :changedAt, 1, :piece)`,
     {
       id: next.id,
       version: next.version,

@@ -127,8 +127,36 @@ export const MIGRATIONS: readonly string[] = [
      WHERE EXISTS (SELECT 1 FROM revision) OR EXISTS (SELECT 1 FROM examination);
   `,
   `
-  -- SHA-256 of a version (digest-of-version.ts), which the chain of hashes does not hold.
+  -- A digest of each version, which the next step replaces.
   ALTER TABLE examination ADD COLUMN digest TEXT;
-  UPDATE examination SET digest = digest_of_version(id, version, undo_to, deleted, changed_at, piece);
+  `,
+  `
+  -- Cards, and what they are found by. Keys and body are canonical JSON.
+  CREATE TABLE card (
+    kind TEXT NOT NULL,
+    id TEXT NOT NULL,
+    version INTEGER NOT NULL,
+    keys TEXT NOT NULL,
+    body TEXT NOT NULL,
+    PRIMARY KEY (kind, id)
+  ) STRICT;
+  CREATE TABLE card_key (
+    kind TEXT NOT NULL,
+    name TEXT NOT NULL,
+    value TEXT NOT NULL,
+    id TEXT NOT NULL,
+    PRIMARY KEY (kind, name, value, id)
+  ) STRICT, WITHOUT ROWID;
+  CREATE INDEX card_key_by_card ON card_key (kind, id);
+
+  -- The list of writes becomes a ledger: with the cards that were written, who did it, and the chain (empty in lines from before).
+  ALTER TABLE write ADD COLUMN cards TEXT;
+  ALTER TABLE write ADD COLUMN deed TEXT;
+  ALTER TABLE write ADD COLUMN content TEXT NOT NULL DEFAULT '';
+  ALTER TABLE write ADD COLUMN previous TEXT NOT NULL DEFAULT '';
+  ALTER TABLE write ADD COLUMN hash TEXT NOT NULL DEFAULT '';
+
+  -- Which also holds the hash of each version.
+  ALTER TABLE examination DROP COLUMN digest;
   `,
 ];

@@ -7,6 +7,7 @@ import { type Database, wrapDatabase } from "./database.ts";
 import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem, storeCorrupt } from "./find-medium-problem.ts";
 import { inTime } from "./in-time.ts";
+import { chainOldWrites } from "./ledger.ts";
 import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
 import { type Gate, openGate } from "./open-gate.ts";
 
@@ -145,6 +146,7 @@ async function prepareFile(
       database.raw.exec(MIGRATIONS[version] as string);
       database.raw.exec(`PRAGMA user_version = ${version + 1}; PRAGMA application_id = ${APPLICATION_ID}`);
     }
+    chainOldWrites(database);
     return "done" as const;
   });
   if (isProblem(migrated)) return migrated;

@@ -1,6 +1,7 @@
 import { textsOf } from "../../chain/change-text.ts";
 import { checkCommit } from "../../chain/check-commit.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
+import { hashOfVersion } from "../../chain/link-written.ts";
 import type { Claim } from "../../domain/claim.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Examination } from "../../domain/examination.ts";
@@ -10,8 +11,9 @@ import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
-import type { Store } from "../../ports/store.ts";
+import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
+import { findCard, findCards, listCards } from "./cards.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
@@ -62,14 +64,16 @@ function storeIn(database: Database, path: string, patience: number): Store {
   const writeExamination = async (
     id: ExaminationId,
     wanted: ExaminationWrite,
+    along?: Along,
   ): Promise<Examination | Problem> => {
-    const does = frozenCopy(wanted);
+    const { does, with: beside } = frozenCopy({ does: wanted, with: along });
     const done = await write(() => {
       const next = nextVersion(id, (version) => findExamination(database, id, version), does);
       if (isProblem(next)) return next;
       addVersion(database, next);
-      const sequence = noteWrite(database, { examination: { id, version: next.version } });
-      return { next: deepFreeze(next), sequence };
+      const examination = { id, version: next.version };
+      const noted = noteWrite(database, { examination }, { examination: hashOfVersion(next) }, beside);
+      return isProblem(noted) ? noted : { next: deepFreeze(next), sequence: noted.sequence };
     });
     if (isProblem(done)) return done;
     others.wrote(done.sequence);
@@ -99,8 +103,9 @@ function storeIn(database: Database, path: string, patience: number): Store {
         const texts = textsOf(change);
         const revision = linkRevision(change, about, newest, texts.change);
         writeRevision(database, revision, change, texts);
-        const sequence = noteWrite(database, { revision: revision.number });
-        return { revision: deepFreeze(revision), sequence };
+        const made = { revision: revision.hash };
+        const noted = noteWrite(database, { revision: revision.number }, made, about);
+        return isProblem(noted) ? noted : { revision: deepFreeze(revision), sequence: noted.sequence };
       });
       if (isProblem(done)) return done;
       for (const { kind, before } of change) if (kind === "term" && before) cache.forgetTerm(before.id);
@@ -120,12 +125,23 @@ function storeIn(database: Database, path: string, patience: number): Store {
     ...graph,
     search: searchGraph(graph),
 
-    createExamination: (id, piece, at) => writeExamination(id, { does: "create", piece, at }),
-    changeExamination: (id, on, piece, at) => writeExamination(id, { does: "change", on, piece, at }),
-    undoExamination: (id, on, at) => writeExamination(id, { does: "undo", on, at }),
-    deleteExamination: (id, on, at) => writeExamination(id, { does: "delete", on, at }),
+    createExamination: (id, piece, at, along) => writeExamination(id, { does: "create", piece, at }, along),
+    changeExamination: (id, on, piece, at, along) =>
+      writeExamination(id, { does: "change", on, piece, at }, along),
+    undoExamination: (id, on, at, along) => writeExamination(id, { does: "undo", on, at }, along),
+    deleteExamination: (id, on, at, along) => writeExamination(id, { does: "delete", on, at }, along),
     examination: (id, version) => read(() => findExamination(database, id, version)),
     listExaminations: (page) => read(() => listExaminations(database, page)),
+
+    writeCards: async (along) => {
+      const copy = frozenCopy(along);
+      const done = await write(() => noteWrite(database, {}, {}, copy));
+      if (!isProblem(done)) others.wrote(done.sequence);
+      return done;
+    },
+    card: (kind, id) => read(() => findCard(database, kind, id)),
+    cards: (kind, ids) => read(() => findCards(database, kind, ids)),
+    listCards: (filter, page, order = "up") => read(() => listCards(database, filter, page, order)),
 
     newestWrite: () => read(() => newestWrite(database)),
     writesAfter: (sequence, first) => read(() => writesAfter(database, sequence, first)),

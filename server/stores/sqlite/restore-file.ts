@@ -5,6 +5,7 @@ import { checkDump } from "../../chain/check-dump.ts";
 import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
 import type { DumpRecord } from "../../domain/dump.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
+import { addCard } from "./cards.ts";
 import { type Database, wrapDatabase } from "./database.ts";
 import { addVersion } from "./examinations.ts";
 import { execInTime } from "./exec-in-time.ts";
@@ -12,7 +13,7 @@ import { findMediumProblem } from "./find-medium-problem.ts";
 import { PAGES_KEPT_KIB } from "./open-file.ts";
 import { standingView, type TermsRead } from "./standing-view.ts";
 import { writeRevision } from "./write-rows.ts";
-import { newestWrite, noteWrite } from "./writes.ts";
+import { addWrite, newestWrite } from "./writes.ts";
 
 type Restored = { readonly records: number } | Problem;
 
@@ -53,7 +54,7 @@ async function takeRecords(
 ): Promise<Restored> {
   const check = checkDump();
   const terms: TermsRead = new Map();
-  let [revisions, versions] = [0, 0];
+  let revisions = 0;
   for await (const record of records) {
     const refusal = check.take(record);
     if (refusal !== undefined) return refusal;
@@ -66,15 +67,13 @@ async function takeRecords(
         if (kind === "term") terms.delete((after ?? before)?.id ?? "");
       if (terms.size > MOST_TERMS) terms.clear();
       revisions++;
-    } else if (record.kind === "examination") {
-      addVersion(database, record.examination);
-      versions++;
-    }
+    } else if (record.kind === "examination") addVersion(database, record.examination);
+    else if (record.kind === "card") addCard(database, record.card);
   }
   const end = check.end();
-  if (!isProblem(end) && revisions + versions > 0)
-    noteWrite(database, { ...(revisions === 0 ? {} : { revision: revisions }), restored: true });
-  return end;
+  if (isProblem(end)) return end;
+  for (const written of end.writes) addWrite(database, written);
+  return { records: end.records };
 }
 
 /** Takes the log, which holds the whole restore, into the file. Where somebody is reading, that comes later by itself. */

@@ -7,13 +7,12 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
-import { DIGESTED } from "./digest-of-version.ts";
 import { storeCorrupt } from "./find-medium-problem.ts";
+import { findWrongLine } from "./ledger.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { openFile } from "./open-file.ts";
 import { REVISION_COLUMNS, revisionOf } from "./revisions.ts";
 import { writeRevision } from "./write-rows.ts";
-import { findBrokenWrite } from "./writes.ts";
 
 /** Tables that follow from the changes, with the columns that name a row. */
 const FOLLOWING: readonly { readonly table: string; readonly key: string }[] = [
@@ -58,7 +57,7 @@ function verifyContent(database: Database): Verified {
     const wrong =
       FOLLOWING.map(({ table, key }) => findDifference(database, replay, table, key)).find(Boolean) ??
       findBrokenVersion(database) ??
-      findBrokenWrite(database);
+      findWrongLine(database, head?.number ?? 0);
     return wrong ?? { revisions: head?.number ?? 0, head: head?.hash ?? NO_HASH };
   } finally {
     replay.raw.close();
@@ -123,13 +122,8 @@ function nextRow(rows: Iterator<unknown>): Row | undefined {
   return done ? undefined : (value as Row);
 }
 
-/** Versions are what was written, run from 1 without a gap, and exactly the last is the newest. */
+/** Versions run from 1 without a gap, and exactly the last is the newest. */
 function findBrokenVersion(database: Database): Problem | undefined {
-  const other = database.get<{ id: string; version: number }>(
-    `SELECT id, version FROM examination WHERE digest IS NOT digest_of_version(${DIGESTED}) LIMIT 1`,
-  );
-  if (other)
-    return storeCorrupt(`version ${other.version} of examination ${other.id} is not what was written`);
   const row = database.get<{ id: string }>(
     `SELECT id FROM examination GROUP BY id
       HAVING min(version) <> 1 OR max(version) <> count(*) OR sum(newest) <> 1

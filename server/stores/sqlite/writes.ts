@@ -1,10 +1,15 @@
+import { linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
+import { canonicalJson } from "../../domain/canonical-json.ts";
+import type { Deed } from "../../domain/deed.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
-import type { Problem } from "../../domain/problem.ts";
+import { isProblem, type Problem } from "../../domain/problem.ts";
+import type { WriteNote, Written, WrittenCard } from "../../domain/written.ts";
 import { checkCount } from "../../ports/check-count.ts";
-import type { Written } from "../../ports/store.ts";
+import type { Along } from "../../ports/store.ts";
+import { putCards } from "./cards.ts";
 import type { Database } from "./database.ts";
-import { storeCorrupt } from "./find-medium-problem.ts";
+import { parseStored } from "./parse-stored.ts";
 
 interface WriteRow {
   readonly sequence: number;
@@ -12,30 +17,50 @@ interface WriteRow {
   readonly examination: string | null;
   readonly version: number | null;
   readonly restored: number;
+  readonly cards: string | null;
+  readonly deed: string | null;
+  readonly content: string;
+  readonly previous: string;
+  readonly hash: string;
 }
 
 /** The number of the newest write; 0 before the first. */
 export const newestWrite = (database: Database): number =>
   database.get<{ newest: number | null }>("SELECT max(sequence) AS newest FROM write")?.newest ?? 0;
 
-/** Gives a write its number, and tells it. Inside that write. */
+/** Writes what goes along with a write, and its line in the ledger. Inside that write. */
 export function noteWrite(
   database: Database,
-  { revision, examination, restored }: Omit<Written, "sequence">,
-): number {
-  const sequence = newestWrite(database) + 1;
+  note: WriteNote,
+  made: MadeByWrite,
+  { deed, cards = [] }: Along = {},
+): Written | Problem {
+  const written = putCards(database, cards);
+  if (isProblem(written)) return written;
+  const newest = database.get<{ sequence: number; hash: string }>(
+    "SELECT sequence, hash FROM write ORDER BY sequence DESC LIMIT 1",
+  );
+  const linked = linkWritten({ ...note, cards: written, deed }, made, newest);
+  addWrite(database, linked);
+  return deepFreeze(linked);
+}
+
+/** Adds a line to the ledger as it is. Inside a write. */
+export function addWrite(database: Database, written: Written): void {
+  const { sequence, revision, examination, restored = false, cards, deed, content, previous, hash } = written;
   database.run(
-    `INSERT INTO write (sequence, revision, examination, version, restored)
-     VALUES (:sequence, :revision, :examination, :version, :restored)`,
+    `INSERT INTO write (sequence, revision, examination, version, restored, cards, deed, content, previous, hash)
+     VALUES (:sequence, :revision, :examination, :version, :restored, :cards, :deed, :content, :previous, :hash)`,
     {
-      sequence,
+      ...{ sequence, content, previous, hash },
       revision: revision ?? null,
       examination: examination?.id ?? null,
       version: examination?.version ?? null,
-      restored: Number(restored === true),
+      restored: Number(restored),
+      cards: cards === undefined ? null : canonicalJson(cards),
+      deed: deed === undefined ? null : canonicalJson(deed),
     },
   );
-  return sequence;
 }
 
 /** The writes after that number, oldest first. */
@@ -46,33 +71,23 @@ export const writesAfter = (database: Database, sequence: number, first: number)
     })
     .map(writtenOf);
 
-const writtenOf = ({ sequence, revision, examination, version, restored }: WriteRow): Written =>
-  deepFreeze({
+/** The whole ledger, oldest first. */
+export function* allWrites(database: Database): Generator<Written> {
+  const rows = database.raw.prepare("SELECT * FROM write ORDER BY sequence");
+  for (const row of rows.iterate() as unknown as Iterable<WriteRow>) yield writtenOf(row);
+}
+
+const writtenOf = (row: WriteRow): Written => {
+  const { sequence, revision, examination, version, restored, cards, deed, content, previous, hash } = row;
+  return deepFreeze({
     sequence,
     ...(revision === null ? {} : { revision }),
     ...(examination === null || version === null
       ? {}
       : { examination: { id: examination as ExaminationId, version } }),
     ...(restored === 1 ? { restored: true as const } : {}),
+    ...(cards === null ? {} : { cards: parseStored<readonly WrittenCard[]>(cards) }),
+    ...(deed === null ? {} : { deed: parseStored<Deed>(deed) }),
+    ...{ content, previous, hash },
   });
-
-/** What none of the rows may be: each finds something only where the list is not what was written. */
-const BROKEN: readonly string[] = [
-  "SELECT 1 FROM (SELECT count(*) AS count, max(sequence) AS last FROM write) WHERE count <> last",
-  "SELECT 1 FROM write WHERE restored = 1 AND sequence > 1",
-  // Revisions came one after the other, from the one that a restore ended with to the newest.
-  `SELECT 1 FROM (SELECT revision, lag(revision, 1, 0) OVER (ORDER BY sequence) AS before, restored FROM write WHERE revision IS NOT NULL)
-    WHERE revision <> before + 1 AND restored = 0`,
-  "SELECT 1 WHERE (SELECT max(number) FROM revision) IS NOT (SELECT max(revision) FROM write)",
-  // Each version came with one write, or with a restore.
-  `SELECT 1 FROM write LEFT JOIN examination ON id = examination AND examination.version = write.version
-    WHERE examination IS NOT NULL GROUP BY examination, write.version HAVING count(id) <> 1`,
-  `SELECT 1 FROM examination LEFT JOIN write ON examination = id AND write.version = examination.version
-    GROUP BY id HAVING count(sequence) < count(*) AND NOT EXISTS (SELECT 1 FROM write WHERE restored = 1)`,
-];
-
-/** Says if the list of writes is not what was written. */
-export const findBrokenWrite = (database: Database): Problem | undefined =>
-  BROKEN.some((sql) => database.get(`${sql} LIMIT 1`) !== undefined)
-    ? storeCorrupt("the list of writes is not what was written")
-    : undefined;
+};

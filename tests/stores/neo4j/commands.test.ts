@@ -43,10 +43,10 @@ onNeo4j("[S18] [S43] the commands on a store of a Neo4j server", (server) => {
     const file = join(folder, "dump.jsonl");
     expect(await command("dump-store", from, [file])).toMatchObject({ exit: 0, out: "" });
     const bytes = readFileSync(file, "utf8");
-    expect(bytes.split("\n")).toHaveLength(5);
+    expect(bytes.split("\n")).toHaveLength(7);
     expect((await command("verify-store", to)).err).toMatch(/^STORE_UNREACHABLE: There is no store at /);
     expect((await command("restore-store", to, [file])).err).toMatch(
-      /^Restored 4 records of .* \(store test-/,
+      /^Restored 6 records of .* \(store test-/,
     );
     expect(await command("dump-store", to)).toMatchObject({ exit: 0, out: bytes, err: "" });
     expect((await command("verify-store", to)).out).toMatch(/^1 revisions check/);

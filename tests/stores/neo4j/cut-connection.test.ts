@@ -38,7 +38,7 @@ onNeo4j("a connection that breaks", (server) => {
       expect([made.version, changed.version]).toEqual([1, 2]);
       expect(await store.newestRevision()).toEqual(first);
       expect((await dumpOf(store)).map(({ kind }) => kind)).toEqual([
-        ...["header", "revision", "examination", "examination", "trailer"],
+        ...["header", "revision", "examination", "examination", "write", "write", "write", "trailer"],
       ]);
       expect(await store.verify()).toEqual({ revisions: 1, head: first.hash });
     },

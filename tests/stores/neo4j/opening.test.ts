@@ -1,14 +1,18 @@
 import { expect, it } from "vitest";
 import { isProblem } from "#server/domain/problem.ts";
+import type { Written } from "#server/domain/written.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { MIGRATIONS } from "#server/stores/neo4j/migrations.ts";
 import type { Neo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
+import { asVersionOne } from "#tests/support/as-version-one.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered, refusedWith } from "#tests/support/expect-answer.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
+import { plainWrites } from "#tests/support/plain-writes.ts";
+import { dumpOf } from "#tests/support/read-all.ts";
 
 onNeo4j("opening a store on a Neo4j server", (server) => {
   const refusal = async (address: Neo4jAddress, readOnly = false) => {
@@ -88,23 +92,24 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
     await (await server.open()).close();
   });
 
-  it("[S47] says of the first write of an earlier version whether it was a restore", async () => {
+  it("[S47] [S68] says of the first write of an earlier version whether it was a restore, and chains it", async () => {
     const filled = openMemoryStore();
     answered(await filled.createExamination("examination.a" as never, aPiece(), "2026-11-25T10:00:00.000Z"));
     const [onlyPieces, committed, both] = [server.address(), server.address(), server.address()];
-    const kept = new Map<string, unknown>();
+    const kept = new Map<string, readonly Written[]>();
     const keep = async (address: Neo4jAddress, write: (store: Store) => Promise<object>) => {
       const store = await server.open(address);
       answered<object>(await write(store));
       kept.set(address.store, await store.writesAfter(0, 9));
       await store.close();
     };
-    await keep(onlyPieces, (store) => store.restore(filled.dump()));
+    const old = async () => asVersionOne(await dumpOf(filled));
+    await keep(onlyPieces, async (store) => store.restore(await old()));
     await keep(committed, (store) => store.commit(aCommit(adding(aTerm("tool.saw")))));
     for (const name of ["tool.saw", "tool.plane"])
       answered(await filled.commit(aCommit(adding(aTerm(name)))));
-    await keep(both, (store) => store.restore(filled.dump()));
-    expect([...kept.values()]).toEqual([
+    await keep(both, async (store) => store.restore(await old()));
+    expect([...kept.values()].map(plainWrites)).toEqual([
       [{ sequence: 1, restored: true }],
       [{ sequence: 1, revision: 1 }],
       [{ sequence: 1, revision: 2, restored: true }],
@@ -112,6 +117,8 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
 
     await server.run(
       `MATCH (w:Write {sequence: 1}) WHERE w.examination IS NULL SET w.revision = coalesce(w.revision, 0) REMOVE w.restored
+       WITH count(*) AS done MATCH (w:Write) REMOVE w.content, w.previous, w.hash
+       WITH count(*) AS done MATCH (s:Store) REMOVE s.head
        WITH count(*) AS done MATCH (m:ScribelineMigration) WHERE m.number > 1 DELETE m`,
     );
     for (const address of [onlyPieces, committed, both]) {

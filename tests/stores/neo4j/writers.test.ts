@@ -89,7 +89,7 @@ onNeo4j("several programs on one store", (server) => {
     answered(await other.commit(aCommit(replacing(saw, aTerm("tool.saw", { note: "Toothed." })))));
     answered(await one.createExamination(id("examination.half"), aPiece(), at));
     expect(await one.verify()).toMatchObject({ revisions: 2 });
-    expect(await dumpOf(one)).toHaveLength(5);
+    expect(await dumpOf(one)).toHaveLength(8);
     expect(await server.run("MATCH (n {id: 'tool.half', store: $store}) RETURN n", { store })).toEqual([]);
     await one.close();
     await other.close();

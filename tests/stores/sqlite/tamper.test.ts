@@ -14,6 +14,12 @@ import { temporaryPath } from "#tests/support/temporary-store.ts";
 const saw = aTerm("tool.saw", { broader: "tool.any" });
 
 /** A store of three revisions and an examination, closed. */
+const aCardWritten = {
+  cards: [
+    { kind: "comment", id: "one", expectedVersion: 0, next: { keys: { on: ["a", "b"] }, body: "Which?" } },
+  ],
+  deed: { by: "person.a", at: "2026-11-25T10:02:00.000Z", did: "write a comment" },
+};
 async function filledFile(): Promise<string> {
   const path = temporaryPath();
   const store = answered(await openSqliteStore(path));
@@ -33,6 +39,7 @@ async function filledFile(): Promise<string> {
   answered(await store.commit(aCommit(replacing(saw, { ...saw, note: "Toothed." }))));
   answered(await store.createExamination("examination.a" as never, aPiece(), "2026-11-25T10:00:00.000Z"));
   answered(await store.changeExamination("examination.a" as never, 1, aPiece(), "2026-11-25T10:01:00.000Z"));
+  answered(await store.writeCards(aCardWritten));
   await store.close();
   return path;
 }
@@ -95,12 +102,16 @@ it("[S6] finds a change that was rewritten with all its own hashes, by the next 
   await store.close();
 });
 
-it("[S6] [S46] finds a list of writes that is not what was written", async () => {
+it("[S6] [S46] [S68] finds a ledger that is not what was written", async () => {
   for (const sql of [
     "DELETE FROM write WHERE sequence = 2",
     "DELETE FROM write WHERE sequence = 5",
-    "INSERT INTO write (sequence, revision, restored) VALUES (6, 3, 0)",
-    "INSERT INTO write (sequence, revision, restored) VALUES (6, 4, 0)",
+    "INSERT INTO write (sequence, revision, restored) VALUES (7, 3, 0)",
+    "INSERT INTO write (sequence, revision, restored) VALUES (7, 4, 0)",
+    "DELETE FROM write WHERE sequence = 6",
+    `UPDATE write SET deed = replace(deed, 'person.a', 'person.b')`,
+    "UPDATE write SET deed = NULL",
+    "UPDATE write SET hash = previous WHERE sequence = 2",
     "UPDATE write SET restored = 1 WHERE sequence = 3",
     "UPDATE write SET version = 1 WHERE sequence = 5",
     "UPDATE write SET examination = 'examination.b' WHERE sequence = 4",
@@ -108,8 +119,35 @@ it("[S6] [S46] finds a list of writes that is not what was written", async () =>
   ]) {
     const { code, message } = await verifiedAfter(await filledFile(), sql);
     expect(`${code} ${sql}`).toBe(`STORE_CORRUPT ${sql}`);
-    expect(message).toContain("list of writes");
+    expect(message).toMatch(/ledger|card/);
   }
+});
+
+it("[S6] [S67] finds a card that is not as it was written, and one that is not found by its keys", async () => {
+  for (const sql of [
+    `UPDATE card SET body = '"other"'`,
+    "UPDATE card SET version = 2",
+    `UPDATE card SET keys = '{"on":["b"]}'`,
+    "UPDATE card SET id = 'two'",
+    "DELETE FROM card",
+    `INSERT INTO card (kind, id, version, keys, body) VALUES ('comment', 'two', 1, '{}', '1')`,
+    "DELETE FROM card_key",
+    "UPDATE card_key SET value = 'other' WHERE value = 'a'",
+    "INSERT INTO card_key (kind, name, value, id) VALUES ('comment', 'on', 'c', 'one')",
+  ]) {
+    const { code, message } = await verifiedAfter(await filledFile(), sql);
+    expect(`${code} ${sql}`).toBe(`STORE_CORRUPT ${sql}`);
+    expect(message).toMatch(/the card comment/);
+  }
+});
+
+it("[S6] [S68] finds a piece that was changed in the file", async () => {
+  const { code, message } = await verifiedAfter(
+    await filledFile(),
+    `UPDATE examination SET piece = replace(piece, '"title":"', '"title":"other ')`,
+  );
+  expect(code).toBe("STORE_CORRUPT");
+  expect(message).toContain("of examination examination.a, which write");
 });
 
 it("[S6] finds a gap in the versions of an examination", async () => {
@@ -131,11 +169,12 @@ describe("[T8] verify finds a version of an examination that is not what was wri
     "UPDATE examination SET changed_at = '2020-01-01T00:00:00.000Z' WHERE version = 1",
     "UPDATE examination SET undo_to = NULL WHERE version = 2",
     "UPDATE examination SET deleted = 1 WHERE version = 2",
-    "UPDATE examination SET digest = NULL WHERE version = 1",
   ])("%s", async (sql) => {
     const { code, message } = await verifiedAfter(await filledFile(), sql);
     expect(code).toBe("STORE_CORRUPT");
-    expect(message).toContain("examination.a is not what was written");
+    expect(message).toMatch(
+      /examination\.a, which write \d of the ledger made, is not what was written|does not hold/,
+    );
   });
 });
 

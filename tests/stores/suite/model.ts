@@ -3,9 +3,11 @@ import { describe, expect, it } from "vitest";
 import type { Change } from "#server/domain/change.ts";
 import { id } from "#server/domain/ids.ts";
 import type { Term } from "#server/domain/term.ts";
-import type { Store, Written } from "#server/ports/store.ts";
+import type { WriteNote } from "#server/domain/written.ts";
+import type { Store } from "#server/ports/store.ts";
 import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
+import { plainWrites } from "#tests/support/plain-writes.ts";
 
 /** What the store should hold, as plainly as it can be said. */
 interface Model {
@@ -14,7 +16,7 @@ interface Model {
   /** The titles of all versions; `undo` holds the titles that further undos go back to. */
   readonly examinations: Map<string, { versions: string[]; undo: string[]; deleted: boolean }>;
   /** What each accepted write made. */
-  readonly writes: Omit<Written, "sequence">[];
+  readonly writes: WriteNote[];
 }
 type Command = fc.AsyncCommand<Model, Store>;
 
@@ -121,7 +123,7 @@ const follow = (share: number, first: number): Command => ({
     const from = Math.floor(share * writes.length);
     const numbered = writes.map((written, index) => ({ sequence: index + 1, ...written }));
     expect(await store.newestWrite()).toBe(writes.length);
-    expect(await store.writesAfter(from, first)).toEqual(numbered.slice(from, from + first));
+    expect(plainWrites(await store.writesAfter(from, first))).toEqual(numbered.slice(from, from + first));
   },
   toString: () => `follow(${share}, ${first})`,
 });

@@ -1,20 +1,23 @@
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
+import type { Written } from "#server/domain/written.ts";
 import { type Follower, followWrites, type Listener } from "#server/follower/follow-writes.ts";
 import type { Log } from "#server/ports/log.ts";
-import type { Store, Written } from "#server/ports/store.ts";
+import type { Store } from "#server/ports/store.ts";
 
 const stops: Follower[] = [];
 afterEach(async () => {
   for (const follower of stops.splice(0)) await follower.stop();
 });
 
+const aWrite = (sequence: number): Written => ({ sequence, content: "", previous: "", hash: "" });
+
 /** Writes as a store keeps them; `fail` makes the next reads fail. */
 function someWrites(count = 0) {
   const kept: Written[] = [];
   let fails = 0;
   const write = (): Written => {
-    const written = { sequence: kept.length + 1, revision: kept.length + 1 };
+    const written = { ...aWrite(kept.length + 1), revision: kept.length + 1 };
     kept.push(written);
     return written;
   };
@@ -143,7 +146,7 @@ describe("[S48] following the writes of a store", () => {
   });
 
   it("hands nothing on past a gap, and goes on once it is closed", async () => {
-    const kept = upTo(4).map((sequence) => ({ sequence }));
+    const kept = upTo(4).map(aWrite);
     const seen = new Set([1, 3, 4]);
     const store = {
       writesAfter: async (after: number) => kept.filter(({ sequence: n }) => n > after && seen.has(n)),
