@@ -1,5 +1,4 @@
 import { isProblem, type Problem, problem } from "../domain/problem.ts";
-import type { Written } from "../domain/written.ts";
 import type { Progress } from "../ports/progress.ts";
 import type { Store } from "../ports/store.ts";
 import { readThrough, type Watched, watchRecords } from "./watch-records.ts";
@@ -16,16 +15,12 @@ export interface Moved {
   readonly missed: number;
 }
 
-/** Writes read at once. */
-const WRITES_AT_ONCE = 200;
-
 /**
  * Moves everything one store holds into another, which must be empty (`STORE_NOT_EMPTY`), and dumps that one again: the two
  * dumps must have the same hash. The old store is only read. Rule [S55] of docs/spec/4-store.md.
  */
 export async function moveBetween(from: Store, to: Store, tell: Progress): Promise<Moved | Problem> {
   if ((await to.newestWrite()) > 0) return notEmpty();
-  const begun = await from.newestWrite();
   const of = (await from.newestRevision())?.number ?? 0;
   const copied = watchRecords(from.dump(), (seen) => tell(() => `Copying: ${wordsOf(seen, of)}`));
   const restored = await to.restore(copied.records);
@@ -34,23 +29,8 @@ export async function moveBetween(from: Store, to: Store, tell: Progress): Promi
   const { revisions, edits, versions, sha256: before } = copied.seen;
   const { sha256: after } = again;
   if (before === undefined || after === undefined || before !== after) return isOther(before, after);
-  const missed = await countMissed(from, begun, copied.seen);
+  const missed = (await from.newestWrite()) - (await to.newestWrite());
   return { revisions, edits, examinations: versions.size, before, after, missed };
-}
-
-/** How many of the writes after the one numbered `begun` a dump that was read meanwhile does not hold. */
-async function countMissed(from: Store, begun: number, { revisions, versions }: Watched): Promise<number> {
-  const isMissed = ({ revision = 0, examination }: Written): boolean =>
-    revision > revisions ||
-    (examination !== undefined && examination.version > (versions.get(examination.id) ?? 0));
-  let missed = 0;
-  for (let after = begun; ; ) {
-    const writes = await from.writesAfter(after, WRITES_AT_ONCE);
-    missed += writes.filter(isMissed).length;
-    const last = writes.at(-1);
-    if (last === undefined) return missed;
-    after = last.sequence;
-  }
 }
 
 const wordsOf = ({ revisions, edits, versions }: Watched, of: number): string =>

@@ -43,7 +43,7 @@ describe("[S18] the commands of the store", () => {
     const file = join(folder, "dump.jsonl");
     expect(await command("dump", full, [file])).toMatchObject({ exit: 0, out: "" });
     const bytes = readFileSync(file, "utf8");
-    expect(bytes.split("\n")).toHaveLength(5);
+    expect(bytes.split("\n")).toHaveLength(7);
     expect(await command("dump", full)).toMatchObject({ exit: 0, out: bytes, err: "" });
 
     const data = join(fresh(), "made");
@@ -72,7 +72,7 @@ describe("[S18] the commands of the store", () => {
     answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
     expect(await command("verify", data)).toMatchObject({ exit: 0 });
     const dumped = await command("dump", data);
-    expect(dumped.out.split("\n")).toHaveLength(4);
+    expect(dumped.out.split("\n")).toHaveLength(5);
     const file = join(data, "dump.jsonl");
     writeFileSync(file, dumped.out);
     const restored = await command("restore", data, [file]);
