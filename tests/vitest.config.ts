@@ -16,8 +16,10 @@ export default defineConfig({
         test: {
           name: "node",
           environment: "node",
-          include: ["tests/{unit,laws,cases,handbook,stores,api,architecture,seed,faults}/**/*.test.ts"],
-          exclude: ["tests/stores/neo4j/**", "tests/faults/neo4j/**"],
+          include: [
+            "tests/{unit,laws,cases,handbook,stores,api,architecture,seed,faults,processes}/**/*.test.ts",
+          ],
+          exclude: ["tests/stores/neo4j/**", "tests/faults/neo4j/**", "tests/processes/neo4j/**"],
           testTimeout: 30_000,
         },
       },
@@ -26,7 +28,7 @@ export default defineConfig({
         test: {
           name: "neo4j",
           environment: "node",
-          include: ["tests/{stores,faults}/neo4j/**/*.test.ts"],
+          include: ["tests/{stores,faults,processes}/neo4j/**/*.test.ts"],
           globalSetup: ["./tests/support/neo4j/global-setup.ts"],
           fileParallelism: false,
           testTimeout: 60_000,

@@ -16,7 +16,9 @@ export default async function findNeo4j(project: TestProject): Promise<(() => Pr
   for (const open of [openBySetting, openInContainer, openFromJars]) {
     const found = await open();
     if (found === undefined) continue;
-    const { stop, ...server } = found;
+    // What can be handed to other processes.
+    const { stop, host, user, password, database, from } = found;
+    const server = { host, user, password, database, from };
     try {
       await checkServer(server);
     } catch (failure) {
