@@ -242,10 +242,10 @@ describe("the proxy's configuration", () => {
     expect(targets("proxy")).toEqual([/^frontend numbers\n +bind (\S+)$/m.exec(proxy)?.[1]]);
   });
 
-  it("[H18] waits longer than Scribeline does, and takes as much", () => {
+  it("[H18] waits longer than Scribeline does, and lets it say itself what is too large", () => {
     expect(proxySeconds("server") * 1000).toBeGreaterThan(config.deadline);
     expect(proxySeconds("client") * 1000).toBeGreaterThan(config.deadline);
-    expect(Number(/hdr_val\(content-length\) gt (\d+)/.exec(proxy)?.[1])).toBe(config.largestBody);
+    expect(Number(/hdr_val\(content-length\) gt (\d+)/.exec(proxy)?.[1])).toBeGreaterThan(config.largestBody);
   });
 
   it("[H18] asks everybody for a password, and keeps for itself what is for the machine", () => {

@@ -1,7 +1,10 @@
+import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { isProblem } from "#server/domain/problem.ts";
+import { isProblem, type Problem } from "#server/domain/problem.ts";
+import type { Store } from "#server/ports/store.ts";
 import { readNeo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { openFromJars } from "#tests/support/neo4j/by-jars.ts";
 import { askWithoutEnd } from "./ask-without-end.ts";
 import { quantile, sayFigure } from "./figure.ts";
@@ -12,7 +15,7 @@ const CLIENTS = 8;
 const ROUNDS = Number(process.env["ROLLING_ROUNDS"] ?? 3);
 
 /**
- * Two Scribelines over one Neo4j behind the proxy of docs/deploy, under load, each restarted in turn, first as told to stop and then as
+ * Two Scribelines over one Neo4j (with `ROLLING_STORE=file`: one file) behind the proxy of docs/deploy, under load, each restarted in turn, first as told to stop and then as
  * killed: what clients saw fail, and whether each examination that they were told of is kept, once.
  */
 export const bench: Bench = async () => {
@@ -21,14 +24,13 @@ export const bench: Bench = async () => {
     console.log("  not measured: no HAProxy (apt-get install haproxy, or HAPROXY names the program)");
     return [];
   }
-  const neo4j = await openFromJars();
-  if (neo4j === undefined) {
+  const place = await openPlace();
+  if (place === undefined) {
     console.log("  not measured: no Neo4j (Java 17, Maven and openssl)");
     return [];
   }
-  const address = `bolt://${neo4j.user}:${neo4j.password}@${neo4j.host}/${neo4j.database}?store=rolling`;
   try {
-    const two = await openTwo(proxy, { SCRIBELINE_STORE: address });
+    const two = await openTwo(proxy, place.settings);
     try {
       const kept = new Set<string>();
       for (const signal of ["SIGTERM", "SIGKILL"] as const) {
@@ -53,23 +55,47 @@ export const bench: Bench = async () => {
             unit: "ms",
           });
       }
-      await compare(address, kept);
+      await compare(() => place.open(two.folder), kept);
       const retried = two.log().filter((line) => Number(String(line["retries"]).replace("+", "")) > 0);
       console.log(`  the proxy logged ${two.log().length} requests, ${retried.length} of them tried again`);
     } finally {
       await two.stop();
     }
   } finally {
-    await neo4j.stop();
+    await place.stop();
   }
   return [];
 };
 
-/** Says which acknowledged examinations the store does not hold. */
-async function compare(address: string, kept: ReadonlySet<string>): Promise<void> {
+interface Place {
+  readonly settings: Readonly<Record<string, string>>;
+  /** To read what is kept; a file lies in the folder. */
+  readonly open: (folder: string) => Promise<Store | Problem>;
+  readonly stop: () => Promise<void>;
+}
+
+async function openPlace(): Promise<Place | undefined> {
+  if (process.env["ROLLING_STORE"] === "file")
+    return {
+      settings: {},
+      open: (folder) => openSqliteStore(join(folder, "scribeline.sqlite"), { readOnly: true }),
+      stop: async () => {},
+    };
+  const neo4j = await openFromJars();
+  if (neo4j === undefined) return undefined;
+  const address = `bolt://${neo4j.user}:${neo4j.password}@${neo4j.host}/${neo4j.database}?store=rolling`;
   const place = readNeo4jAddress(address);
   if (place === undefined) throw new Error("The address of the store cannot be read");
-  const store = await openNeo4jStore(place, { readOnly: true });
+  return {
+    settings: { SCRIBELINE_STORE: address },
+    open: () => openNeo4jStore(place, { readOnly: true }),
+    stop: () => neo4j.stop(),
+  };
+}
+
+/** Says which acknowledged examinations the store does not hold. */
+async function compare(open: () => Promise<Store | Problem>, kept: ReadonlySet<string>): Promise<void> {
+  const store = await open();
   if (isProblem(store)) throw new Error(store.message);
   try {
     const held = new Set<string>();

@@ -19,6 +19,8 @@ export interface TwoBehindAProxy {
   readonly host: string;
   readonly authorization: string;
   readonly certificate: Buffer;
+  /** Of the store, if it is a file. */
+  readonly folder: string;
   /** Stops one of the two by a signal, and starts it again once it has ended; its number is 0 or 1. */
   restart(which: number, signal: "SIGTERM" | "SIGKILL"): Promise<void>;
   /** What the proxy logged, a line each. */
@@ -87,7 +89,7 @@ export async function openTwo(
   });
   await until(async () => (await fetch(`http://127.0.0.1:${numbers}/metrics`)).ok);
   return {
-    ...{ port: https, host, certificate, authorization: `Basic ${btoa("anna:correct")}` },
+    ...{ folder, port: https, host, certificate, authorization: `Basic ${btoa("anna:correct")}` },
     restart: async (which, signal) => {
       const child = children[which];
       const ended = new Promise((resolve) => child?.once("exit", resolve));
