@@ -7,6 +7,7 @@ import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
+import { LOCAL_CALLER } from "./domain/people/caller.ts";
 import { followOwnWrites } from "./follower/follow-own-writes.ts";
 import { type Follower, followWrites } from "./follower/follow-writes.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
@@ -91,6 +92,7 @@ export async function startServer({
         now: () => new Date().toISOString(),
         ...{ newSuffix, weigher, results, standings },
       },
+      LOCAL_CALLER,
       stop,
     );
   const server = createHttpServer(

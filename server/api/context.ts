@@ -1,3 +1,4 @@
+import type { Caller } from "../domain/people/caller.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { ReferenceTables } from "../ports/reference-tables.ts";
@@ -21,13 +22,16 @@ export interface Ports {
 /** What one request stands on: the ports, and what it has loaded so far. */
 export interface Context extends Ports {
   readonly load: Loaders;
+  /** Who asks; nobody where one has to sign in first. */
+  readonly caller: Caller | undefined;
   /** Says when nobody waits for the answer any more. */
   readonly stop?: AbortSignal;
 }
 
 /** A fresh context; nothing loaded in one request is seen by another. */
-export const createContext = (ports: Ports, stop?: AbortSignal): Context => ({
+export const createContext = (ports: Ports, caller: Caller | undefined, stop?: AbortSignal): Context => ({
   ...ports,
+  caller,
   load: createLoaders(ports.store),
   ...(stop ? { stop } : {}),
 });

@@ -33,6 +33,8 @@ export const PROBLEM_CODES = [
   "UNREADABLE_FILE",
   "NOTHING_TO_UNDO",
   "IMPOSSIBLE_ODDS",
+  "NOT_SIGNED_IN",
+  "NOT_ALLOWED",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 

@@ -3,6 +3,7 @@ import { createContext } from "#server/api/context.ts";
 import { createApollo } from "#server/api/create-apollo.ts";
 import { watchStore } from "#server/api/limits/watch-store.ts";
 import type { Change } from "#server/domain/change.ts";
+import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import type { Log } from "#server/ports/log.ts";
@@ -51,12 +52,15 @@ export async function openApi(
   const ask = async (query: string, variables: Record<string, unknown> = {}): Promise<Answer> => {
     const calls: string[] = [];
     const store = watchStore(base, (call) => calls.push(call));
-    const contextValue = createContext({
-      store,
-      tables: tablesOf(rows),
-      now: () => "2026-02-02T00:00:00Z",
-      ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS },
-    });
+    const contextValue = createContext(
+      {
+        store,
+        tables: tablesOf(rows),
+        now: () => "2026-02-02T00:00:00Z",
+        ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS },
+      },
+      LOCAL_CALLER,
+    );
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");
     // Read back from text, as a client does.

@@ -101,6 +101,8 @@ export type ProblemCode =
   | 'IMPOSSIBLE_ODDS'
   | 'MISSING_LOCATOR'
   | 'NOTHING_TO_UNDO'
+  | 'NOT_ALLOWED'
+  | 'NOT_SIGNED_IN'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
   | 'STALE_CHANGE'

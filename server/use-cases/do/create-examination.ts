@@ -1,8 +1,8 @@
 import type { Piece } from "../../domain/examination.ts";
 import { type ExaminationId, id } from "../../domain/ids.ts";
-import type { Clock } from "../../ports/clock.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import type { Store } from "../../ports/store.ts";
+import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { changedOrRefused, type ExaminationChanged } from "../examination-changed.ts";
 import type { Refusal } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
@@ -20,16 +20,21 @@ const slugOf = (title: string) =>
 
 /** Keeps a new examination of the piece. Refused if the piece contradicts itself or names what the graph does not know. */
 export async function createExamination(
-  ports: { readonly store: Store; readonly now: Clock; readonly newSuffix: NewSuffix },
+  ports: Acting & { readonly store: Store; readonly newSuffix: NewSuffix },
   piece: Piece,
 ): Promise<ExaminationChanged | Refusal> {
-  const refusal = await refuseUnfitPiece(ports, piece);
+  const refusal = refuseCaller(ports, "record an examination") ?? (await refuseUnfitPiece(ports, piece));
   if (refusal) return refusal;
   const slug = [slugOf(piece.title), ports.newSuffix()].filter((word) => word !== "").join("-");
   const examination: ExaminationId = id(`examination.${slug}`);
   return changedOrRefused(
     ports,
     examination,
-    await ports.store.createExamination(examination, piece, ports.now()),
+    await ports.store.createExamination(
+      examination,
+      piece,
+      ports.now(),
+      signed(ports, "record examination", examination),
+    ),
   );
 }

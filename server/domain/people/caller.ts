@@ -1,0 +1,15 @@
+/** What a person may do in a house, from least to most; each may do what those before it may. */
+export const ROLES = ["reader", "contributor", "reviewer", "owner"] as const;
+export type Role = (typeof ROLES)[number];
+
+/** Who asks for something. */
+export interface Caller {
+  /** Id of a person, which says nothing of who it is; `local` for whoever sits at a machine that is not shared. */
+  readonly id: string;
+  readonly role: Role;
+  /** How it is known who asks: nobody else reaches the machine, a signed-in browser, or a token of a script. */
+  readonly via: "loopback" | "session" | "token";
+}
+
+/** Whoever uses a machine of their own, where nobody else gets in and no account is needed. */
+export const LOCAL_CALLER: Caller = { id: "local", role: "owner", via: "loopback" };
