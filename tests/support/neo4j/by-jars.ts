@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type KillableNeo4j, startServer } from "./start-server.ts";
+import { type KillableNeo4j, type Measured, startServer } from "./start-server.ts";
 
 const CACHE = fileURLToPath(new URL("../../../.cache/neo4j", import.meta.url));
 
@@ -12,6 +12,7 @@ const VERSION = "5.26.30";
 /** A server from its jars, on the Java of this machine, if there is one; the jars are fetched once, by Maven. */
 export async function openFromJars(
   env: Readonly<Record<string, string>> = {},
+  measured?: Measured,
 ): Promise<KillableNeo4j | undefined> {
   const version = process.env["NEO4J_TEST_VERSION"] || VERSION;
   const java = process.env["NEO4J_TEST_JAVA"] || "java";
@@ -21,7 +22,7 @@ export async function openFromJars(
     if (!isThere("mvn", "--version")) return undefined;
     fetchJars(version, jars);
   }
-  return startServer({ java, jars, version }, env);
+  return startServer({ java, jars, version }, env, measured);
 }
 
 const isThere = (program: string, flag: string): boolean => spawnSync(program, [flag]).status === 0;

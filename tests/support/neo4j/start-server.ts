@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { join } from "node:path";
 import neo4j from "neo4j-driver";
@@ -14,26 +14,31 @@ interface Parts {
   readonly version: string;
 }
 
+/** A server to measure with: memory as it would have in earnest, all compilers, and a folder that stays. */
+export interface Measured {
+  /** Of the Java heap and of the page cache, as Java writes it: "2g". */
+  readonly heap: string;
+  readonly pages: string;
+  /** Where it keeps its data from run to run. */
+  readonly home: string;
+}
+
 /** How long a start may take on a busy machine, in milliseconds. */
 const LONGEST_START = 120_000;
 const PASSWORD = "a-password-for-tests";
 
 /** Small, quick to start, and short-lived: it plans no query anew while tests fill it, and compiles lightly. */
+const FOR_TESTS = ["-Xms128m", "-Xmx512m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"];
+const toMeasure = ({ heap }: Measured): readonly string[] => [`-Xms${heap}`, `-Xmx${heap}`, "-XX:+UseG1GC"];
 const JVM = [
-  ...[
-    "-Xms128m",
-    "-Xmx512m",
-    "-XX:+UseSerialGC",
-    "-XX:TieredStopAtLevel=1",
-    "-XX:-OmitStackTraceInFastThrow",
-  ],
+  "-XX:-OmitStackTraceInFastThrow",
   ...["-Dlog4j2.disable.jmx=true", "-Djava.awt.headless=true", "-Dfile.encoding=UTF-8"],
   ...["nio", "io", "util.concurrent"].map((name) => `--add-opens=java.base/java.${name}=ALL-UNNAMED`),
   ...["--add-opens=java.base/sun.nio.ch=ALL-UNNAMED", "--enable-native-access=ALL-UNNAMED"],
   ...["--add-modules=jdk.incubator.vector"],
 ];
 
-const settings = (home: string, port: number): string => `
+const settings = (home: string, port: number, pages = "64m"): string => `
 server.bolt.listen_address=127.0.0.1:${port}
 server.bolt.advertised_address=127.0.0.1:${port}
 server.bolt.tls_level=OPTIONAL
@@ -42,7 +47,7 @@ dbms.ssl.policy.bolt.base_directory=${join(home, "certificates")}
 dbms.ssl.policy.bolt.client_auth=NONE
 server.http.enabled=false
 server.https.enabled=false
-server.memory.pagecache.size=64m
+server.memory.pagecache.size=${pages}
 dbms.usage_report.enabled=false
 dbms.cypher.min_replan_interval=1h
 db.tx_log.preallocate=false
@@ -64,14 +69,17 @@ export interface KillableNeo4j extends RunningNeo4j {
 export async function startServer(
   { java, jars, version }: Parts,
   env: Readonly<Record<string, string>> = {},
+  measured?: Measured,
 ): Promise<KillableNeo4j> {
-  const home = temporaryFolder();
+  const home = measured?.home ?? temporaryFolder();
   const port = await findFreePort();
-  for (const folder of ["conf", "data", "logs", "run"]) mkdirSync(join(home, folder));
+  const isNew = !existsSync(join(home, "data"));
+  for (const folder of ["conf", "data", "logs", "run"]) mkdirSync(join(home, folder), { recursive: true });
   makeCertificate(join(home, "certificates"));
-  writeFileSync(join(home, "conf", "neo4j.conf"), settings(home, port));
+  writeFileSync(join(home, "conf", "neo4j.conf"), settings(home, port, measured?.pages));
   const main = version.startsWith("5.") ? "CommunityEntryPoint" : "Neo4jCommunity";
   const args = [
+    ...(measured === undefined ? FOR_TESTS : toMeasure(measured)),
     ...[...JVM, "-cp", join(jars, "*"), `org.neo4j.server.${main}`],
     ...[`--home-dir=${home}`, `--config-dir=${join(home, "conf")}`, "--console-mode"],
   ];
@@ -97,7 +105,7 @@ export async function startServer(
   process.once("exit", kill);
   await start();
   try {
-    await setPassword(`bolt://127.0.0.1:${port}`);
+    if (isNew) await setPassword(`bolt://127.0.0.1:${port}`);
   } catch (failure) {
     kill();
     throw failure;
@@ -110,7 +118,7 @@ export async function startServer(
     stop: async () => {
       await end("SIGTERM");
       process.off("exit", kill);
-      removeFolder(home);
+      if (measured === undefined) removeFolder(home);
     },
   };
 }

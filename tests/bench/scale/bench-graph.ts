@@ -1,0 +1,51 @@
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Piece } from "#server/domain/examination.ts";
+import { planGraph, type Wishes } from "#server/generator/graph-plan.ts";
+import { makePiece } from "#server/generator/make-piece.ts";
+import { worldOf } from "#server/generator/world.ts";
+import { writeGraph } from "#server/generator/write-graph.ts";
+import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+
+const CACHE = fileURLToPath(new URL("../../../.cache/bench", import.meta.url));
+const GENERATOR = fileURLToPath(new URL("../../../server/generator", import.meta.url));
+const EXAMINATIONS = 1_000;
+
+/** Numbers of claims to measure at: `BENCH_CLAIMS`, such as 10000,100000,1000000. */
+export const sizes = (otherwise = "10000,100000"): readonly number[] =>
+  (process.env["BENCH_CLAIMS"] || otherwise).split(",").map(Number);
+
+/** What made-up graphs are measured on, unless a bench says otherwise. */
+export const wishesOf = (claims: number, claimsATerm = 4): Wishes => ({ claims, claimsATerm, seed: 1 });
+
+/** A folder for what was made of these wishes by the generator as it is now, kept from run to run. */
+export function folderOf(wishes: Wishes): string {
+  const code = createHash("sha256");
+  for (const file of readdirSync(GENERATOR).sort()) code.update(readFileSync(join(GENERATOR, file)));
+  const version = code.digest("hex").slice(0, 8);
+  return join(CACHE, `${wishes.claims}-${wishes.claimsATerm}-${wishes.seed}-${version}`);
+}
+
+/** The data folder of a store that holds such a graph and a thousand pieces; made where it is missing. */
+export async function dataFolderOf(wishes: Wishes): Promise<string> {
+  const folder = join(folderOf(wishes), "data");
+  if (existsSync(folder)) return folder;
+  const part = `${folder}.part`;
+  rmSync(part, { recursive: true, force: true });
+  mkdirSync(part, { recursive: true });
+  const store = answered(await openSqliteStore(join(part, "scribeline.sqlite")));
+  console.log(`  making ${wishes.claims} claims up …`);
+  answered(await writeGraph(store, { ...wishes, examinations: EXAMINATIONS }));
+  await store.close();
+  renameSync(part, folder);
+  return folder;
+}
+
+/** The first made-up pieces of such a graph. */
+export function piecesOf(wishes: Wishes, count: number): readonly Piece[] {
+  const world = worldOf(planGraph(wishes));
+  return Array.from({ length: count }, (_, n) => makePiece(world, n + 1).piece);
+}
