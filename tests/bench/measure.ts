@@ -15,14 +15,14 @@ export interface Ratio {
 export type Bench = () => Promise<readonly Ratio[]>;
 
 /**
- * Median time of each of these, in milliseconds. They take turns on each input, so that a slow moment of the machine
- * falls on all; the first `warmUp` rounds are not counted.
+ * All times of each of these, in milliseconds. They take turns on each input, so that a slow moment of the machine falls
+ * on all; the first `warmUp` rounds are not counted.
  */
-export async function medians<Input, Name extends string>(
+export async function timesOf<Input, Name extends string>(
   inputs: readonly Input[],
   { rounds, warmUp }: { readonly rounds: number; readonly warmUp: number },
   runs: Readonly<Record<Name, (input: Input) => unknown>>,
-): Promise<Readonly<Record<Name, number>>> {
+): Promise<Readonly<Record<Name, readonly number[]>>> {
   const names = Object.keys(runs) as Name[];
   const times = new Map<Name, number[]>(names.map((name) => [name, []]));
   for (let round = 0; round < rounds + warmUp; round++)
@@ -32,10 +32,19 @@ export async function medians<Input, Name extends string>(
         await runs[name](input);
         if (round >= warmUp) times.get(name)?.push(performance.now() - start);
       }
-  return Object.fromEntries(names.map((name) => [name, median(times.get(name) ?? [])])) as Record<
-    Name,
-    number
-  >;
+  return Object.fromEntries(times) as unknown as Record<Name, readonly number[]>;
+}
+
+/** Median time of each, as `timesOf`. */
+export async function medians<Input, Name extends string>(
+  inputs: readonly Input[],
+  rounds: { readonly rounds: number; readonly warmUp: number },
+  runs: Readonly<Record<Name, (input: Input) => unknown>>,
+): Promise<Readonly<Record<Name, number>>> {
+  const times = await timesOf(inputs, rounds, runs);
+  return Object.fromEntries(
+    Object.entries<readonly number[]>(times).map(([name, each]) => [name, median(each)]),
+  ) as Record<Name, number>;
 }
 
 export function median(numbers: readonly number[]): number {

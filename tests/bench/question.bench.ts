@@ -34,7 +34,7 @@ async function askAt(claims: number): Promise<readonly Ratio[]> {
   );
   const onArrays = openQuestionOnArrays(bareRows(wishes));
   const sql = openQuestionInSql(temporaryPath(), bareRows(wishes));
-  const server = await openBenchNeo4j(wishes);
+  const server = await openBenchNeo4j(wishes, "question");
   const cypher = server && (await openQuestionInCypher(server, () => bareRows(wishes)));
   const asks: Record<string, Ask> = {
     arrays: (n) => onArrays(questions[n] as (typeof questions)[number]),

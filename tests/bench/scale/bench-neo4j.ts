@@ -10,8 +10,11 @@ import type { RunningNeo4j } from "#tests/support/neo4j/found-neo4j.ts";
 import { folderOf } from "./bench-graph.ts";
 
 /** A server with memory as in earnest (`BENCH_NEO4J_HEAP`), whose data stay for the next run; none where there is no Java. */
-export function openBenchNeo4j(wishes: Wishes): Promise<RunningNeo4j | undefined> {
-  const home = join(folderOf(wishes), "neo4j");
+export function openBenchNeo4j(
+  wishes: Wishes,
+  holds: "store" | "question",
+): Promise<RunningNeo4j | undefined> {
+  const home = join(folderOf(wishes), `neo4j-${holds}`);
   mkdirSync(home, { recursive: true });
   const heap = process.env["BENCH_NEO4J_HEAP"] || "2g";
   return openFromJars({}, { heap, pages: "1g", home });
