@@ -1,4 +1,4 @@
-import { compareText, firstDifference } from "../domain/compare.ts";
+import { compareText } from "../domain/compare.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { Atom, Support } from "../domain/report.ts";
 
@@ -94,12 +94,28 @@ export const supportOf = (holding: Holding): Support => ({
   assumptions: holding.flatMap(({ atom }) => (atom.kind === "assumption" ? [atom.assumption] : [])),
 });
 
+/** What sets are compared by; worked out once a set, as the same ones are compared again and again. */
+interface Measure {
+  readonly assumptions: number;
+  readonly claims: number;
+  readonly text: string;
+}
+const measures = new WeakMap<Holding, Measure>();
+
+function measureOf(holding: Holding): Measure {
+  const known = measures.get(holding);
+  if (known !== undefined) return known;
+  const { assumptions, claims } = supportOf(holding);
+  const measure = {
+    ...{ assumptions: assumptions.length, claims: claims.length },
+    text: holding.map(({ key }) => key).join("\n"),
+  };
+  measures.set(holding, measure);
+  return measure;
+}
+
 /** Which of two sets is the better support: fewer assumptions, fewer claims, then ids (E19). */
 export function compareHoldings(a: Holding, b: Holding): number {
-  const [x, y] = [supportOf(a), supportOf(b)];
-  return firstDifference(
-    x.assumptions.length - y.assumptions.length,
-    x.claims.length - y.claims.length,
-    compareText(a.map(({ key }) => key).join("\n"), b.map(({ key }) => key).join("\n")),
-  );
+  const [x, y] = [measureOf(a), measureOf(b)];
+  return x.assumptions - y.assumptions || x.claims - y.claims || compareText(x.text, y.text);
 }

@@ -1,7 +1,7 @@
 import type { VoidWhen } from "../domain/claim.ts";
 import { compareIds } from "../domain/compare.ts";
 import type { Observation, Piece, Seen } from "../domain/examination.ts";
-import type { ClaimId, ObservationId, PartId } from "../domain/ids.ts";
+import type { ClaimId, ObservationId, PartId, TermId } from "../domain/ids.ts";
 import { isWithin } from "../domain/region.ts";
 import type { VoidIf } from "../domain/report.ts";
 import type { KnownGraph } from "./known-graph.ts";
@@ -34,17 +34,12 @@ export function readExceptions(
   part: PartId | undefined,
 ): Exceptions {
   const near = part === undefined ? undefined : parts.near(part);
-  const observations = [...piece.observations].sort(compareIds);
-
-  /** Seen, a narrower thing meets a condition; looked for and absent, a broader one settles it. */
-  const concerned = (exception: VoidWhen): readonly Observation[] =>
-    observations.filter(
-      ({ feature, seen, part: on }) =>
-        (seen === "present"
-          ? isWithin(feature, exception.condition, graph.broader)
-          : isWithin(exception.condition, feature, graph.broader)) &&
-        (near === undefined || exception.anywhere || near.has(on)),
-    );
+  const concerning = concerningIn(graph, piece);
+  const concerned = (exception: VoidWhen): readonly Observation[] => {
+    const all = concerning(exception.condition);
+    if (near === undefined || exception.anywhere || all.length === 0) return all;
+    return all.filter(({ part: on }) => near.has(on));
+  };
 
   const excusing = (claim: ClaimId, seen: Seen): readonly VoidWhen[] =>
     graph.exceptionsOf(claim).filter(({ absenceOnly }) => seen === "absent" || absenceOnly !== true);
@@ -77,6 +72,34 @@ export function readExceptions(
     .map(({ exception, observation }) => `${exception}=${observation}`)
     .join(" ");
   return { defeatsOf, voidIf, key };
+}
+
+type Concerning = (condition: TermId) => readonly Observation[];
+/** By graph and piece, as each of its parts asks the same. */
+const concerningKnown = new WeakMap<KnownGraph, { readonly piece: Piece; readonly concerning: Concerning }>();
+
+/**
+ * The observations of a piece that concern a condition, by id. Seen, a narrower thing meets a condition; looked for and
+ * absent, a broader one settles it.
+ */
+function concerningIn(graph: KnownGraph, piece: Piece): Concerning {
+  const known = concerningKnown.get(graph);
+  if (known?.piece === piece) return known.concerning;
+  const observations = [...piece.observations].sort(compareIds);
+  const found = new Map<TermId, readonly Observation[]>();
+  const concerning = (condition: TermId): readonly Observation[] => {
+    const before = found.get(condition);
+    if (before !== undefined) return before;
+    const all = observations.filter(({ feature, seen }) =>
+      seen === "present"
+        ? isWithin(feature, condition, graph.broader)
+        : isWithin(condition, feature, graph.broader),
+    );
+    found.set(condition, all);
+    return all;
+  };
+  concerningKnown.set(graph, { piece, concerning });
+  return concerning;
 }
 
 const isMet = ({ seen, sureness }: Observation): boolean => seen === "present" && sureness !== "possible";

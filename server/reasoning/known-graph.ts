@@ -17,7 +17,6 @@ export interface KnownGraph {
   /** Claims whose subject is the term. */
   readonly claimsOf: (term: TermId) => readonly Claim[];
   readonly exceptionsOf: (claim: ClaimId) => readonly VoidWhen[];
-  /** Each date is read once. */
   readonly yearsOf: (claim: Dated | NotFoundIn) => ClaimYears;
   /** Forms and kinds of part that some scope names. */
   readonly scopes: { readonly form: readonly TermId[]; readonly part: readonly TermId[] };
@@ -36,7 +35,6 @@ export function knowGraph(
   for (const claim of claims)
     if (claim.relation === "void when") addTo(exceptions, claim.of, claim);
     else addTo(bySubject, claim.subject, claim);
-  const years = new Map<ClaimId, ClaimYears>();
   const kinds = new Map(neighbourhood.terms.map(({ id, kind }) => [id, kind]));
   return {
     broader: broaderTerms(neighbourhood.terms),
@@ -49,14 +47,26 @@ export function knowGraph(
     },
     claimsOf: (term) => bySubject.get(term) ?? [],
     exceptionsOf: (claim) => exceptions.get(claim) ?? [],
-    yearsOf: (claim) => {
-      const found = years.get(claim.id) ?? yearsOfClaim(claim, assumptions);
-      years.set(claim.id, found);
-      return found;
-    },
+    yearsOf: (claim) => yearsOnce(claim, assumptions),
     scopes: { form: scopesBy("form", claims), part: scopesBy("part", claims) },
     cutAt: new Set(neighbourhood.cutAt),
   };
+}
+
+/**
+ * What was read of claims. They are handed out again and again and never change, so that the date of one is read once for all
+ * reports under the same assumptions.
+ */
+const yearsRead = new WeakMap<Claim, { readonly under: Assumptions; readonly years: ClaimYears }>();
+
+function yearsOnce(claim: Dated | NotFoundIn, assumptions: Assumptions): ClaimYears {
+  const { padYear, padCentury } = assumptions;
+  const known = yearsRead.get(claim);
+  if (known !== undefined && known.under.padYear === padYear && known.under.padCentury === padCentury)
+    return known.years;
+  const years = yearsOfClaim(claim, assumptions);
+  yearsRead.set(claim, { under: assumptions, years });
+  return years;
 }
 
 const scopesBy = (dimension: "form" | "part", claims: readonly Claim[]): readonly TermId[] =>

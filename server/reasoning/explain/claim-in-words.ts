@@ -32,11 +32,22 @@ export function whenInWords(when: string, role: "event" | "period"): string {
   return isProblem(dating) ? when : datingInWords(dating);
 }
 
+/** Claims are handed out again and again and never change: the date of one is put into words once. */
+const whens = new WeakMap<Dated, string>();
+
+function whenOf(claim: Dated): string {
+  const known = whens.get(claim);
+  if (known !== undefined) return known;
+  const role = claim.relation === "current" || claim.relation === "active" ? "period" : "event";
+  const when = whenInWords(claim.when, role);
+  whens.set(claim, when);
+  return when;
+}
+
 function datedInWords(claim: Dated, labelOf: LabelOf): string {
   const what = capitalise(labelOf(claim.subject));
   const where = scopeInWords(claim.scope, labelOf);
-  const role = claim.relation === "current" || claim.relation === "active" ? "period" : "event";
-  const when = whenInWords(claim.when, role);
+  const when = whenOf(claim);
   switch (claim.relation) {
     case "introduced":
       return `${what}: introduced${where}, ${when}.`;

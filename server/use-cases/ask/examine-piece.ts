@@ -1,5 +1,4 @@
 import { ASSUMED } from "../../domain/assumptions.ts";
-import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { Piece } from "../../domain/examination.ts";
 import { nameInSentence } from "../../domain/name-in-sentence.ts";
@@ -52,9 +51,20 @@ function wordsOf(report: Report, piece: Piece, { terms, claims }: Neighbourhood)
 
 /** Terms and claims whose ids stand in the report, also inside an assumption such as `earliestAnywhere(tool.plane)`. */
 function namedIn(report: Report, { terms, claims }: Neighbourhood) {
-  const named = new Set(canonicalJson(report).match(/[A-Za-z0-9][A-Za-z0-9._-]*/g));
+  const named = new Set<string>();
+  collectTexts(report, named);
+  for (const text of [...named])
+    if (text.includes("(")) for (const id of text.match(/[A-Za-z0-9][A-Za-z0-9._-]*/g) ?? []) named.add(id);
   return {
     terms: terms.filter((term) => named.has(term.id)),
     claims: claims.filter((claim) => named.has(claim.id)),
   };
+}
+
+/** Every text that stands somewhere in a value. */
+function collectTexts(value: unknown, into: Set<string>): void {
+  if (typeof value === "string") into.add(value);
+  else if (Array.isArray(value)) for (const each of value) collectTexts(each, into);
+  else if (typeof value === "object" && value !== null)
+    for (const key in value) collectTexts((value as Record<string, unknown>)[key], into);
 }

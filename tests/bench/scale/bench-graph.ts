@@ -32,7 +32,11 @@ export function folderOf(wishes: Wishes): string {
 /** The data folder of a store that holds such a graph and a thousand pieces; made where it is missing. */
 export async function dataFolderOf(wishes: Wishes): Promise<string> {
   const folder = join(folderOf(wishes), "data");
-  if (existsSync(folder)) return folder;
+  if (existsSync(folder)) {
+    // Brings it up to the version of today, as a reader may not.
+    await answered(await openSqliteStore(join(folder, "scribeline.sqlite"))).close();
+    return folder;
+  }
   const part = `${folder}.part`;
   rmSync(part, { recursive: true, force: true });
   mkdirSync(part, { recursive: true });
