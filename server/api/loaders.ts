@@ -46,6 +46,8 @@ export interface Loaders {
   readonly claims: Loader<ClaimId, AsOf<Claim>>;
   readonly sources: Loader<SourceId, AsOf<Source>>;
   readonly exceptions: Loader<ClaimId, readonly AsOf<VoidWhen>[]>;
+  /** How many edits a revision has. */
+  readonly editCounts: { one(revision: RevisionNumber): Promise<number | undefined> };
 }
 
 /** The loaders of one request. */
@@ -54,6 +56,10 @@ export function createLoaders(store: Store): Loaders {
     <Id, Found>(read: Read<Id, Found>): Read<Id, AsOf<Found>> =>
     async (ids, at) =>
       new Map([...(await read(ids, at))].map(([id, found]) => [id, asOf(found, at)]));
+  const editCounts = new DataLoader<RevisionNumber, number | undefined>(async (revisions) => {
+    const counts = await store.editCounts(revisions);
+    return revisions.map((revision) => counts.get(revision));
+  });
   return {
     terms: loader(marked((ids, at) => store.terms(ids, at))),
     claims: loader(marked((ids, at) => store.claims(ids, at))),
@@ -62,5 +68,6 @@ export function createLoaders(store: Store): Loaders {
       const found = await exceptionsOf({ store }, ids, at);
       return new Map([...found].map(([of, claims]) => [of, claims.map((claim) => asOf(claim, at))]));
     }),
+    editCounts: { one: (revision) => editCounts.load(revision) },
   };
 }

@@ -39,7 +39,7 @@ export interface TermFilter {
   readonly kinds?: readonly TermKind[];
   /** Terms directly below this one. */
   readonly broader?: TermId;
-  /** Terms that list one of these kinds of part. */
+  /** Terms, but kinds of part, that list one of these kinds of part. */
   readonly parts?: readonly TermId[];
 }
 /** What a search is narrowed to; all that are named must hold. Only accepted claims count. */
@@ -140,6 +140,8 @@ export interface Store {
   history(kind: Edit["kind"], id: TermId | ClaimId | SourceId, page: PageAsk): Promise<Page<PastEdit>>;
   /** The edits of one revision. */
   changeAt(revision: RevisionNumber): Promise<Change | undefined>;
+  /** How many edits each of these revisions has, in their order; one that there is not is left out. */
+  editCounts(revisions: readonly RevisionNumber[]): Promise<ReadonlyMap<RevisionNumber, number>>;
   commit(commit: Commit): Promise<Revision | Problem>;
 
   /** As defined at `Neighbourhood`. */

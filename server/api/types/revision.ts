@@ -1,4 +1,3 @@
-import { changeOf } from "../../use-cases/ask/change-of.ts";
 import type { Builder } from "../builder.ts";
 
 /** A numbered state of the whole graph. */
@@ -13,9 +12,8 @@ export const addRevision = (b: Builder) =>
       hash: t.exposeString("hash"),
       previous: t.exposeString("previous"),
       edits: t.int({
-        extensions: { weight: 10 },
         description: "How many terms, claims and sources it touched.",
-        resolve: async (revision, _, context) => (await changeOf(context, revision.number)).length,
+        resolve: async ({ number }, _, { load }) => (await load.editCounts.one(number)) ?? 0,
       }),
     }),
   });

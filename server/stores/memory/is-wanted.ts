@@ -9,7 +9,8 @@ export const isTermIn =
   (term: Term): boolean =>
     (kinds === undefined || kinds.includes(term.kind)) &&
     (broader === undefined || term.broader === broader) &&
-    (parts === undefined || (term.parts ?? []).some((part) => parts.includes(part)));
+    (parts === undefined ||
+      (term.kind !== "part" && (term.parts ?? []).some((part) => parts.includes(part))));
 
 /** Tells whether a claim passes a filter. */
 export const isClaimIn =

@@ -91,6 +91,15 @@ export function openMemoryStore(): Store {
         ({ revision }, cursor) => revision.number < Number(cursor),
       ),
     changeAt,
+    editCounts: async (revisions) =>
+      new Map(
+        revisions
+          .toSorted((a, b) => a - b)
+          .flatMap((number) => {
+            const step = history[number - 1];
+            return step === undefined ? [] : [[number, step.change.length] as const];
+          }),
+      ),
     commit: async (commit) => {
       const extended = extendHistory(history, frozenCopy(commit));
       if (isProblem(extended)) return extended;

@@ -2,6 +2,7 @@ import type { Change } from "../../domain/change.ts";
 import type { Examination } from "../../domain/examination.ts";
 import { idOfEdit, type Standing } from "../../domain/graph-view.ts";
 import type { Revision } from "../../domain/revision.ts";
+import { type Tally, tallyAfter } from "../../domain/tally.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { KINDS, type Kind, type VersionRow, versionRow } from "./version-row.ts";
 
@@ -10,7 +11,12 @@ export interface Content {
   /** Ids of versions that stand in the store and end with revision `until`. */
   readonly ends: readonly { readonly kind: Kind; readonly ids: readonly string[]; readonly until: number }[];
   readonly rows: Readonly<Record<Kind, readonly VersionRow[]>>;
-  readonly revisions: readonly { readonly revision: Revision; readonly change: Change }[];
+  readonly revisions: readonly {
+    readonly revision: Revision;
+    readonly change: Change;
+    /** What stands from it on. */
+    readonly tally: Tally;
+  }[];
   readonly examinations: readonly Examination[];
 }
 
@@ -28,8 +34,11 @@ export const sizeOf = ({ ends, rows, revisions, examinations }: Content): number
   revisions.length +
   examinations.length;
 
-/** What these changes, one after the other, make of a store that holds the revisions before them. */
-export function contentOf(revisions: Content["revisions"]): Content {
+/** What these changes, one after the other, make of a store that holds the revisions before them, and so much of each kind. */
+export function contentOf(
+  revisions: readonly { readonly revision: Revision; readonly change: Change }[],
+  standing: Tally,
+): Content {
   const made = new Map<string, { readonly standing: Standing; readonly since: number; until: number }>();
   const all: Record<Kind, { readonly standing: Standing; readonly since: number; until: number }[]> = {
     term: [],
@@ -60,7 +69,18 @@ export function contentOf(revisions: Content["revisions"]): Content {
   return {
     ends: [...ends.values()],
     rows: { term: rowsOf("term"), claim: rowsOf("claim"), source: rowsOf("source") },
-    revisions,
+    revisions: withTallies(revisions, standing),
     examinations: [],
   };
+}
+
+function withTallies(
+  revisions: readonly { readonly revision: Revision; readonly change: Change }[],
+  standing: Tally,
+): Content["revisions"] {
+  let tally = standing;
+  return revisions.map((each) => {
+    tally = tallyAfter(tally, each.change);
+    return { ...each, tally };
+  });
 }

@@ -15,6 +15,7 @@ import type { Neo4jAddress } from "./neo4j-address.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } from "./read-things.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
+import { readEditCounts } from "./tally.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
 import { commitChange, restoreRecords, writeCardsAlone } from "./write-graph.ts";
@@ -48,6 +49,7 @@ function storeIn(database: Database, readOnly: boolean): Store {
     name: "neo4j",
 
     ...graph,
+    editCounts: (revisions) => readEditCounts(database, revisions),
     revisions: (page) => listRevisions(database, page),
     revision: (number) => findRevision(database.read, number),
     history: (kind, id, page) => listEdits(database, kind, id, page),

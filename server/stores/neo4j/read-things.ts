@@ -1,7 +1,9 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
+import { type Tally, tallyKey } from "../../domain/tally.ts";
 import type { ClaimFilter, Page, PageAsk, TermFilter } from "../../ports/store.ts";
 import type { Database, Parameters } from "./database.ts";
 import { checkFirst, parseBody, readAt, standsAt } from "./read-at.ts";
+import { readTally } from "./tally.ts";
 import { type Kind, LABELS } from "./version-row.ts";
 
 /** Those of these ids that stand at a revision, by id. */
@@ -32,13 +34,20 @@ export interface Wanted {
   readonly patterns: readonly string[];
   readonly conditions: readonly string[];
   readonly parameters: Parameters;
+  /** Where one of the conditions is that of these kinds of term or relations, by which things are counted. */
+  readonly counted?: readonly string[] | undefined;
 }
+
+const talliedFor = (kind: Kind, counted: Wanted["counted"], tally: Tally): number =>
+  counted === undefined
+    ? (tally[tallyKey(kind)] ?? 0)
+    : [...new Set(counted)].reduce((sum, what) => sum + (tally[tallyKey(kind, what)] ?? 0), 0);
 
 /** One page of what stands at a revision and is wanted, by id. */
 export async function listThings<Thing extends { readonly id: string }>(
   database: Database,
   kind: Kind,
-  { patterns, conditions, parameters }: Wanted,
+  { patterns, conditions, parameters, counted }: Wanted,
   page: PageAsk,
   at: RevisionNumber | undefined,
 ): Promise<Page<Thing>> {
@@ -46,10 +55,12 @@ export async function listThings<Thing extends { readonly id: string }>(
   const version = `(v:${LABELS[kind]}Version {store: $store})`;
   const matches = [...patterns.map((pattern) => `MATCH ${pattern}`), `MATCH ${version}`].join(" ");
   const standing = [standsAt("v"), ...conditions].join(" AND ");
-  const found = await readAt<{ total: number; rows: readonly { id: string; body: string }[] }>(
+  const isCounted = patterns.length === 0 && conditions.length === Number(counted !== undefined);
+  const total = isCounted ? "NULL AS total" : "count(DISTINCT v) AS total";
+  const found = await readAt<{ total: number | null; rows: readonly { id: string; body: string }[] }>(
     database,
     at,
-    `CALL (at) { ${matches} WHERE ${standing} RETURN count(DISTINCT v) AS total }
+    `CALL (at) { ${isCounted ? "" : `${matches} WHERE ${standing}`} RETURN ${total} }
      CALL (at) {
        ${matches} WHERE ${standing} AND v.id > $after
        WITH DISTINCT v ORDER BY v.id LIMIT $limit
@@ -63,7 +74,7 @@ export async function listThings<Thing extends { readonly id: string }>(
     rows: shown.map(({ body }) => parseBody<Thing>(body)),
     cursors: shown.map(({ id }) => id),
     hasMore: found.rows.length > first,
-    total: found.total,
+    total: found.total ?? talliedFor(kind, counted, await readTally(database.read, found.at)),
   };
 }
 
@@ -104,12 +115,14 @@ export const wantedTerms = ({ kinds, broader, parts }: TermFilter): Wanted => ({
   ],
   conditions: [
     ...(kinds === undefined ? [] : ["v.kind IN $kinds"]),
-    ...(parts === undefined ? [] : ["v.body =~ $lists"]),
+    // Of what a term names, only the parts that it lists can be kinds of part, unless it is one itself.
+    ...(parts === undefined ? [] : ['v.kind <> "part"', "v.body =~ $lists"]),
   ],
   parameters: {
     ...{ kinds: kinds ?? null, broader: broader ?? null, parts: parts ?? null },
     lists: parts === undefined ? null : listsOneOf(parts),
   },
+  counted: kinds,
 });
 
 /** Tells bodies that list one of these kinds of part: in canonical JSON only a key can stand as `"parts":`. */
@@ -142,6 +155,7 @@ export function wantedClaims(filter: ClaimFilter): Wanted {
         value ?? null,
       ]),
     ),
+    counted: relations,
   };
 }
 

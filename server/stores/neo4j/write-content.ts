@@ -31,7 +31,11 @@ export function* stepsOf(content: Content, lines: readonly Written[], rowsAStep:
   for (const some of chunks(content.revisions, NODES_AT_ONCE))
     yield async (run) => {
       await run("UNWIND $revisions AS revision CREATE (r:Revision {store: $store}) SET r += revision", {
-        revisions: some.map(({ revision }) => revision),
+        revisions: some.map(({ revision, change, tally }) => ({
+          ...revision,
+          edits: change.length,
+          tally: canonicalJson(tally),
+        })),
       });
     };
   for (const some of chunks(content.examinations, NODES_AT_ONCE / 10))

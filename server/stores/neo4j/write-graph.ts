@@ -16,6 +16,7 @@ import type { Database } from "./database.ts";
 import { findRevision, newestRevision } from "./revisions.ts";
 import { standingGraph } from "./standing-graph.ts";
 import { lineAfter } from "./store-state.ts";
+import { readTally } from "./tally.ts";
 import { checkOnStanding } from "./view-of-change.ts";
 import { writePlanned } from "./write-planned.ts";
 import { newestWrite } from "./writes.ts";
@@ -37,7 +38,7 @@ export function commitChange(database: Database, commit: Commit): Promise<Revisi
       if (isProblem(planned)) return planned;
       const revision = deepFreeze(linkRevision(change, commit, newest));
       return {
-        content: contentOf([{ revision, change }]),
+        content: contentOf([{ revision, change }], await readTally(run, state.revision)),
         revision: revision.number,
         lines: [
           lineAfter(
@@ -76,7 +77,7 @@ export async function restoreRecords(
       if (refusal !== undefined) return refusal;
       const revision = content.revisions.length;
       return {
-        content: { ...contentOf(content.revisions), examinations: content.examinations },
+        content: { ...contentOf(content.revisions, {}), examinations: content.examinations },
         ...{ revision, answer: done },
         lines: content.writes,
         cards: {

@@ -159,4 +159,33 @@ export const MIGRATIONS: readonly string[] = [
   -- Which also holds the hash of each version.
   ALTER TABLE examination DROP COLUMN digest;
   `,
+  `
+  -- How many things stand from a revision on, by what they are counted under (server/domain/tally.ts), where the revision
+  -- changed it; and how many edits it has ('edits').
+  CREATE TABLE tally (
+    what TEXT NOT NULL,
+    revision INTEGER NOT NULL,
+    total INTEGER NOT NULL,
+    PRIMARY KEY (what, revision)
+  ) STRICT, WITHOUT ROWID;
+  WITH
+    thing(what, since, until) AS (
+      SELECT 'term', since, until FROM term UNION ALL SELECT 'term ' || kind, since, until FROM term
+      UNION ALL SELECT 'claim', since, until FROM claim
+      UNION ALL SELECT 'claim ' || relation, since, until FROM claim
+      UNION ALL SELECT 'source', since, until FROM source),
+    step(what, revision, more) AS (
+      SELECT what, since, 1 FROM thing UNION ALL SELECT what, until, -1 FROM thing WHERE until <> 2147483647),
+    changed(what, revision, more) AS (
+      SELECT what, revision, sum(more) FROM step GROUP BY what, revision HAVING sum(more) <> 0)
+  INSERT INTO tally (what, revision, total)
+    SELECT what, revision, sum(more) OVER (PARTITION BY what ORDER BY revision) FROM changed;
+  INSERT INTO tally (what, revision, total) SELECT 'edits', number, json_array_length(change) FROM revision;
+
+  -- Pages of claims of one relation.
+  CREATE INDEX claim_by_relation ON claim (relation, id);
+  -- What is counted of claims and terms that something names, without reading their bodies.
+  CREATE INDEX claim_life ON claim (row, since, until, subject, relation);
+  CREATE INDEX term_life ON term (row, since, until, kind, broader);
+  `,
 ];

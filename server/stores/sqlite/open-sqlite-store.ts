@@ -14,19 +14,22 @@ import type { Term } from "../../domain/term.ts";
 import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
 import { findCard, findCards, listCards } from "./cards.ts";
+import { claimConditions, termConditions } from "./conditions.ts";
 import type { Database } from "./database.ts";
 import { dumpFile } from "./dump-file.ts";
 import { addVersion, findExamination, listExaminations } from "./examinations.ts";
 import { followOthers } from "./follow-others.ts";
 import { listEdits } from "./list-edits.ts";
+import { listThings } from "./list-things.ts";
 import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
-import { claimConditions, listThings, readThings, termConditions } from "./read-things.ts";
+import { readThings } from "./read-things.ts";
 import { restoreFile } from "./restore-file.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { sliceThings } from "./slice-things.ts";
 import { standingView } from "./standing-view.ts";
+import { readEditCounts } from "./tally.ts";
 import { verifyFile } from "./verify-file.ts";
 import { writeRevision } from "./write-rows.ts";
 import { newestWrite, noteWrite, writesAfter } from "./writes.ts";
@@ -83,14 +86,14 @@ function storeIn(database: Database, path: string, patience: number): Store {
   const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
     newestRevision: () => read(() => newestRevision(database)),
     changeAt: (revision) => read(() => readChange(database, revision)),
-    allTerms: (filter, at) => sliceThings<Term>(database, "term", { conditions: termConditions(filter) }, at),
-    allClaims: ({ naming, ...rest }, at) =>
-      sliceThings<Claim>(database, "claim", { conditions: claimConditions(rest), naming }, at),
+    allTerms: (filter, at) => sliceThings<Term>(database, "term", termConditions(filter), at),
+    allClaims: (filter, at) => sliceThings<Claim>(database, "claim", claimConditions(filter), at),
   };
 
   return {
     name: "sqlite",
 
+    editCounts: (revisions) => read(() => readEditCounts(database, revisions)),
     revisions: (page) => read(() => listRevisions(database, page)),
     revision: (number) => read(() => findRevision(database, number)),
     history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),

@@ -23,6 +23,7 @@ const FOLLOWING: readonly { readonly table: string; readonly key: string }[] = [
   { table: "lead", key: "subject, target, row" },
   { table: "exception", key: "of, row" },
   { table: "naming", key: "kind, named, by, row" },
+  { table: "tally", key: "what, revision" },
 ];
 
 type Verified = { readonly revisions: number; readonly head: string } | Problem;
@@ -108,7 +109,9 @@ function findDifference(
     const should = nextRow(made);
     if (is === undefined && should === undefined) return undefined;
     if (JSON.stringify(is) === JSON.stringify(should)) continue;
-    const since = Math.min(...[is, should].flatMap((row) => (row ? [Number(row["since"])] : [])));
+    const since = Math.min(
+      ...[is, should].flatMap((row) => (row ? [Number(row["since"] ?? row["revision"])] : [])),
+    );
     const named = (is ?? should)?.["id"];
     return storeTampered(
       since,

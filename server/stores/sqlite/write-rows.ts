@@ -7,6 +7,7 @@ import { namesOf } from "../../domain/names-of.ts";
 import type { Revision } from "../../domain/revision.ts";
 import type { Database, Value } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
+import { keepTally } from "./tally.ts";
 
 /**
  * Writes a revision with its change, ends the rows it replaces and adds the new ones. Inside a write. The rows of the
@@ -29,6 +30,7 @@ export function writeRevision(
     const insert = INSERTS[table];
     for (const row of values) database.put(insert, row);
   }
+  keepTally(database, number, change);
 }
 
 const insertInto = (table: string, columns: string): string =>

@@ -67,7 +67,7 @@ describe("[S3] an acknowledged write", () => {
     const path = temporaryPath();
     const child = spawn(
       "bash",
-      ["-c", 'trap "" XFSZ; ulimit -f 600; exec "$0" "$@"', process.execPath, WRITER, path, "full"],
+      ["-c", 'trap "" XFSZ; ulimit -f 720; exec "$0" "$@"', process.execPath, WRITER, path, "full"],
       { stdio: ["ignore", "pipe", "inherit"] },
     );
     let said = "";

@@ -1,8 +1,9 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import type { Claim } from "#server/domain/claim.ts";
 import { id } from "#server/domain/ids.ts";
 import { readThrough } from "#server/ports/read-through.ts";
 import type { ClaimFilter, PageAsk, Store, TermFilter } from "#server/ports/store.ts";
-import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
+import { aCommit, adding, aSource, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { allRows } from "#tests/support/read-all.ts";
@@ -206,6 +207,57 @@ export function listGroup(open: () => Promise<Store>): void {
       expect(await of("feature.mark")).toEqual(["claim.7"]);
       expect(await of("feature.arc")).toEqual(["claim.1", "claim.3"]);
       expect((await store.listClaims({ naming: id("region.england") }, { first: 9 })).total).toBe(1);
+    });
+
+    it("[S64] knows how many rows a list has in all at every revision, and how many edits made it", async () => {
+      const [claim, , , exception] = claims as [Claim, Claim, Claim, Claim];
+      const tear = terms.find((term) => term.id === "feature.tear") as (typeof terms)[0];
+      answered(await store.commit(aCommit(withdrawing(exception))));
+      answered(await store.commit(aCommit([...withdrawing(tear), ...adding(aTerm("tool.axe"), exception)])));
+      answered(await store.commit(aCommit(replacing(claim, { ...claim, strength: "tentative" }))));
+      const totals = async (at?: number) => [
+        (await store.listTerms({}, { first: 1 }, at)).total,
+        (await store.listTerms({ kinds: ["tool", "feature", "tool"] }, { first: 1 }, at)).total,
+        (await store.listTerms({ kinds: ["tool"] }, { first: 1 }, at)).total,
+        (await store.listClaims({}, { first: 1 }, at)).total,
+        (await store.listClaims({ relations: ["void when", "requires"] }, { first: 1 }, at)).total,
+        (await store.listSources({ first: 1 }, at)).total,
+      ];
+      expect(await totals(0)).toEqual([0, 0, 0, 0, 0, 0]);
+      expect(await totals(1)).toEqual([terms.length, 4, 1, 7, 3, 2]);
+      expect(await totals(2)).toEqual([terms.length, 4, 1, 6, 2, 2]);
+      expect(await totals(3)).toEqual([terms.length, 4, 2, 7, 3, 2]);
+      expect(await totals()).toEqual(await totals(3));
+      expect(await store.editCounts([3, 1, 9, 2, 4, 0, 1])).toEqual(
+        new Map([
+          [1, terms.length + sources.length + claims.length],
+          [2, 1],
+          [3, 3],
+          [4, 1],
+        ]),
+      );
+    });
+
+    it("[S12] finds the few among very many that name the same", async () => {
+      const many = Array.from({ length: 5_200 }, (_, n) =>
+        aClaim({
+          ...{ id: `claim.n${String(n).padStart(4, "0")}`, relation: "introduced", when: "1790" },
+          ...{ subject: n % 2 === 0 ? "tool.saw" : "feature.mark", region: "region.world" },
+          ...{ part: n % 1_300 === 7 ? "part.drawer" : "part.top" },
+        }),
+      );
+      answered(await store.commit(aCommit(adding(...many))));
+      const [first] = many as [Claim];
+      answered(await store.commit(aCommit(withdrawing(first))));
+      const page = await store.listClaims({ naming: id("region.world") }, { first: 3, after: "claim.n5195" });
+      expect(page.rows.map((claim) => claim.id)).toEqual(many.slice(5_196, 5_199).map((claim) => claim.id));
+      expect(page).toMatchObject({ hasMore: true, total: 5_199 });
+      const others = { naming: id<"term">("region.world"), notAbout: id<"term">("tool.saw") };
+      expect(await store.listClaims(others, { first: 1 })).toMatchObject({ total: 2_600, hasMore: true });
+      expect((await store.listClaims({ ...others, relations: ["requires"] }, { first: 9 })).total).toBe(0);
+      expect((await store.listClaims({ naming: id("region.world") }, { first: 9 }, 2)).total).toBe(5_200);
+      expect(await idsOf(store.allClaims({ naming: id("part.drawer") }))).toHaveLength(4);
+      expect(await idsOf(store.allClaims({ naming: id("region.world") }))).toHaveLength(5_199);
     });
 
     it("[S4] answers equal calls with equal values", async () => {
