@@ -1,9 +1,11 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change, Edit } from "../domain/change.ts";
+import { compareIds } from "../domain/compare.ts";
 import { idOfEdit } from "../domain/graph-view.ts";
 import { isProblem, type Problem } from "../domain/problem.ts";
 import { readAll } from "../ports/read-all.ts";
-import type { Store } from "../ports/store.ts";
+import { readThrough } from "../ports/read-through.ts";
+import { LARGEST_PAGE, type Store } from "../ports/store.ts";
 import type { Seed } from "./read-seed.ts";
 
 /**
@@ -14,8 +16,7 @@ import type { Seed } from "./read-seed.ts";
 export async function updateSeed(store: Store, seed: Seed): Promise<number | Problem> {
   const newest = await store.newestRevision();
   if (newest === undefined) return 0;
-  const revisions = await readAll((page) => store.revisions(page));
-  if (revisions.some(({ by }) => by !== seed.by)) return 0;
+  if (await hasBeenChanged(store, seed)) return 0;
   for (const { id, piece } of seed.pieces) {
     if ((await store.examination(id)) !== undefined) continue;
     const created = await store.createExamination(id, piece, seed.at);
@@ -29,9 +30,20 @@ export async function updateSeed(store: Store, seed: Seed): Promise<number | Pro
   return revision.code === "CHANGED_MEANWHILE" ? 0 : revision;
 }
 
+/** Whether anybody but a seed has changed the graph; most probably lately. */
+async function hasBeenChanged(store: Store, seed: Seed): Promise<boolean> {
+  let after: string | undefined;
+  do {
+    const page = await store.revisions({ first: LARGEST_PAGE, ...(after === undefined ? {} : { after }) });
+    if (page.rows.some(({ by }) => by !== seed.by)) return true;
+    after = page.hasMore ? page.cursors.at(-1) : undefined;
+  } while (after !== undefined);
+  return false;
+}
+
 async function readStanding(store: Store): Promise<ReadonlyMap<string, Edit>> {
-  const terms = await readAll((page) => store.listTerms({}, page));
-  const claims = await readAll((page) => store.listClaims({}, page));
+  const terms = (await readThrough(store.allTerms({}))).toSorted(compareIds);
+  const claims = (await readThrough(store.allClaims({}))).toSorted(compareIds);
   const sources = await readAll((page) => store.listSources(page));
   const standing: readonly Edit[] = [
     ...terms.map((before): Edit => ({ kind: "term", before })),

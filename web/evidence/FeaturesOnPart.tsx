@@ -1,6 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { NotAllFeatures } from "../shared/words/NotAllFeatures.tsx";
 import { FeaturesOnPartDocument } from "./PartsPage.graphql.ts";
 import styles from "./PartsPage.module.css";
 import reading from "./reading.module.css";
@@ -43,6 +44,7 @@ export function FeaturesOnPart({ id }: { id: string }) {
           </Disclosure>
         ),
       )}
+      <NotAllFeatures unread={term.featuresOnPart.reduce((sum, { unread }) => sum + unread, 0)} />
     </section>
   );
 }

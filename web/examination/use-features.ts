@@ -1,6 +1,6 @@
 import { useQuery } from "@apollo/client/react";
-import { useEffect, useMemo } from "react";
-import { FeaturesOfPartDocument } from "./FeaturesOfPart.graphql.ts";
+import { useMemo } from "react";
+import { FeaturesOfPartDocument, FirstFeaturesDocument } from "./FeaturesOfPart.graphql.ts";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
 import { useTermSearch } from "./use-term-search.ts";
 
@@ -20,30 +20,25 @@ const firstSentence = (note: string | null): string | undefined => note?.split(/
  */
 export function useFeatures(words: string, kind: string | undefined): readonly FeatureChoice[] {
   const { areKin } = useKindsOfPart();
-  const { data, fetchMore } = useQuery(FeaturesOfPartDocument);
-  const { hasNextPage, endCursor } = data?.terms.pageInfo ?? {};
-  useEffect(() => {
-    // Page after page, once; the client's cache joins them. Where one fails, what is there is offered, and typing searches.
-    if (hasNextPage) fetchMore({ variables: { after: endCursor } }).catch(() => undefined);
-  }, [hasNextPage, endCursor, fetchMore]);
+  const ofPart = useQuery(FeaturesOfPartDocument, {
+    variables: { id: kind ?? "" },
+    skip: kind === undefined,
+  });
+  const first = useQuery(FirstFeaturesDocument, { variables: { first: MOST }, skip: kind !== undefined });
   const found = useTermSearch(words, ["FEATURE"]);
   return useMemo(() => {
-    const all = data?.terms.edges.map((edge) => edge.node) ?? [];
-    /** 2: looked for on this very kind; 1: on one within it or around it. */
-    const nearness = (feature: { readonly parts: readonly { readonly id: string }[] }) => {
-      if (kind === undefined) return 0;
-      if (feature.parts.some((part) => part.id === kind)) return 2;
-      return feature.parts.some((part) => areKin(part.id, kind)) ? 1 : 0;
-    };
-    const candidates =
-      words.trim() === "" ? all.filter((each) => kind === undefined || nearness(each) > 0) : found;
+    const offered =
+      kind === undefined
+        ? (first.data?.terms.edges.map((edge) => edge.node) ?? [])
+        : (ofPart.data?.term?.featuresOnPart.flatMap(({ features }) => features) ?? []);
+    const isKin = (feature: { readonly parts: readonly { readonly id: string }[] }): boolean =>
+      kind !== undefined && feature.parts.some((part) => areKin(part.id, kind));
     // What the words find keeps its order within the kin of the part: the thing named stands before those that contain it.
-    const order =
-      words.trim() === "" ? nearness : (each: (typeof candidates)[number]) => Number(nearness(each) > 0);
-    const sorted = candidates.toSorted((a, b) => order(b) - order(a));
+    const sorted =
+      words.trim() === "" ? offered : found.toSorted((a, b) => Number(isKin(b)) - Number(isKin(a)));
     return sorted.slice(0, MOST).map((feature) => {
       const beside = firstSentence(feature.note);
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };
     });
-  }, [data, found, words, kind, areKin]);
+  }, [ofPart.data, first.data, found, words, kind, areKin]);
 }

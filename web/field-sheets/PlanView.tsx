@@ -5,6 +5,7 @@ import { ActionButton } from "../actions/ActionButton.tsx";
 import { printPage } from "../actions/print-page.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { NotAllFeatures } from "../shared/words/NotAllFeatures.tsx";
 import { sayDating } from "../shared/words/say-dating.ts";
 import { BeginFromSheet } from "./BeginFromSheet.tsx";
 import { PlanBlanks } from "./PlanBlanks.tsx";
@@ -37,7 +38,7 @@ export function PlanView({ plan, choices, filledFor }: Props) {
         </header>
       </article>
     );
-  const { form, region, date, items, considered } = plan;
+  const { form, region, date, items, considered, unread } = plan;
   const title = filledFor ? filledFor.desk.piece.title : form.label;
   return (
     <article className={styles["page"]}>
@@ -65,6 +66,7 @@ export function PlanView({ plan, choices, filledFor }: Props) {
         </div>
       </header>
       <SheetCautions />
+      <NotAllFeatures unread={unread} />
       <PlanBlanks hasBlanks={!filledFor} count={items.length} considered={considered} />
       {filledFor?.desk.refusal ? (
         <p role="alert" className={styles["refusal"]}>

@@ -7,6 +7,7 @@ import { printPage } from "../actions/print-page.ts";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { NotAllFeatures } from "../shared/words/NotAllFeatures.tsx";
 import { sayDating } from "../shared/words/say-dating.ts";
 import { BeginFromSheet } from "./BeginFromSheet.tsx";
 import { FieldSheet, PositionLinks } from "./FieldSheet.tsx";
@@ -64,6 +65,7 @@ export function SheetPage({ id: form }: { id: string }) {
         <>
           <PositionLinks sections={sheet.sections} />
           <FieldSheet sections={sheet.sections} form={form} />
+          <NotAllFeatures unread={sheet.unread} />
         </>
       )}
     </article>

@@ -127,7 +127,8 @@ export function addAround(b: Builder) {
         resolve: ({ leftOut: groups, at }) => groups.map((each) => asOf(each, at)),
       }),
       unread: t.exposeInt("unread", {
-        description: "Claims and narrower terms that were not read, since there are so many.",
+        description:
+          "Claims, narrower terms, features and forms that were not read, since there are so many.",
       }),
     }),
   });

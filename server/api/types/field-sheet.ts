@@ -108,6 +108,9 @@ export function addFieldSheet(b: Builder) {
         type: ["Term"],
         resolve: ({ parts, revision }, _, { load }) => load.terms.many(parts, revision),
       }),
+      unread: t.exposeInt("unread", {
+        description: "Features looked for on its parts that were not weighed, since there are so many.",
+      }),
       sections: t.field({
         extensions: { entries: ENTRIES.sections },
         type: [section],

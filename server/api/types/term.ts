@@ -62,6 +62,10 @@ export function addTerm(b: Builder) {
         type: ["Term"],
         resolve: ({ features, at }) => features.map((feature) => asOf(feature, at)),
       }),
+      unread: t.exposeInt("unread", {
+        description:
+          "At the kind asked for: features of all these kinds that were not read, since there are so many.",
+      }),
     }),
   });
   b.objectType("Term", {

@@ -5,7 +5,6 @@ import { nameInSentence } from "../../domain/name-in-sentence.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
-import { readAll } from "../../ports/read-all.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { tellingInWords } from "../../reasoning/explain/telling-in-words.ts";
@@ -16,6 +15,7 @@ import type { Telling } from "../../reasoning/sheet/telling.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
+import { readForm } from "./read-form.ts";
 
 /** A feature to look for, with what it would mean to see it, in words. */
 export interface SheetEntry {
@@ -33,6 +33,8 @@ export interface FieldSheet {
   readonly ask: SheetAsk;
   /** Expected parts of the form, as it lists them. */
   readonly parts: readonly TermId[];
+  /** Features looked for on them that were not weighed, since there are so many. */
+  readonly unread: number;
   readonly sections: readonly (Omit<SheetSection, "entries"> & { readonly entries: readonly SheetEntry[] })[];
 }
 
@@ -71,11 +73,7 @@ const LATEST = 9999;
 const ANY_DATE = `../${LATEST}`;
 
 async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<FieldSheet> {
-  const terms = await readAll((page) => store.listTerms({ kinds: ["form", "part", "feature"] }, page, at));
-  const seeds = [...terms.map(({ id }) => id), ...(ask.region === undefined ? [] : [ask.region])];
-  const { maxDepth } = ASSUMED;
-  const regions = ask.region === undefined ? [] : [ask.region];
-  const around = await store.neighbourhood({ seeds, regions, maxDepth, at });
+  const { terms, around, unread } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
   const sheet = drawUpSheet(ask, terms, graph);
   const labels = new Map(around.terms.map((term: Term) => [term.id, nameInSentence(term)]));
@@ -89,7 +87,7 @@ async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<
   return {
     revision: at,
     ask,
-    parts: sheet.parts,
+    ...{ parts: sheet.parts, unread },
     sections: sheet.sections.map((section) => ({
       ...section,
       entries: section.entries.map((entry) => ({

@@ -2,13 +2,16 @@ import type { TermId } from "../../domain/ids.ts";
 import { ancestors, broaderTerms, isWithin } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
-import { readAll } from "../../ports/read-all.ts";
 import type { Store } from "../../ports/store.ts";
+import { readFeaturesOn } from "./read-features-on.ts";
+import { readParts } from "./read-parts.ts";
 
 /** Features looked for on one kind of part. */
 export interface FeaturesOnPart {
   readonly part: TermId;
   readonly features: readonly Term[];
+  /** Told at the kind asked for: how many more are looked for on all these kinds, since there are so many. */
+  readonly unread: number;
 }
 
 /**
@@ -21,17 +24,18 @@ export async function featuresOnPart(
   part: TermId,
   at?: RevisionNumber,
 ): Promise<readonly FeaturesOnPart[]> {
-  const parts = await readAll((page) => store.listTerms({ kinds: ["part"] }, page, at));
+  const parts = await readParts(store, at);
   if (!parts.some(({ id }) => id === part)) return [];
-  const features = await readAll((page) => store.listTerms({ kinds: ["feature"] }, page, at));
   const broader = broaderTerms(parts);
   const inside = parts.map(({ id }) => id).filter((id) => id !== part && isWithin(id, part, broader));
+  const kinds = [part, ...inside, ...ancestors(part, broader).slice(1)];
+  const { features, unread } = await readFeaturesOn(store, kinds, at);
   const taken = new Set<TermId>();
-  return [part, ...inside, ...ancestors(part, broader).slice(1)]
+  return kinds
     .map((kind) => {
       const here = features.filter((feature) => !taken.has(feature.id) && feature.parts?.includes(kind));
       for (const feature of here) taken.add(feature.id);
-      return { part: kind, features: here };
+      return { part: kind, features: here, unread: kind === part ? unread : 0 };
     })
     .filter((group) => group.part === part || group.features.length > 0);
 }

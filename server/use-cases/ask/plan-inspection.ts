@@ -6,7 +6,6 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import { ASSUMED_ODDS } from "../../domain/weighing/assumed-odds.ts";
 import type { PlanItem } from "../../domain/weighing/looks.ts";
-import { readAll } from "../../ports/read-all.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { type AnswersInWords, answersInWords } from "../../reasoning/explain/plan-in-words.ts";
@@ -17,6 +16,7 @@ import { drawUpPlan, type PlanAsk } from "../../reasoning/plan/draw-up-plan.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
+import { readForm } from "./read-form.ts";
 
 /** An item with its words. */
 export interface PlannedLook extends PlanItem {
@@ -33,6 +33,8 @@ export interface InspectionPlan {
   readonly parts: readonly TermId[];
   readonly items: readonly PlannedLook[];
   readonly considered: number;
+  /** Features looked for on the parts that were not weighed, since there are so many. */
+  readonly unread: number;
 }
 
 /** Plans the look at a piece of an attribution on a revision, the newest if none is named. Refused: what a piece would be refused for. */
@@ -67,10 +69,7 @@ export async function planInspection(
 }
 
 async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<InspectionPlan> {
-  const terms = await readAll((page) => store.listTerms({ kinds: ["form", "part", "feature"] }, page, at));
-  const regions = ask.region === undefined ? [] : [ask.region];
-  const seeds = [...terms.map(({ id }) => id), ...regions];
-  const around = await store.neighbourhood({ seeds, regions, maxDepth: ASSUMED.maxDepth, at });
+  const { terms, around, unread } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
   const { parts, items, considered } = drawUpPlan(ask, terms, graph, ASSUMED_ODDS);
   const labels = new Map(around.terms.map((term) => [term.id, nameInSentence(term)]));
@@ -84,7 +83,7 @@ async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<Ins
   };
   const said = claimed.every(Number.isFinite) ? yearsInWords([[...claimed]]) : "the claimed years";
   return {
-    ...{ revision: at, ask, parts, considered },
+    ...{ revision: at, ask, parts, considered, unread },
     items: items.map(({ item, weighed }) => {
       const cited = item.claims.flatMap((claim) => claims.get(claim)?.citations ?? []);
       return {

@@ -11,7 +11,6 @@ import type { Term } from "../../domain/term.ts";
 import type { WeighingJob } from "../../domain/weighing/job.ts";
 import { STAGES, type Stage, type Weighing } from "../../domain/weighing/weighing.ts";
 import type { WeighingWords } from "../../domain/weighing/weighing-words.ts";
-import { readAll } from "../../ports/read-all.ts";
 import type { Results } from "../../ports/results.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Weigher } from "../../ports/weigher.ts";
@@ -22,6 +21,8 @@ import { weighingInWords } from "../../reasoning/explain/weighing/words.ts";
 import type { Refusal } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
+import { readFeaturesOn } from "./read-features-on.ts";
+import { readParts } from "./read-parts.ts";
 
 /** What the probabilities say of one piece, and every term and claim that they name. */
 export interface PieceWeighed {
@@ -108,13 +109,11 @@ async function lookForOn(
   piece: Piece,
   at: RevisionNumber,
 ): Promise<NonNullable<WeighingJob["lookFor"]>> {
-  const kinds = await readAll((page) => store.listTerms({ kinds: ["part"] }, page, at));
-  const broader = broaderTerms(kinds);
+  const broader = broaderTerms(await readParts(store, at));
   const wanted = new Set(
     piece.parts.flatMap(({ kind }) => (kind === undefined ? [] : ancestors(kind, broader))),
   );
-  const all = await readAll((page) => store.listTerms({ kinds: ["feature"] }, page, at));
-  const features = all.filter(({ parts = [] }) => parts.some((part) => wanted.has(part)));
+  const { features } = await readFeaturesOn(store, [...wanted].sort(), at);
   const ask = askFor(piece, ASSUMED);
   const seeds = [...new Set([...ask.seeds, ...features.map(({ id }) => id)])].sort();
   return { features, neighbourhood: await store.neighbourhood({ ...ask, seeds, at }) };

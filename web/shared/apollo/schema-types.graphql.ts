@@ -52,7 +52,7 @@ export type Around = {
   readonly links: ReadonlyArray<AroundLink>;
   /** The term, then its neighbours as they are read, each followed by its own. */
   readonly members: ReadonlyArray<AroundMember>;
-  /** Claims and narrower terms that were not read, since there are so many. */
+  /** Claims, narrower terms, features and forms that were not read, since there are so many. */
   readonly unread: Scalars['Int']['output'];
 };
 
@@ -417,6 +417,8 @@ export type FeaturesOnPart = {
   readonly __typename?: 'FeaturesOnPart';
   readonly features: ReadonlyArray<Term>;
   readonly part?: Maybe<Term>;
+  /** At the kind asked for: features of all these kinds that were not read, since there are so many. */
+  readonly unread: Scalars['Int']['output'];
 };
 
 /** What to look for on a piece of one form, in the order in which one goes round it. */
@@ -429,6 +431,8 @@ export type FieldSheet = {
   readonly region?: Maybe<Term>;
   readonly revision: Scalars['Int']['output'];
   readonly sections: ReadonlyArray<SheetSection>;
+  /** Features looked for on its parts that were not weighed, since there are so many. */
+  readonly unread: Scalars['Int']['output'];
 };
 
 export type FieldSheetResult = FieldSheet | Refused;
@@ -494,6 +498,8 @@ export type InspectionPlan = {
   readonly parts: ReadonlyArray<Term>;
   readonly region?: Maybe<Term>;
   readonly revision: Scalars['Int']['output'];
+  /** Features looked for on the parts that were not weighed, since there are so many. */
+  readonly unread: Scalars['Int']['output'];
 };
 
 export type InspectionPlanResult = InspectionPlan | Refused;

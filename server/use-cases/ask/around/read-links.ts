@@ -2,7 +2,6 @@ import type { Claim } from "../../../domain/claim.ts";
 import type { ClaimId, TermId } from "../../../domain/ids.ts";
 import type { RevisionNumber } from "../../../domain/revision.ts";
 import type { Term } from "../../../domain/term.ts";
-import { readAll } from "../../../ports/read-all.ts";
 import { LARGEST_PAGE, type Page, type PageAsk, type Store } from "../../../ports/store.ts";
 import { exceptionsOf } from "../exceptions-of.ts";
 import type { Link } from "./link.ts";
@@ -11,13 +10,13 @@ import { linksOfClaims, linksOfTerm } from "./links-of.ts";
 /** Everything that joins a term to others. */
 export interface LinksRead {
   readonly links: readonly Link[];
-  /** Claims and narrower terms beyond those read. */
+  /** Claims, narrower terms, features and forms beyond those read. */
   readonly unread: number;
 }
 
 /**
- * Reads what joins a term to others, at most `pages` pages of claims and of narrower terms. Only accepted claims count.
- * What is looked for on a kind of part stands in the features and forms themselves, which are all read for it.
+ * Reads what joins a term to others, at most `pages` pages of claims, of narrower terms, and of the features and forms that
+ * name a kind of part. Only accepted claims count.
  */
 export async function readLinks(
   store: Store,
@@ -39,16 +38,22 @@ export async function readLinks(
     ).values(),
   ].flat();
   const subjects = await readSubjects(store, naming, at);
-  const owners: readonly Term[] = term.kind === "part" ? await readPartOwners(store, term.id, at) : [];
+  const owners =
+    term.kind === "part"
+      ? await readSome(
+          (page) => store.listTerms({ kinds: ["feature", "form"], parts: [term.id] }, page, at),
+          pages,
+        )
+      : NONE;
   const all = [
     ...linksOfClaims(new Set([...naming, ...exceptions.filter(isAccepted)]), (claim) =>
       own.some(({ id }) => id === claim) ? term.id : subjects.get(claim),
     ),
-    ...[term, ...narrower.rows, ...owners].flatMap(linksOfTerm),
+    ...[term, ...narrower.rows, ...owners.rows].flatMap(linksOfTerm),
   ];
   return {
     links: all.filter(({ from, to }) => from === term.id || to === term.id),
-    unread: claims.unread + narrower.unread,
+    unread: claims.unread + narrower.unread + owners.unread,
   };
 }
 
@@ -65,14 +70,7 @@ async function readSubjects(
   return new Map(read.flatMap((claim) => ("subject" in claim ? [[claim.id, claim.subject] as const] : [])));
 }
 
-async function readPartOwners(
-  store: Store,
-  part: TermId,
-  at: RevisionNumber | undefined,
-): Promise<readonly Term[]> {
-  const owners = await readAll((page) => store.listTerms({ kinds: ["feature", "form"] }, page, at));
-  return owners.filter(({ parts }) => parts?.includes(part));
-}
+const NONE = { rows: [], unread: 0 };
 
 /** The first pages of a list, and how many rows are beyond them. */
 async function readSome<Row>(

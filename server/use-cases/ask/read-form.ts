@@ -1,0 +1,50 @@
+import { ASSUMED } from "../../domain/assumptions.ts";
+import { compareIds } from "../../domain/compare.ts";
+import type { TermId } from "../../domain/ids.ts";
+import type { Neighbourhood } from "../../domain/neighbourhood.ts";
+import { expectedParts, partsFor, partsToLookAt } from "../../domain/parts-of-form.ts";
+import { broaderTerms } from "../../domain/region.ts";
+import type { RevisionNumber } from "../../domain/revision.ts";
+import type { Term } from "../../domain/term.ts";
+import type { Store } from "../../ports/store.ts";
+import { ancestorsOf } from "./ancestors-of.ts";
+import { readFeaturesOn } from "./read-features-on.ts";
+import { readParts } from "./read-parts.ts";
+
+/** What bears on looking at a piece of one form. */
+export interface FormRead {
+  /** The form and what it lies within, every kind of part, the features looked for on its parts, and what claims name. By id. */
+  readonly terms: readonly Term[];
+  readonly around: Neighbourhood;
+  /** Features looked for on its parts that were not read, since there are so many. */
+  readonly unread: number;
+}
+
+/** Reads what is looked for on a form's parts and what the graph knows of it, at one region or at any. */
+export async function readForm(
+  store: Store,
+  { form, region }: { readonly form: TermId; readonly region?: TermId },
+  at: RevisionNumber,
+): Promise<FormRead> {
+  const parts = await readParts(store, at);
+  const find = async (id: TermId): Promise<Term | undefined> => (await store.terms([id], at)).get(id);
+  const own = await find(form);
+  const forms = own === undefined ? [] : [own, ...(await ancestorsOf(find, own))];
+  const broader = broaderTerms(parts);
+  const kinds = new Set(parts.map(({ id }) => id));
+  const expected = expectedParts(form, new Map(forms.map((term) => [term.id, term])));
+  const looked = partsToLookAt(expected, (part) => kinds.has(part));
+  const telling = [...kinds].filter((kind) => partsFor(kind, looked, broader).length > 0);
+  const { features, unread } = await readFeaturesOn(store, telling, at);
+  const regions = region === undefined ? [] : [region];
+  const around = await store.neighbourhood({
+    seeds: [...forms, ...parts, ...features].map(({ id }) => id).concat(regions),
+    ...{ regions, maxDepth: ASSUMED.maxDepth, at },
+  });
+  const read = new Map([...forms, ...parts, ...features].map((term) => [term.id, term]));
+  // What was left out is not looked at because some claim names it.
+  const isLeftOut = ({ kind, parts: on = [] }: Term): boolean =>
+    kind === "feature" && on.some((part) => telling.includes(part));
+  for (const term of around.terms) if (!read.has(term.id) && !isLeftOut(term)) read.set(term.id, term);
+  return { terms: [...read.values()].sort(compareIds), around, unread };
+}
