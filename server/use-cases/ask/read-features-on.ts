@@ -26,7 +26,8 @@ export async function readFeaturesOn(
   at: RevisionNumber | undefined,
 ): Promise<FeaturesRead> {
   const kinds = ["feature"] as const;
-  const { total } = await store.listTerms({ kinds, parts }, { first: 1 }, at);
+  const { rows, hasMore, total } = await store.listTerms({ kinds, parts }, { first: LARGEST_PAGE }, at);
+  if (!hasMore) return { features: rows, unread: 0 };
   if (total <= MOST_FEATURES) {
     const all = await readThrough(store.allTerms({ kinds, parts }, at));
     return { features: all.toSorted(compareIds), unread: 0 };

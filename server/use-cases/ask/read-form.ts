@@ -3,11 +3,10 @@ import { compareIds } from "../../domain/compare.ts";
 import type { TermId } from "../../domain/ids.ts";
 import type { Neighbourhood } from "../../domain/neighbourhood.ts";
 import { expectedParts, partsFor, partsToLookAt } from "../../domain/parts-of-form.ts";
-import { broaderTerms } from "../../domain/region.ts";
+import { ancestors, broaderTerms } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
 import type { Store } from "../../ports/store.ts";
-import { ancestorsOf } from "./ancestors-of.ts";
 import { readFeaturesOn } from "./read-features-on.ts";
 import { readParts } from "./read-parts.ts";
 
@@ -27,9 +26,10 @@ export async function readForm(
   at: RevisionNumber,
 ): Promise<FormRead> {
   const parts = await readParts(store, at);
-  const find = async (id: TermId): Promise<Term | undefined> => (await store.terms([id], at)).get(id);
-  const own = await find(form);
-  const forms = own === undefined ? [] : [own, ...(await ancestorsOf(find, own))];
+  // The form with what it lies within comes in one.
+  const ofForm = await store.neighbourhood({ seeds: [form], regions: [], maxDepth: 0, at });
+  const line = ancestors(form, broaderTerms(ofForm.terms));
+  const forms = ofForm.terms.filter(({ id }) => line.includes(id));
   const broader = broaderTerms(parts);
   const kinds = new Set(parts.map(({ id }) => id));
   const expected = expectedParts(form, new Map(forms.map((term) => [term.id, term])));
