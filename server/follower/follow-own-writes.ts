@@ -1,22 +1,8 @@
 import { isProblem } from "../domain/problem.ts";
+import { inTime } from "../ports/in-time.ts";
 import type { Store } from "../ports/store.ts";
+import { WRITES } from "../ports/writes.ts";
 import type { Follower } from "./follow-writes.ts";
-
-type Write =
-  | "commit"
-  | "createExamination"
-  | "changeExamination"
-  | "undoExamination"
-  | "deleteExamination"
-  | "restore";
-const WRITES: ReadonlySet<string | symbol> = new Set<Write>([
-  "commit",
-  "createExamination",
-  "changeExamination",
-  "undoExamination",
-  "deleteExamination",
-  "restore",
-]);
 
 export interface OwnWrites {
   /** The same store; a write through it is answered when this process has followed it, or `patience` ends. */
@@ -45,7 +31,8 @@ export function followOwnWrites(store: Store, follower: Follower, patience: numb
         if (typeof member !== "function" || !WRITES.has(name)) return member;
         return async (...args: unknown[]): Promise<unknown> => {
           const answer: unknown = await Reflect.apply(member, target, args);
-          if (!isProblem(answer)) await settle();
+          // The store may go silent between the two.
+          if (!isProblem(answer)) await inTime(settle(), patience);
           return answer;
         };
       },

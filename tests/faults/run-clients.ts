@@ -8,6 +8,8 @@ import type { Answer, Write } from "./write.ts";
 export interface Clients {
   /** Until so many writes were answered, by anything. */
   answers(count: number): Promise<void>;
+  /** Until so many more were acknowledged, of those sent from now on. */
+  kept(count: number): Promise<void>;
   /** No write is begun any more; resolves when the last has its answer. */
   stop(): Promise<void>;
   /** Longest time until an answer, in milliseconds. */
@@ -50,6 +52,7 @@ export function runClients({
   const untyped: string[] = [];
   let [isStopped, answered, slowest, newest] = [false, 0, 0, 0];
   const waiting: { readonly count: number; readonly resolve: () => void }[] = [];
+  const hoping = new Set<{ left: number; readonly since: number; readonly resolve: () => void }>();
 
   const client = async (number: number): Promise<void> => {
     for (let n = 0; !isStopped; n++) {
@@ -60,10 +63,12 @@ export function runClients({
       const { answer, untyped: said } = await sendWrite(random.pick(doors()), write, patience);
       ledger.answered(key, answer);
       slowest = Math.max(slowest, performance.now() - begun);
-      if (said !== undefined) untyped.push(said);
+      if (said !== undefined) untyped.push(`${write.does}: ${said}`);
       learn(write, answer, known);
       if (answer.is === "kept" && answer.revision) newest = Math.max(newest, answer.revision.number);
       answered++;
+      for (const each of hoping)
+        if (answer.is === "kept" && begun >= each.since && --each.left === 0) each.resolve();
       for (const each of waiting) if (answered >= each.count) each.resolve();
       if (answer.is === "unanswered") await new Promise((resolve) => setTimeout(resolve, pause));
     }
@@ -74,6 +79,7 @@ export function runClients({
     slowest: () => slowest,
     answers: (count) =>
       answered >= count ? Promise.resolve() : new Promise((resolve) => waiting.push({ count, resolve })),
+    kept: (count) => new Promise((resolve) => hoping.add({ left: count, since: performance.now(), resolve })),
     stop: async () => {
       isStopped = true;
       await Promise.all(running);

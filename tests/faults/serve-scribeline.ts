@@ -1,4 +1,5 @@
 import { createServer } from "node:http";
+import { withinDeadline } from "#server/api/limits/within-deadline.ts";
 import { readConfig } from "#server/config.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { readBody } from "#server/http/read-body.ts";
@@ -23,10 +24,12 @@ async function main(): Promise<void> {
   const door = createServer(async (request, response) => {
     const body = await readBody(request, 100_000_000);
     const commit = JSON.parse(typeof body === "string" ? "{}" : body.text) as Commit;
-    const answer = await store.commit(commit).catch((failure: unknown) => {
-      if (failure instanceof StoreFailed) return failure.problem;
-      return { defect: failure instanceof Error ? failure.stack : String(failure) };
-    });
+    const answer = await withinDeadline(store, config.deadline, () => performance.now())
+      .commit(commit)
+      .catch((failure: unknown) => {
+        if (failure instanceof StoreFailed) return failure.problem;
+        return { defect: failure instanceof Error ? failure.stack : String(failure) };
+      });
     response.setHeader("Content-Type", "application/json");
     response.end(JSON.stringify(answer));
   });

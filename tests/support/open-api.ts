@@ -1,7 +1,7 @@
 import { keepResults } from "#server/again/keep-results.ts";
 import { createContext } from "#server/api/context.ts";
 import { createApollo } from "#server/api/create-apollo.ts";
-import { watchStore } from "#server/api/limits/watch-store.ts";
+
 import type { Change } from "#server/domain/change.ts";
 import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { isProblem } from "#server/domain/problem.ts";
@@ -12,6 +12,7 @@ import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { weighHere } from "#server/weigher/weigh-here.ts";
+import { watchStore } from "./watch-store.ts";
 
 /** As it is right after a start: no examination was examined again yet. */
 const NOTHING_STANDS: Standings = {

@@ -1,20 +1,40 @@
 import { GraphQLError } from "graphql";
+import { problem } from "../../domain/problem.ts";
+import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import type { Store } from "../../ports/store.ts";
-import { watchStore } from "./watch-store.ts";
+import { WRITES } from "../../ports/writes.ts";
 
 /**
  * The same store for one request: from `deadline` milliseconds after this call on, reads and writes are refused, so that
- * a request that has taken too long does no more work. `now` counts milliseconds.
+ * a request that has taken too long does no more work; one that is under way then is not waited for. Of a write that is
+ * under way nobody knows whether it is kept, which its refusal says. `now` counts milliseconds.
  */
 export function withinDeadline(store: Store, deadline: number, now: () => number): Store {
   const end = now() + deadline;
-  return watchStore(store, () => {
-    if (now() > end)
-      throw new GraphQLError(
-        `This took longer than ${deadline} ms and was given up; ask for less at a time.`,
-        {
-          extensions: { code: "DEADLINE_EXCEEDED" },
-        },
-      );
+  const tooLong = (): GraphQLError =>
+    new GraphQLError(`This took longer than ${deadline} ms and was given up; ask for less at a time.`, {
+      extensions: { code: "DEADLINE_EXCEEDED" },
+    });
+  return new Proxy(store, {
+    get(target, name) {
+      const member: unknown = Reflect.get(target, name, target);
+      if (typeof member !== "function") return member;
+      return (...args: unknown[]): unknown => {
+        if (now() > end) throw tooLong();
+        const answer: unknown = Reflect.apply(member, target, args);
+        if (!(answer instanceof Promise)) return answer;
+        return inTime(answer, end - now()).then((given) => {
+          if (given !== TOO_LATE) return given;
+          if (WRITES.has(name)) return notHeardOf(deadline);
+          throw tooLong();
+        });
+      };
+    },
   });
 }
+
+const notHeardOf = (deadline: number) =>
+  problem(
+    "STORE_UNREACHABLE",
+    `The store did not answer within ${deadline} ms. Look first whether this was kept, then try again.`,
+  );

@@ -1,7 +1,8 @@
 import neo4j from "neo4j-driver";
 import { isProblem, type Problem } from "../../domain/problem.ts";
+import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
-import { type Database, type Limits, wrapDriver } from "./database.ts";
+import { type Database, type Limits, noAnswer, wrapDriver } from "./database.ts";
 import { findServerProblem } from "./find-server-problem.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
 import { prepareDatabase } from "./prepare-database.ts";
@@ -10,6 +11,9 @@ export interface ConnectOptions extends Limits {
   /** Nothing is made or written. */
   readonly readOnly: boolean;
 }
+
+/** How long a server may take to say whether it lets this user in, in milliseconds. */
+const LONGEST_GREETING = 30_000;
 
 /** Connects to a server and prepares its database; what keeps it from that is a problem. */
 export async function connect(
@@ -28,8 +32,8 @@ export async function connect(
   });
   const database = wrapDriver(driver, address, limits);
   try {
-    await driver.verifyAuthentication({ database: address.database });
-    const refusal = await prepareDatabase(database, { readOnly });
+    const known = await inTime(driver.verifyAuthentication({ database: address.database }), LONGEST_GREETING);
+    const refusal = known === TOO_LATE ? noAnswer() : await prepareDatabase(database, { readOnly });
     if (refusal === undefined) return database;
     await database.close();
     return refusal;

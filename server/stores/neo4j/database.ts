@@ -1,8 +1,10 @@
 import neo4j, { type Driver, type ManagedTransaction } from "neo4j-driver";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { findServerProblem } from "./find-server-problem.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
+import { takeTurns } from "./take-turns.ts";
 
 /** Named parameters of a statement; whole numbers are handed over as such, `$store` is always there. */
 export type Parameters = Readonly<Record<string, unknown>>;
@@ -26,9 +28,13 @@ export interface Database {
   /**
    * Writes all or, if the answer is a problem or something is thrown, nothing. A failing server is a problem too. The work
    * is done again where the server asks for that or where the connection broke, also after it may have been kept: it has
-   * to find out by itself.
+   * to find out by itself. What is not done in time is given up, and nobody knows then whether it was kept: much takes
+   * longer than little.
    */
-  write<Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem>;
+  write<Answer>(
+    work: (run: Run) => Promise<Answer | Problem>,
+    amount?: "little" | "much",
+  ): Promise<Answer | Problem>;
   /** Reads several things of one moment: no writer is let in until it has ended. Throws `StoreFailed` where the server fails. */
   readMoment<Answer>(work: (run: Run) => Promise<Answer>): Promise<Answer>;
   /** A statement outside any work, for the schema. */
@@ -41,23 +47,34 @@ const NOTHING_WRITTEN: Problem = problem("STORE_LOCKED", "Nothing was written.")
 
 /** How long the server may take over one statement, in milliseconds. */
 const LONGEST_READ = 30_000;
-const LONGEST_WRITE = 120_000;
+/** How long a transaction may take that writes little, even where patience is shorter, and one that writes much. */
+const LITTLE = 5_000;
+const MUCH = 120_000;
+/** How long an answer may be on its way, in milliseconds: a connection can go silent without breaking. */
+const ON_THE_WAY = 5_000;
 
 /** Reads of a server, and writes one after the other, so that those of this process wait here and not at the server. */
 export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits): Database {
   const bookmarkManager = driver.executeQueryBookmarkManager;
-  let last: Promise<unknown> = Promise.resolve();
+  const turns = takeTurns();
+  const { patience } = limits;
 
-  const write = async <Answer>(work: (run: Run) => Promise<Answer | Problem>): Promise<Answer | Problem> => {
+  const write = async <Answer>(
+    work: (run: Run) => Promise<Answer | Problem>,
+    timeout: number,
+    isGivenUp: () => boolean,
+  ): Promise<Answer | Problem> => {
     const session = driver.session({ database: address.database, bookmarkManager });
     try {
       return await session.executeWrite(
         async (transaction) => {
+          if (isGivenUp()) throw new Refused(noAnswer());
           const answer = await work(runIn(transaction, address));
+          if (isGivenUp()) throw new Refused(noAnswer());
           if (isProblem(answer)) throw new Refused(answer);
           return answer;
         },
-        { timeout: LONGEST_WRITE },
+        { timeout },
       );
     } catch (failure) {
       if (failure instanceof Refused) return failure.refusal;
@@ -65,7 +82,8 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits
       if (refusal === undefined) throw failure;
       return refusal;
     } finally {
-      await session.close().catch(() => undefined);
+      // A session of a silent connection does not close either.
+      session.close().catch(() => undefined);
     }
   };
 
@@ -74,47 +92,64 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits
     limits,
     read: async <Row extends object>(cypher: string, parameters: Parameters = {}) => {
       try {
-        const { records } = await driver.executeQuery(cypher, prepare(parameters, address), {
+        const answer = driver.executeQuery(cypher, prepare(parameters, address), {
           database: address.database,
           routing: neo4j.routing.READ,
           transactionConfig: { timeout: LONGEST_READ },
         });
-        return records.map((record) => record.toObject() as Row);
+        const read = await inTime(answer, LONGEST_READ + ON_THE_WAY);
+        if (read === TOO_LATE) throw new StoreFailed(noAnswer(), undefined);
+        return read.records.map((record) => record.toObject() as Row);
       } catch (failure) {
+        if (failure instanceof StoreFailed) throw failure;
         const refusal = findServerProblem(failure);
         throw refusal === undefined ? failure : new StoreFailed(refusal, failure);
       }
     },
     readMoment: async (work) => {
       let answer: { readonly is: Awaited<ReturnType<typeof work>> } | undefined;
-      const ended = await write<never>(async (run) => {
-        await run("MATCH (s:Store {name: $store}) SET s.lockedBy = 'a reader'");
-        answer = { is: await work(run) };
-        return NOTHING_WRITTEN;
-      });
+      const looked = write<never>(
+        async (run) => {
+          await run("MATCH (s:Store {name: $store}) SET s.lockedBy = 'a reader'");
+          answer = { is: await work(run) };
+          return NOTHING_WRITTEN;
+        },
+        MUCH,
+        () => false,
+      );
+      const ended = await inTime(looked, MUCH + ON_THE_WAY);
+      if (ended === TOO_LATE) throw new StoreFailed(noAnswer(), undefined);
       if (ended !== NOTHING_WRITTEN) throw new StoreFailed(ended, undefined);
       return (answer as NonNullable<typeof answer>).is;
     },
-    write: (work) => {
-      const written = last.then(() => write(work));
-      last = written.catch(() => undefined);
-      return written;
+    write: async (work, amount = "little") => {
+      const longest = amount === "much" ? MUCH : Math.max(patience, LITTLE);
+      const written = await turns.take((isGivenUp) => write(work, longest, isGivenUp), { patience, longest });
+      return written === TOO_LATE ? noAnswer() : written;
     },
     administer: async (cypher) => {
       const session = driver.session({ database: address.database, bookmarkManager });
       try {
-        const { records } = await session.run(cypher);
-        return records.map((record) => record.toObject());
+        const answer = await inTime(Promise.resolve(session.run(cypher)), MUCH + ON_THE_WAY);
+        if (answer === TOO_LATE) throw new StoreFailed(noAnswer(), undefined);
+        return answer.records.map((record) => record.toObject());
       } finally {
-        await session.close().catch(() => undefined);
+        session.close().catch(() => undefined);
       }
     },
     close: async () => {
-      await last;
-      await driver.close();
+      await turns.ended();
+      await inTime(driver.close(), ON_THE_WAY);
     },
   };
 }
+
+/** For a server that went silent. */
+export const noAnswer = (): Problem =>
+  problem(
+    "STORE_UNREACHABLE",
+    "The Neo4j server did not answer in time. Try again; look first whether what was to be written is there.",
+  );
 
 /** Rolls a transaction back and is not retried. */
 class Refused extends Error {

@@ -1,3 +1,4 @@
+import { StoreFailed } from "../../ports/store-failed.ts";
 import type { Database } from "./database.ts";
 import { findServerProblem } from "./find-server-problem.ts";
 
@@ -11,6 +12,6 @@ export async function refreshStatistics(database: Database): Promise<void> {
     await database.administer("CALL db.resampleOutdatedIndexes()");
     await database.administer("CALL db.clearQueryCaches()");
   } catch (failure) {
-    if (findServerProblem(failure) === undefined) throw failure;
+    if (!(failure instanceof StoreFailed) && findServerProblem(failure) === undefined) throw failure;
   }
 }

@@ -53,5 +53,6 @@ export function writeExamination(
       if (written === undefined) throw new Error(`A version of ${id} was written and is gone`);
       return written;
     },
+    "little",
   );
 }

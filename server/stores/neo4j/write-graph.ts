@@ -21,6 +21,9 @@ import { checkOnStanding } from "./view-of-change.ts";
 import { writePlanned } from "./write-planned.ts";
 import { newestWrite } from "./writes.ts";
 
+/** Edits from which on a change may take its time. */
+const MUCH = 500;
+
 /** Makes one revision of a change, or says why not. */
 export function commitChange(database: Database, commit: Commit): Promise<Revision | Problem> {
   const { change, expected, cards = [], deed } = commit;
@@ -56,6 +59,7 @@ export function commitChange(database: Database, commit: Commit): Promise<Revisi
       if (written === undefined) throw new Error(`Revision ${revision} was written and is gone`);
       return written;
     },
+    change.length > MUCH ? "much" : "little",
   );
 }
 
@@ -87,6 +91,7 @@ export async function restoreRecords(
       };
     },
     async () => done,
+    "much",
   );
 }
 

@@ -27,13 +27,15 @@ const CHANGES_PLANS = 1_000;
 
 /**
  * Writes what `plan` makes of the state of the store, all or nothing. `key` names this write: tried again after it was
- * kept, it is not done again, and `recall` gives the answer. While another program writes much, it waits until `deadline`.
+ * kept, it is not done again, and `recall` gives the answer. `amount` says how long the whole
+ * may take. While another program writes much, it waits until `deadline`.
  */
 export async function writePlanned<Answer>(
   database: Database,
   key: string,
   plan: (run: Run, state: StoreState) => Promise<Planned<Answer> | Problem>,
   recall: (run: Run, written: Written) => Promise<Answer>,
+  amount: "little" | "much",
   deadline: number = performance.now() + database.limits.patience,
 ): Promise<Answer | Problem> {
   const begun = await database.write(async (run) => {
@@ -55,16 +57,16 @@ export async function writePlanned<Answer>(
     for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) await step(run);
     await finish(run, key, planned);
     return { done: true, answer: planned.answer, size } as const;
-  });
+  }, amount);
   if (isProblem(begun)) return begun;
   if ("waits" in begun) {
     if (performance.now() >= deadline) return isBeingFilled();
     await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY));
-    return writePlanned(database, key, plan, recall, deadline);
+    return writePlanned(database, key, plan, recall, amount, deadline);
   }
   if ("sweeps" in begun) {
     const refusal = await sweep(database, key);
-    return refusal ?? writePlanned(database, key, plan, recall, deadline);
+    return refusal ?? writePlanned(database, key, plan, recall, amount, deadline);
   }
   if (!begun.done) return writeInSteps(database, key, begun.planned);
   if (begun.size >= CHANGES_PLANS) await refreshStatistics(database);
@@ -97,7 +99,7 @@ async function writeInSteps<Answer>(
       await keepStage(run, key, number + 1);
       await step(run);
       return "done";
-    });
+    }, "much");
   let number = 0;
   try {
     for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) {

@@ -11,7 +11,7 @@ import { allRows } from "#tests/support/read-all.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { openWriter } from "./write-some.ts";
+import { openWriter } from "../write-some.ts";
 
 const FAULTS_A_STORE = 50;
 /** Of each half; between them the file is as it was "before". */

@@ -9,7 +9,7 @@ import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";
 import type { Entry } from "../ledger.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { openWriter, send, type Writer } from "./write-some.ts";
+import { openWriter, send, type Writer } from "../write-some.ts";
 
 /** Losses of power of one store. */
 const LOSSES_A_STORE = 100;

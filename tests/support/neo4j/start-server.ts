@@ -57,6 +57,8 @@ db.tx_log.preallocate=false
 export interface KillableNeo4j extends RunningNeo4j {
   /** kill -9, until it is gone. */
   kill(): Promise<void>;
+  /** SIGTERM, until it is gone. */
+  end(): Promise<void>;
   startAgain(): Promise<void>;
   /** Its own folder: what it was set up with, its data and logs. */
   readonly home: string;
@@ -114,6 +116,7 @@ export async function startServer(
     ...{ host: `127.0.0.1:${port}`, user: "neo4j", password: PASSWORD, database: "neo4j", home },
     from: `the jars of ${version}`,
     kill: () => end("SIGKILL"),
+    end: () => end("SIGTERM"),
     startAgain: start,
     stop: async () => {
       await end("SIGTERM");

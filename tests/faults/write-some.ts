@@ -1,10 +1,10 @@
 import type { ExaminationId } from "#server/domain/ids.ts";
-import { isProblem } from "#server/domain/problem.ts";
+import { isProblem, type Problem } from "#server/domain/problem.ts";
 import type { RandomSource } from "#server/generator/random-source.ts";
 import type { Store } from "#server/ports/store.ts";
 import { aCommit } from "#tests/support/build-change.ts";
-import type { Entry } from "../ledger.ts";
-import { type Answer, changeOf, pieceOf, type Write } from "../write.ts";
+import type { Entry } from "./ledger.ts";
+import { type Answer, changeOf, pieceOf, type Write } from "./write.ts";
 
 const at = "2026-11-25T10:00:00.000Z";
 
@@ -52,11 +52,15 @@ export async function send(store: Store, write: Write): Promise<Answer> {
     const revision = await store.commit(
       aCommit(changeOf(write.key, write.things), { message: write.key, at, ...pick(write) }),
     );
-    return isProblem(revision) ? { is: "refused", code: revision.code } : { is: "kept", revision };
+    return isProblem(revision) ? refusalOf(revision) : { is: "kept", revision };
   }
   const done = await sendVersion(store, write);
-  return isProblem(done) ? { is: "refused", code: done.code } : { is: "kept", examination: done };
+  return isProblem(done) ? refusalOf(done) : { is: "kept", examination: done };
 }
+
+/** Where the store was not heard of, nobody knows. */
+const refusalOf = ({ code }: Problem): Answer =>
+  code === "STORE_UNREACHABLE" ? { is: "unanswered", why: code } : { is: "refused", code };
 
 const pick = ({ expected }: { readonly expected?: number }) => (expected === undefined ? {} : { expected });
 

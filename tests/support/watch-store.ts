@@ -1,4 +1,4 @@
-import type { Store } from "../../ports/store.ts";
+import type { Store } from "#server/ports/store.ts";
 
 /** The same store; `before` is told of each call first, and can stop it by throwing. */
 export const watchStore = (store: Store, before: (call: string) => void): Store =>
