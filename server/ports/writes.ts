@@ -7,5 +7,6 @@ export const WRITES: ReadonlySet<string | symbol> = new Set<keyof Store>([
   "changeExamination",
   "undoExamination",
   "deleteExamination",
+  "writeCards",
   "restore",
 ]);

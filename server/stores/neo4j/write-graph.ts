@@ -124,5 +124,6 @@ export function writeCardsAlone(
       };
     },
     async (_, written) => written,
+    cards.length > MUCH ? "much" : "little",
   );
 }
