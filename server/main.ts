@@ -65,7 +65,7 @@ export async function startServer({
   const now = () => performance.now();
   const after = await newestOrClose(store);
   const results = keepResults();
-  const standings = openStandings({ store, log, results });
+  const standings = openStandings({ store, log });
   const follower = followWrites(store, [standings.follow], { after, every: config.followEvery, log });
   const own = followOwnWrites(store, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(

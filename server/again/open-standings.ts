@@ -3,11 +3,10 @@ import type { ExaminationId } from "../domain/ids.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import type { Written } from "../domain/written.ts";
 import type { Log } from "../ports/log.ts";
-import type { Results } from "../ports/results.ts";
 import type { Standings } from "../ports/standings.ts";
-import { LARGEST_PAGE, type Store } from "../ports/store.ts";
+import type { Store } from "../ports/store.ts";
 import { StoreFailed } from "../ports/store-failed.ts";
-import { examine } from "../reasoning/examine.ts";
+import { verdictsOn } from "../reasoning/verdicts-on.ts";
 import { openImpactIndex } from "./impact-index.ts";
 import { openQueue } from "./queue.ts";
 import { type Stood, stand } from "./stand.ts";
@@ -31,10 +30,10 @@ export interface OpenStandings extends Standings {
 export interface StandingsOptions {
   readonly store: Store;
   readonly log: Log;
-  /** Where reports are kept of what people look at. */
-  readonly results?: Results;
   /** Milliseconds to rest after so many of work; as long as that unless said otherwise, so that half of the time is left to others. */
   readonly restAfter?: (worked: number) => number;
+  /** Counts the milliseconds of work; those of the clock unless said otherwise. */
+  readonly now?: () => number;
   /** Milliseconds to wait after a failure of the store. */
   readonly pause?: number;
   /** Examinations followed at most; those changed least lately are left out. */
@@ -43,13 +42,20 @@ export interface StandingsOptions {
 
 const MOST = 20_000;
 const PAUSE = 2_000;
+/** Examinations listed at once at the start. */
+const AT_ONCE = 20;
 
 /**
  * Examines all stored examinations in the background, and again whenever a change can have touched them, those looked at
  * most first. Everything is in memory and made anew at the next start; nobody waits for it.
  */
-export function openStandings({ store, log, results, ...options }: StandingsOptions): OpenStandings {
-  const { restAfter = (worked: number) => worked, most = MOST, pause = PAUSE } = options;
+export function openStandings({ store, log, ...options }: StandingsOptions): OpenStandings {
+  const {
+    restAfter = (worked: number) => worked,
+    most = MOST,
+    pause = PAUSE,
+    now = () => performance.now(),
+  } = options;
   const kept = new Map<ExaminationId, Stood>();
   const index = openImpactIndex();
   const queue = openQueue<ExaminationId>();
@@ -84,7 +90,7 @@ export function openStandings({ store, log, results, ...options }: StandingsOpti
     handled = (await store.newestRevision())?.number ?? 0;
     let after: string | undefined;
     do {
-      const page = await store.listExaminations({ first: LARGEST_PAGE, ...(after ? { after } : {}) });
+      const page = await store.listExaminations({ first: AT_ONCE, ...(after ? { after } : {}) });
       for (const { id } of page.rows) enqueue(id);
       after = page.hasMore ? page.cursors.at(-1) : undefined;
       await rest();
@@ -93,23 +99,22 @@ export function openStandings({ store, log, results, ...options }: StandingsOpti
     wake();
   };
 
-  let began = performance.now();
+  let began = now();
   const sleep = (time: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));
   /** Ends a piece of work: what was asked for meanwhile comes first. */
   const rest = async (): Promise<void> => {
-    const worked = performance.now() - began;
+    const worked = now() - began;
     longest = Math.max(longest, worked);
     const time = restAfter(worked);
     await (time > 0 ? sleep(time) : new Promise((resolve) => setImmediate(resolve)));
-    began = performance.now();
+    began = now();
   };
 
   const again = async (id: ExaminationId): Promise<void> => {
     const ticket = queue.ticketOf(id);
     const examination = await store.examination(id);
     if (examination === undefined || examination.deleted) return forget(id);
-    const report = results && views.has(id) ? results.report : examine;
-    const { stood, reads, isCutOff } = await stand({ store, report, rest }, examination, kept.get(id));
+    const { stood, reads, isCutOff } = await stand({ store, verdictsOn, rest }, examination, kept.get(id));
     if (!isKnown(id)) return;
     if (isCutOff) cutOff++;
     else examined++;
@@ -131,7 +136,7 @@ export function openStandings({ store, log, results, ...options }: StandingsOpti
         });
       }
       if (id === undefined || isStopped) continue;
-      began = performance.now();
+      began = now();
       await again(id).catch((error: unknown) => failed(error, id));
       await rest();
     }

@@ -1,10 +1,8 @@
 import { ASSUMED } from "../domain/assumptions.ts";
-import { checkPiece } from "../domain/check-piece.ts";
 import type { Examination, Piece } from "../domain/examination.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
-import type { Report } from "../domain/report.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
-import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
+import type { Verdicts } from "../domain/verdicts.ts";
 import { revisionAt } from "../ports/revision-at.ts";
 import type { Standing } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
@@ -26,14 +24,15 @@ export interface Stood {
 
 export interface Stander {
   readonly store: Store;
-  readonly report: (piece: Piece, neighbourhood: Neighbourhood) => Report;
+  /** What a piece comes to. */
+  readonly verdictsOn: (piece: Piece, neighbourhood: Neighbourhood) => Verdicts;
   /** Lets others go on between two pieces of work. */
   readonly rest: () => Promise<void>;
 }
 
 /** Examines again on the newest revision; where the digest is as it was, the verdicts are too, and nothing is examined (K6). */
 export async function stand(
-  { store, report, rest }: Stander,
+  { store, verdictsOn, rest }: Stander,
   { version, piece, changedAt }: Examination,
   before: Stood | undefined,
 ): Promise<{ readonly stood: Stood; readonly reads: Reads; readonly isCutOff: boolean }> {
@@ -44,7 +43,7 @@ export async function stand(
   const digest = digestOn(now);
   const isCutOff = before?.digest === digest;
   await rest();
-  const verdicts = isCutOff ? before.verdicts : verdictsOn(piece, now, report);
+  const verdicts = isCutOff ? before.verdicts : verdictsOn(piece, now);
   const stood = { version, revision: now.revision, digest, verdicts };
   const result = (since: Stood["since"]) => ({
     ...{ stood: { ...stood, since }, reads: readsOf(now, ask), isCutOff },
@@ -57,16 +56,5 @@ export async function stand(
   const then = await store.neighbourhood({ ...ask, at: revision });
   if (digestOn(then) === digest) return result({ revision, verdicts, isSame: true });
   await rest();
-  return result({ revision, verdicts: verdictsOn(piece, then, report), isSame: false });
-}
-
-/** What a piece comes to on a neighbourhood. */
-export function verdictsOn(
-  piece: Piece,
-  neighbourhood: Neighbourhood,
-  report: (piece: Piece, neighbourhood: Neighbourhood) => Report,
-): Verdicts {
-  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
-  const isUnfit = checkPiece(piece, (term) => terms.get(term)).length > 0;
-  return isUnfit ? UNFIT : verdictsOf(report(piece, neighbourhood));
+  return result({ revision, verdicts: verdictsOn(piece, then), isSame: false });
 }

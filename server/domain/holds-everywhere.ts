@@ -1,4 +1,4 @@
-import type { Report, RuleOut } from "./report.ts";
+import type { Finding, Report, RuleOut } from "./report.ts";
 
 /**
  * Whether a rule-out holds wherever the claim leaves it open that the piece is from: as it stands, or together with others
@@ -6,7 +6,10 @@ import type { Report, RuleOut } from "./report.ts";
  */
 export function holdsEverywhere(
   { places, findings, hardness }: RuleOut,
-  report: Pick<Report, "attribution" | "findings">,
+  report: {
+    readonly attribution: Pick<Report["attribution"], "places">;
+    readonly findings: readonly Pick<Finding, "id" | "label" | "hardness">[];
+  },
 ): boolean {
   if (places.length === 0 || places.length >= report.attribution.places.length) return true;
   const [id, another] = findings;

@@ -32,20 +32,27 @@ export const UNFIT: Verdicts = { fits: false, findings: [], ruleOuts: [], parts:
 const shared = new Map<string, FindingVerdict>();
 const MOST_SHARED = 20_000;
 
-export function verdictsOf(report: Report): Verdicts {
+/** What of a report the verdicts are read from. */
+export interface Telling {
+  readonly attribution: Pick<Report["attribution"], "places">;
+  readonly findings: readonly (FindingVerdict & Pick<Finding, "id">)[];
+  readonly ruleOuts: Report["ruleOuts"];
+  readonly parts: readonly Pick<PartSummary, "part" | "speaks">[];
+}
+
+export function verdictsOf(told: Telling): Verdicts {
+  const ruleOuts = told.ruleOuts.map((ruleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, told)));
   return {
     fits: true,
-    findings: report.findings
+    findings: told.findings
       .map((finding) => ({ id: finding.id, verdict: verdictOf(finding) }))
       .sort((a, b) => compareText(a.id, b.id)),
-    ruleOuts: [
-      ...new Set(report.ruleOuts.map((ruleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, report)))),
-    ].sort(),
-    parts: report.parts.map(({ part, speaks }) => ({ part, speaks })),
+    ruleOuts: [...new Set(ruleOuts)].sort(),
+    parts: told.parts.map(({ part, speaks }) => ({ part, speaks })),
   };
 }
 
-function verdictOf(finding: Finding): FindingVerdict {
+function verdictOf(finding: FindingVerdict): FindingVerdict {
   const { label, hardness, direction, gapYears, certain, marginal, reason } = finding;
   const verdict = { label, hardness, direction, gapYears, certain, marginal, reason };
   const text = JSON.stringify(verdict);
@@ -57,8 +64,11 @@ function verdictOf(finding: Finding): FindingVerdict {
   return kept;
 }
 
-export const ruleOutVerdictOf = (ruleOut: RuleOut, report: Report): RuleOutVerdict => ({
+export const ruleOutVerdictOf = (
+  ruleOut: RuleOut,
+  told: Pick<Telling, "attribution" | "findings">,
+): RuleOutVerdict => ({
   ...{ hardness: ruleOut.hardness, against: ruleOut.against },
   ...{ findings: ruleOut.findings, parts: ruleOut.parts },
-  everywhere: holdsEverywhere(ruleOut, report),
+  everywhere: holdsEverywhere(ruleOut, told),
 });

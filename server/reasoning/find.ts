@@ -1,5 +1,5 @@
 import type { Hardness } from "../domain/claim.ts";
-import type { Finding, YearSets } from "../domain/report.ts";
+import type { Finding, SilenceReason, YearSets } from "../domain/report.ts";
 import {
   ALL_YEARS,
   isAllYears,
@@ -39,10 +39,9 @@ const ALL: Allowed = { outer: ALL_YEARS, inner: ALL_YEARS };
 
 /** Holds one check against the graph and the claimed years (E14 to E21). */
 export function find(check: Check, { graph, claimed, assumptions }: Subject): Found {
-  if (check.seen !== "present") return notSeen(check);
-  const sets = setsOverPlaces(check);
-  const verdict = verdictOn(sets, claimed);
-  const silences = verdict.label === "silent" ? causesOfSilence(check) : [];
+  const told = tell(check, claimed);
+  if (told === undefined) return notSeen(check);
+  const { sets, verdict, silences } = told;
   const [held, level] = supportFor(check, verdict, sets, claimed);
   const support = supportOf(held);
   const derivation = derive(check, held, level, graph);
@@ -64,6 +63,14 @@ export function find(check: Check, { graph, claimed, assumptions }: Subject): Fo
     voidIf: support.claims.flatMap((claim) => check.exceptions.voidIf(claim)),
   };
   return { check, finding, sets, silences };
+}
+
+/** What a check comes to, without what it rests on; nothing for what was not seen. */
+export function tell(check: Check, claimed: Span) {
+  if (check.seen !== "present") return undefined;
+  const sets = setsOverPlaces(check);
+  const verdict = verdictOn(sets, claimed);
+  return { sets, verdict, silences: verdict.label === "silent" ? causesOfSilence(check) : [] };
 }
 
 /** Outer sets are the union over places, inner sets the intersection. */
@@ -122,9 +129,12 @@ const toJson = ({ outer, inner }: Allowed): YearSets => ({
   inner: yearsToJson(inner),
 });
 
+export const reasonUnseen = ({ seen }: Check): SilenceReason =>
+  seen === "absent" ? "looked-for-absent" : "could-not-be-seen";
+
 /** What was looked for and is not there, or could not be seen, does not date (E17). */
 function notSeen(check: Check): Found {
-  const reason = check.seen === "absent" ? "looked-for-absent" : "could-not-be-seen";
+  const reason = reasonUnseen(check);
   const finding: Finding = {
     ...headOf(check),
     ...{ label: "silent", reason, reasons: [reason], possible: toJson(ALL), usual: toJson(ALL) },

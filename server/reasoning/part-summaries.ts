@@ -1,5 +1,5 @@
 import type { Seen } from "../domain/examination.ts";
-import type { PartSummary, Sign } from "../domain/report.ts";
+import type { Finding, PartSummary, Sign } from "../domain/report.ts";
 import { speaksOfChange } from "../domain/speaks-of-change.ts";
 import { ALL_YEARS, join, meet, NO_YEARS, type Years, yearsToJson } from "../domain/years.ts";
 import type { Check, Subject } from "./check.ts";
@@ -19,7 +19,7 @@ export function summariseParts(
     return {
       part: id,
       speaks: worstOf(
-        found.filter(({ check }) => check.part === id),
+        found.filter(({ check }) => check.part === id).map(({ finding }) => finding),
         signs.filter(({ part }) => part === id),
       ),
       possible: yearsToJson(yearsLeft(here, (sets) => sets.possible.outer)),
@@ -29,8 +29,11 @@ export function summariseParts(
   });
 }
 
-function worstOf(found: readonly Found[], signs: readonly Sign[]): PartSummary["speaks"] {
-  const findings = found.map(({ finding }) => finding);
+/** The worst of what was found on one part. */
+export function worstOf(
+  findings: readonly Pick<Finding, "label" | "hardness">[],
+  signs: readonly Sign[],
+): PartSummary["speaks"] {
   if (findings.some(({ hardness }) => hardness === "physical")) return "against-hard";
   if (findings.some(({ hardness }) => hardness === "practice")) return "against-soft";
   if (signs.some((sign) => sign.standing === "stands" && speaksOfChange(sign))) return "sign";

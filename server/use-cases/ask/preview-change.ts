@@ -1,9 +1,8 @@
 import { ASSUMED } from "../../domain/assumptions.ts";
 import type { Change } from "../../domain/change.ts";
-import { checkPiece } from "../../domain/check-piece.ts";
 import type { Claim } from "../../domain/claim.ts";
 import { compareIds } from "../../domain/compare.ts";
-import type { Examination, Piece } from "../../domain/examination.ts";
+import type { Examination } from "../../domain/examination.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood } from "../../domain/neighbourhood.ts";
@@ -11,12 +10,11 @@ import { type Known, neighbourhoodAfter } from "../../domain/neighbourhood-after
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
 import { type Turns, turnsBetween } from "../../domain/turns.ts";
-import { UNFIT, type Verdicts, verdictsOf } from "../../domain/verdicts.ts";
 import { readAll } from "../../ports/read-all.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
 import { askFor } from "../../reasoning/ask-for.ts";
-import { examine } from "../../reasoning/examine.ts";
+import { verdictsOn } from "../../reasoning/verdicts-on.ts";
 
 /** What a change would do to the stored examinations, were it made now. Nothing is stored. */
 export interface Preview {
@@ -90,12 +88,6 @@ async function turnsOf(
   const isKnown = standing?.upToDate && standing.version === version && standing.knownTo === revision;
   const before = isKnown ? standing.verdicts : verdictsOn(piece, now);
   return turnsBetween(before, verdictsOn(piece, after));
-}
-
-function verdictsOn(piece: Piece, neighbourhood: Neighbourhood): Verdicts {
-  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
-  const isUnfit = checkPiece(piece, (term) => terms.get(term)).length > 0;
-  return isUnfit ? UNFIT : verdictsOf(examine(piece, neighbourhood));
 }
 
 /** What a neighbourhood may need after the change that it need not hold before it. */

@@ -1,0 +1,47 @@
+import { ASSUMED } from "../domain/assumptions.ts";
+import { checkPiece } from "../domain/check-piece.ts";
+import type { Piece } from "../domain/examination.ts";
+import type { Neighbourhood } from "../domain/neighbourhood.ts";
+import type { Assumptions } from "../domain/report.ts";
+import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
+import { type Check, readSubject } from "./check.ts";
+import { reasonUnseen, tell } from "./find.ts";
+import { knowGraph } from "./known-graph.ts";
+import { worstOf } from "./part-summaries.ts";
+import { ruleOut } from "./rule-outs/rule-out.ts";
+import { readSigns } from "./signs.ts";
+
+/**
+ * What a piece comes to on a neighbourhood: the verdicts of its report, without working out what they rest on (no supports, no
+ * paths, no gaps), which is most of the work.
+ */
+export function verdictsOn(
+  piece: Piece,
+  neighbourhood: Neighbourhood,
+  assumptions: Assumptions = ASSUMED,
+): Verdicts {
+  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
+  if (checkPiece(piece, (term) => terms.get(term)).length > 0) return UNFIT;
+  const subject = readSubject(piece, knowGraph(neighbourhood, assumptions), assumptions);
+  const told = subject.checks.map((check) => ({ check, verdict: verdictOf(check, subject.claimed) }));
+  const signs = readSigns(subject);
+  return verdictsOf({
+    attribution: { places: subject.places },
+    findings: told.map(({ check, verdict }) => ({ id: check.id, ...verdict })),
+    ruleOuts: ruleOut(subject).ruleOuts,
+    parts: piece.parts.map(({ id }) => ({
+      part: id,
+      speaks: worstOf(
+        told.filter(({ check }) => check.part === id).map(({ verdict }) => verdict),
+        signs.filter(({ part }) => part === id),
+      ),
+    })),
+  });
+}
+
+function verdictOf(check: Check, claimed: Parameters<typeof tell>[1]) {
+  const told = tell(check, claimed);
+  if (told === undefined) return { label: "silent" as const, reason: reasonUnseen(check) };
+  const [silence] = told.silences;
+  return { ...told.verdict, ...(silence === undefined ? {} : { reason: silence.reason }) };
+}
