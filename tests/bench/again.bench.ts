@@ -78,16 +78,16 @@ export const bench: Bench = async () => {
   sayFigure({ what: `the index: ${index.entries} entries`, value: index.bytes / 1e6, unit: "MB" });
 
   const claims = await someClaims(store);
-  const foreseen: { readonly cost: number; readonly looked: number; readonly turned: number }[] = [];
+  const foreseen: { readonly cost: number; readonly looked: number; readonly shifted: number }[] = [];
   for (const claim of claims) {
     const change = await withdrawal(store, claim);
-    const [{ looked, turned }, cost] = await costOf(() => previewChange({ store, standings }, change));
-    foreseen.push({ cost, looked, turned: turned.length });
+    const [{ looked, shifted }, cost] = await costOf(() => previewChange({ store, standings }, change));
+    foreseen.push({ cost, looked, shifted: shifted.length });
   }
   const costs = foreseen.map(({ cost }) => cost);
   const touched = foreseen.map(({ looked }) => looked);
   console.log(
-    `         examinations that a claim touches, of ${EXAMINATIONS}: median ${median(touched)}, 95 % ${quantile(touched, 0.95)}, most ${Math.max(...touched)}; of ${sum(touched)} touched ${sum(foreseen.map(({ turned }) => turned))} would say something else`,
+    `         examinations that a claim touches, of ${EXAMINATIONS}: median ${median(touched)}, 95 % ${quantile(touched, 0.95)}, most ${Math.max(...touched)}; of ${sum(touched)} touched ${sum(foreseen.map(({ shifted }) => shifted))} would say something else`,
   );
   const what = `foreseeing what one claim less would do to ${all}`;
   sayFigure({
@@ -154,8 +154,8 @@ export const bench: Bench = async () => {
     {
       what: "a report that is kept",
       against: "worked out anew",
-      cost: median(kept),
-      costAgainst: median(anew),
+      cost: sum(kept) / kept.length,
+      costAgainst: sum(anew) / anew.length,
       atMost: 0.2,
     },
   ];

@@ -6,7 +6,7 @@ import { checkPiece } from "#server/domain/check-piece.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
-import { turnsBetween } from "#server/domain/turns.ts";
+import { shiftsBetween } from "#server/domain/shifts.ts";
 import { UNFIT, type Verdicts, verdictsOf } from "#server/domain/verdicts.ts";
 import type { Store } from "#server/ports/store.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
@@ -26,7 +26,7 @@ async function freshVerdicts(store: Store, piece: Piece): Promise<Verdicts> {
 
 describe("what a change would do", () => {
   it("[K10] is what examining everything before and after it shows, whether or not it was examined again by then", async () => {
-    let [turnedAll, made] = [0, 0];
+    let [shiftedAll, made] = [0, 0];
     await fc.assert(
       fc.asyncProperty(
         anyBeginning,
@@ -49,14 +49,14 @@ describe("what a change would do", () => {
             made++;
             const after = await Promise.all(pieces.map((piece) => freshVerdicts(store, piece)));
             const expected = names.flatMap((name, n) => {
-              const turns = turnsBetween(before[n] as Verdicts, after[n] as Verdicts);
-              return turns ? [{ name, turns }] : [];
+              const shifts = shiftsBetween(before[n] as Verdicts, after[n] as Verdicts);
+              return shifts ? [{ name, shifts }] : [];
             });
-            expect(preview.turned.map(({ examination, turns }) => ({ name: examination.id, turns }))).toEqual(
-              expected,
-            );
+            expect(
+              preview.shifted.map(({ examination, shifts }) => ({ name: examination.id, shifts })),
+            ).toEqual(expected);
             expect(preview.left).toBe(0);
-            turnedAll += expected.length;
+            shiftedAll += expected.length;
             for (const written of await store.writesAfter(told, 9)) await standings.follow(written);
             told = await store.newestWrite();
           }
@@ -66,6 +66,6 @@ describe("what a change would do", () => {
       { numRuns: 120 },
     );
     expect(made).toBeGreaterThan(100);
-    expect(turnedAll).toBeGreaterThan(50);
+    expect(shiftedAll).toBeGreaterThan(50);
   });
 });

@@ -5,7 +5,7 @@ import { ASSUMED } from "#server/domain/assumptions.ts";
 import { checkPiece } from "#server/domain/check-piece.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import { type ExaminationId, id } from "#server/domain/ids.ts";
-import { turnsBetween } from "#server/domain/turns.ts";
+import { shiftsBetween } from "#server/domain/shifts.ts";
 import { UNFIT, type Verdicts, verdictsOf } from "#server/domain/verdicts.ts";
 import { followWrites } from "#server/follower/follow-writes.ts";
 import type { Store } from "#server/ports/store.ts";
@@ -37,7 +37,7 @@ const anyStep = fc.oneof(
 
 describe("stored examinations", () => {
   it("[K5] [K6] [K7] stand at last as if each were examined anew, whatever was changed while they were", async () => {
-    let turned = 0;
+    let shifted = 0;
     await fc.assert(
       fc.asyncProperty(
         anyBeginning,
@@ -93,7 +93,7 @@ describe("stored examinations", () => {
               verdicts: await freshVerdicts(store, stored.piece, on),
             });
             if (standing?.since.isSame) expect(standing.since.verdicts).toEqual(standing.verdicts);
-            if (standing && turnsBetween(standing.since.verdicts, standing.verdicts)) turned++;
+            if (standing && shiftsBetween(standing.since.verdicts, standing.verdicts)) shifted++;
           }
           expect(failures).toEqual([]);
           await follower.stop();
@@ -102,6 +102,6 @@ describe("stored examinations", () => {
       ),
       { numRuns: 200 },
     );
-    expect(turned).toBeGreaterThan(20);
+    expect(shifted).toBeGreaterThan(20);
   });
 });

@@ -6,8 +6,8 @@ import { sayFailure } from "../shared/ui/say-failure.ts";
 import type { YearAxis } from "../shared/years/year-axis.ts";
 import styles from "./PieceRow.module.css";
 import { PieceStripsDocument } from "./PieceStrips.graphql.ts";
+import { Shifted } from "./Shifted.tsx";
 import { StripsThumbnail } from "./StripsThumbnail.tsx";
-import { Turned } from "./Turned.tsx";
 
 interface Props {
   id: string;
@@ -35,7 +35,7 @@ export function PieceState({ id, axis }: Props) {
             : null}
           {error ? sayFailure(error).what : null}
         </p>
-        {changed && changed.lines.length > 0 ? <Turned changed={changed} /> : null}
+        {changed && changed.lines.length > 0 ? <Shifted changed={changed} /> : null}
       </div>
       <div ref={place} className={styles["strips"]}>
         {examined?.__typename === "Examined" ? (

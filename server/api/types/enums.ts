@@ -6,8 +6,8 @@ import type { LeaningRole } from "../../domain/leaning-words.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
+import { SHIFT_KINDS } from "../../domain/shift-words.ts";
 import { TERM_KINDS } from "../../domain/term.ts";
-import { TURN_KINDS } from "../../domain/turn-words.ts";
 import { DATE_PRIORS } from "../../domain/weighing/odds.ts";
 import { STAGES } from "../../domain/weighing/weighing.ts";
 import type { PlainBuilder } from "../builder.ts";
@@ -66,7 +66,7 @@ export const addEnums = (b: PlainBuilder) => ({
   seen: b.enumType("Seen", { values: named(SEEN) }),
   sureness: b.enumType("Sureness", { values: named(SURENESS) }),
   editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),
-  turnKind: b.enumType("TurnKind", { values: named(TURN_KINDS) }),
+  shiftKind: b.enumType("ShiftKind", { values: named(SHIFT_KINDS) }),
   leaningRole: b.enumType("LeaningRole", { values: named(LEANING_ROLES) }),
   problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
 });

@@ -1,4 +1,4 @@
-import type { TurnLine } from "../../domain/turn-words.ts";
+import type { ShiftLine } from "../../domain/shift-words.ts";
 import {
   type ChangedSince,
   type ExaminationStanding,
@@ -10,10 +10,10 @@ import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 
 /** How a stored examination stands after changes of the graph. */
 export function addStanding(b: Builder) {
-  const line = b.objectRef<TurnLine>("TurnLine").implement({
+  const line = b.objectRef<ShiftLine>("ShiftLine").implement({
     description: "One thing that is said otherwise than before.",
     fields: (t) => ({
-      kind: t.expose("kind", { type: b.enums.turnKind }),
+      kind: t.expose("kind", { type: b.enums.shiftKind }),
       strip: t.id({
         description: "The strip to look at, where there is one: a finding.",
         nullable: true,

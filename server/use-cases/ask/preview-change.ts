@@ -8,8 +8,8 @@ import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood } from "../../domain/neighbourhood.ts";
 import { type Known, neighbourhoodAfter } from "../../domain/neighbourhood-after.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
+import { type Shifts, shiftsBetween } from "../../domain/shifts.ts";
 import type { Term } from "../../domain/term.ts";
-import { type Turns, turnsBetween } from "../../domain/turns.ts";
 import { readAll } from "../../ports/read-all.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
@@ -23,7 +23,7 @@ export interface Preview {
   /** How many examinations were looked at: all that it can touch. */
   readonly looked: number;
   /** Those of which something would be said otherwise, by id. */
-  readonly turned: readonly { readonly examination: Examination; readonly turns: Turns }[];
+  readonly shifted: readonly { readonly examination: Examination; readonly shifts: Shifts }[];
   /** Examinations that were left, because `stop` said so; none means that nothing else would change. */
   readonly left: number;
 }
@@ -37,7 +37,7 @@ interface Ports {
 const SLICE = 12;
 
 /**
- * Which stored examinations a change of the newest revision would turn, and from what to what: exactly what examining
+ * Which stored examinations a change of the newest revision would shift, and from what to what: exactly what examining
  * them all before and after it would show (K10). The change is one that the store would take.
  */
 export async function previewChange(ports: Ports, change: Change, stop?: AbortSignal): Promise<Preview> {
@@ -45,7 +45,7 @@ export async function previewChange(ports: Ports, change: Change, stop?: AbortSi
   const revision = (await store.newestRevision())?.number ?? 0;
   const touched = [...(await standings.touchedBy(change))].sort();
   const beside = await readBeside(store, change, revision);
-  const turned: { examination: Examination; turns: Turns }[] = [];
+  const shifted: { examination: Examination; shifts: Shifts }[] = [];
   let looked = 0;
   let began = performance.now();
   for (const id of touched) {
@@ -53,22 +53,22 @@ export async function previewChange(ports: Ports, change: Change, stop?: AbortSi
     looked++;
     const examination = await store.examination(id);
     if (examination === undefined || examination.deleted) continue;
-    const turns = await turnsOf(ports, examination, change, beside, revision);
-    if (turns) turned.push({ examination, turns });
+    const shifts = await shiftsOf(ports, examination, change, beside, revision);
+    if (shifts) shifted.push({ examination, shifts });
     if (performance.now() - began < SLICE) continue;
     await new Promise((resolve) => setImmediate(resolve));
     began = performance.now();
   }
-  return { revision, looked, turned, left: touched.length - looked };
+  return { revision, looked, shifted, left: touched.length - looked };
 }
 
-async function turnsOf(
+async function shiftsOf(
   { store, standings }: Ports,
   { id, version, piece }: Examination,
   change: Change,
   beside: Beside,
   revision: RevisionNumber,
-): Promise<Turns | undefined> {
+): Promise<Shifts | undefined> {
   const ask = askFor(piece, ASSUMED);
   const now = await store.neighbourhood({ ...ask, at: revision });
   let known = knownIn(now, beside);
@@ -87,7 +87,7 @@ async function turnsOf(
   const standing = standings.find(id);
   const isKnown = standing?.upToDate && standing.version === version && standing.knownTo === revision;
   const before = isKnown ? standing.verdicts : verdictsOn(piece, now);
-  return turnsBetween(before, verdictsOn(piece, after));
+  return shiftsBetween(before, verdictsOn(piece, after));
 }
 
 /** What a neighbourhood may need after the change that it need not hold before it. */

@@ -7,8 +7,8 @@ import type { ClaimId } from "../../domain/ids.ts";
 import { nameInSentence } from "../../domain/name-in-sentence.ts";
 import type { Neighbourhood } from "../../domain/neighbourhood.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
-import type { TurnsInWords } from "../../domain/turn-words.ts";
-import { turnsBetween } from "../../domain/turns.ts";
+import type { ShiftsInWords } from "../../domain/shift-words.ts";
+import { shiftsBetween } from "../../domain/shifts.ts";
 import { verdictsOf } from "../../domain/verdicts.ts";
 import type { Results } from "../../ports/results.ts";
 import { revisionAt } from "../../ports/revision-at.ts";
@@ -17,7 +17,7 @@ import type { Store } from "../../ports/store.ts";
 import { claimAsRead } from "../../reasoning/as-read.ts";
 import { askFor } from "../../reasoning/ask-for.ts";
 import { type ReportReader, readReport } from "../../reasoning/explain/report-reader.ts";
-import { turnsInWords } from "../../reasoning/explain/turns-in-words.ts";
+import { shiftsInWords } from "../../reasoning/explain/shifts-in-words.ts";
 
 interface Ports {
   readonly store: Store;
@@ -31,7 +31,7 @@ export interface ChangedSince {
   /** Claims the answer is read from that are not as they were, by id, as they stand; those that are gone as they stood. */
   readonly claims: readonly Claim[];
   readonly gone: readonly Claim[];
-  readonly words: TurnsInWords;
+  readonly words: ShiftsInWords;
 }
 
 /** How a stored examination stands. */
@@ -79,7 +79,7 @@ async function changedSince(
   const [was, is] = [byId(then.claims), byId(now.claims)];
   const claims = now.claims.filter((claim) => !isAsRead(claim, was.get(claim.id)));
   const gone = then.claims.filter(({ id }) => !is.has(id));
-  const words = turnsOf(piece, then, now, results);
+  const words = shiftsOf(piece, then, now, results);
   if (claims.length + gone.length === 0 && words === undefined) return undefined;
   return { since, claims, gone, words: words ?? { lines: [] } };
 }
@@ -91,12 +91,12 @@ const isAsRead = (claim: Claim, other: Claim | undefined): boolean =>
   claim === other ||
   (other !== undefined && canonicalJson(claimAsRead(claim)) === canonicalJson(claimAsRead(other)));
 
-function turnsOf(
+function shiftsOf(
   piece: Piece,
   then: Neighbourhood,
   now: Neighbourhood,
   { report }: Results,
-): TurnsInWords | undefined {
+): ShiftsInWords | undefined {
   const [fitted, fits] = [isFit(piece, then), isFit(piece, now)];
   if (fitted !== fits) {
     const [before, after] = [fitted, fits].map((fit) => (fit ? "can be examined" : "cannot be examined"));
@@ -108,7 +108,7 @@ function turnsOf(
   }
   if (!fits) return undefined;
   const [reportThen, reportNow] = [report(piece, then), report(piece, now)];
-  const turns = turnsBetween(verdictsOf(reportThen), verdictsOf(reportNow));
+  const shifts = shiftsBetween(verdictsOf(reportThen), verdictsOf(reportNow));
   const reader = (of: typeof reportNow, { terms, claims }: Neighbourhood): ReportReader => {
     const labels = new Map(terms.map((term) => [term.id, nameInSentence(term)]));
     const known = byId(claims);
@@ -117,7 +117,7 @@ function turnsOf(
       claimOf: (claim) => known.get(claim),
     });
   };
-  return turns && turnsInWords(turns, reader(reportThen, then), reader(reportNow, now));
+  return shifts && shiftsInWords(shifts, reader(reportThen, then), reader(reportNow, now));
 }
 
 function isFit(piece: Piece, { terms }: Neighbourhood): boolean {

@@ -5,7 +5,7 @@ import type { Change } from "#server/domain/change.ts";
 import type { Claim } from "#server/domain/claim.ts";
 import { type ExaminationId, id } from "#server/domain/ids.ts";
 import { problem } from "#server/domain/problem.ts";
-import { turnsBetween } from "#server/domain/turns.ts";
+import { shiftsBetween } from "#server/domain/shifts.ts";
 import { revisionAt } from "#server/ports/revision-at.ts";
 import type { Store } from "#server/ports/store.ts";
 import { StoreFailed } from "#server/ports/store-failed.ts";
@@ -58,7 +58,7 @@ describe("how stored examinations stand", () => {
     await opened.settled();
     const standing = opened.find(name(0));
     expect(standing).toMatchObject({ revision: 2, upToDate: true, since: { revision: 1 } });
-    expect(standing && turnsBetween(standing.since.verdicts, standing.verdicts)).toEqual({
+    expect(standing && shiftsBetween(standing.since.verdicts, standing.verdicts)).toEqual({
       findings: [
         {
           id: "o1",
@@ -93,7 +93,7 @@ describe("how stored examinations stand", () => {
     await opened.settled();
     const standing = opened.find(name(0));
     expect(standing).toMatchObject({ version: 2, since: { revision: 2 } });
-    expect(standing && turnsBetween(standing.since.verdicts, standing.verdicts)).toBeUndefined();
+    expect(standing && shiftsBetween(standing.since.verdicts, standing.verdicts)).toBeUndefined();
     await opened.stop();
   });
 

@@ -152,7 +152,7 @@ export type ChangedSince = {
   /** The conclusion as it was; null if it reads the same. */
   readonly headlineBefore?: Maybe<Scalars['String']['output']>;
   /** What is said otherwise; none where the claims changed nothing of it. */
-  readonly lines: ReadonlyArray<TurnLine>;
+  readonly lines: ReadonlyArray<ShiftLine>;
   /** The earlier revision. */
   readonly since: Scalars['Int']['output'];
 };
@@ -1183,6 +1183,24 @@ export type SheetSection = {
   readonly position: Position;
 };
 
+export type ShiftKind =
+  | 'FINDING'
+  | 'PART'
+  | 'RECORD'
+  | 'RULE_OUT';
+
+/** One thing that is said otherwise than before. */
+export type ShiftLine = {
+  readonly __typename?: 'ShiftLine';
+  readonly before: Scalars['String']['output'];
+  readonly kind: ShiftKind;
+  readonly now: Scalars['String']['output'];
+  /** What it is about; of a rule-out, its sentence without the full stop. */
+  readonly says: Scalars['String']['output'];
+  /** The strip to look at, where there is one: a finding. */
+  readonly strip?: Maybe<Scalars['ID']['output']>;
+};
+
 export type SignInWords = {
   readonly __typename?: 'SignInWords';
   /** Why it is set aside, or what would set it aside. */
@@ -1359,24 +1377,6 @@ export type TermKind =
   | 'REGION'
   | 'STYLE'
   | 'TOOL';
-
-export type TurnKind =
-  | 'FINDING'
-  | 'PART'
-  | 'RECORD'
-  | 'RULE_OUT';
-
-/** One thing that is said otherwise than before. */
-export type TurnLine = {
-  readonly __typename?: 'TurnLine';
-  readonly before: Scalars['String']['output'];
-  readonly kind: TurnKind;
-  readonly now: Scalars['String']['output'];
-  /** What it is about; of a rule-out, its sentence without the full stop. */
-  readonly says: Scalars['String']['output'];
-  /** The strip to look at, where there is one: a finding. */
-  readonly strip?: Maybe<Scalars['ID']['output']>;
-};
 
 /** One way of a `requires`: all its terms are needed. */
 export type Way = {

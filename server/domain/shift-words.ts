@@ -1,10 +1,10 @@
 /** finding: what an observation, or a thing claimed, says. rule-out: what cannot be or is unusual. part: the worst on a part. record: whether the piece can be examined. */
-export const TURN_KINDS = ["finding", "rule-out", "part", "record"] as const;
-export type TurnKind = (typeof TURN_KINDS)[number];
+export const SHIFT_KINDS = ["finding", "rule-out", "part", "record"] as const;
+export type ShiftKind = (typeof SHIFT_KINDS)[number];
 
 /** One thing that is said otherwise than before. */
-export interface TurnLine {
-  readonly kind: TurnKind;
+export interface ShiftLine {
+  readonly kind: ShiftKind;
   /** The strip to look at, where there is one: a finding. */
   readonly strip?: string;
   /** What it is about; of a rule-out, its sentence without the full stop. */
@@ -15,9 +15,9 @@ export interface TurnLine {
 }
 
 /** What of one piece is said otherwise on two states of the graph. */
-export interface TurnsInWords {
+export interface ShiftsInWords {
   /** Left out where the conclusion reads the same. */
   readonly headlineBefore?: string;
   readonly headline?: string;
-  readonly lines: readonly TurnLine[];
+  readonly lines: readonly ShiftLine[];
 }

@@ -3,7 +3,7 @@ import type { PartSummary } from "./report.ts";
 import type { FindingVerdict, RuleOutVerdict, Verdicts } from "./verdicts.ts";
 
 /** What of one piece is said otherwise on two states of the graph, from what to what. */
-export interface Turns {
+export interface Shifts {
   /** Left out unless the piece can be examined on one of them alone. */
   readonly fits?: { readonly from: boolean; readonly to: boolean };
   readonly findings: readonly {
@@ -20,7 +20,7 @@ export interface Turns {
 }
 
 /** How the second verdicts differ from the first, of one piece; nothing where they are the same. */
-export function turnsBetween(before: Verdicts, after: Verdicts): Turns | undefined {
+export function shiftsBetween(before: Verdicts, after: Verdicts): Shifts | undefined {
   if (before === after) return undefined;
   const findings = pairs(
     before.findings.map(({ id, verdict }) => [id, verdict]),

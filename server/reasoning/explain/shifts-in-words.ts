@@ -1,6 +1,6 @@
 import type { Report, RuleOut } from "../../domain/report.ts";
-import type { TurnLine, TurnsInWords } from "../../domain/turn-words.ts";
-import type { Turns } from "../../domain/turns.ts";
+import type { ShiftLine, ShiftsInWords } from "../../domain/shift-words.ts";
+import type { Shifts } from "../../domain/shifts.ts";
 import { type RuleOutVerdict, ruleOutVerdictOf } from "../../domain/verdicts.ts";
 import { findingInShort } from "./finding-in-words.ts";
 import { headline } from "./headline.ts";
@@ -18,24 +18,24 @@ const SPEAKS: Readonly<Record<Report["parts"][number]["speaks"], string>> = {
 };
 
 /** What changed between two reports on one piece: findings first, then what they alone do not tell. */
-export function turnsInWords(turns: Turns, before: ReportReader, now: ReportReader): TurnsInWords {
+export function shiftsInWords(shifts: Shifts, before: ReportReader, now: ReportReader): ShiftsInWords {
   const [was, is] = [headline(before), headline(now)];
-  const turned = new Set(turns.findings.map(({ id }) => id));
-  const ofTurned = new Set(turns.findings.flatMap(({ id }) => now.findingOf(id)?.part ?? []));
+  const shifted = new Set(shifts.findings.map(({ id }) => id));
+  const ofShifted = new Set(shifts.findings.flatMap(({ id }) => now.findingOf(id)?.part ?? []));
   return {
     ...(was === is ? {} : { headlineBefore: was, headline: is }),
     lines: [
-      ...turns.findings.flatMap(({ id }) => findingLine(id, before, now)),
-      ...turns.ruleOuts.came
-        .filter((one) => !isTold(one, turned))
+      ...shifts.findings.flatMap(({ id }) => findingLine(id, before, now)),
+      ...shifts.ruleOuts.came
+        .filter((one) => !isTold(one, shifted))
         .flatMap((one) => ruleOutLine(one, now, true)),
-      ...turns.ruleOuts.went
-        .filter((one) => !isTold(one, turned))
+      ...shifts.ruleOuts.went
+        .filter((one) => !isTold(one, shifted))
         .flatMap((one) => ruleOutLine(one, before, false)),
-      ...turns.parts
-        .filter(({ part }) => !ofTurned.has(part))
+      ...shifts.parts
+        .filter(({ part }) => !ofShifted.has(part))
         .map(
-          ({ part, from, to }): TurnLine => ({
+          ({ part, from, to }): ShiftLine => ({
             ...{ kind: "part", says: capitalise(now.partOf(part)) },
             before: SPEAKS[from ?? "not-looked"],
             now: SPEAKS[to ?? "not-looked"],
@@ -46,17 +46,17 @@ export function turnsInWords(turns: Turns, before: ReportReader, now: ReportRead
 }
 
 /** A finding against what is claimed is told by the finding. */
-const isTold = ({ against, findings }: RuleOutVerdict, turned: ReadonlySet<string>): boolean =>
-  against !== "parts" && findings.every((finding) => turned.has(finding));
+const isTold = ({ against, findings }: RuleOutVerdict, shifted: ReadonlySet<string>): boolean =>
+  against !== "parts" && findings.every((finding) => shifted.has(finding));
 
-function findingLine(id: string, before: ReportReader, now: ReportReader): readonly TurnLine[] {
+function findingLine(id: string, before: ReportReader, now: ReportReader): readonly ShiftLine[] {
   const [was, is] = [before.findingOf(id), now.findingOf(id)];
   if (was === undefined || is === undefined) return [];
   const says = capitalise(subjectInWords(is, now));
   return [{ kind: "finding", strip: id, says, before: findingInShort(was), now: findingInShort(is) }];
 }
 
-function ruleOutLine(one: RuleOutVerdict, reader: ReportReader, came: boolean): readonly TurnLine[] {
+function ruleOutLine(one: RuleOutVerdict, reader: ReportReader, came: boolean): readonly ShiftLine[] {
   const text = JSON.stringify(one);
   const found = reader.report.ruleOuts.find(
     (ruleOut: RuleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, reader.report)) === text,
