@@ -171,12 +171,14 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
     progress: () => ({ known: new Set([...kept.keys(), ...queue.all()]).size, waiting: queue.size(), left }),
     follow: async ({ revision, examination, restored }) => {
       if (restored) isBeginning = true;
-      else if (revision !== undefined) {
+      // One write can hold both.
+      if (!restored && revision !== undefined) {
         const touch = await touchOf((await store.changeAt(revision)) ?? [], claimsAround(store, revision));
         for (const id of [...touched(touch), ...lost]) enqueue(id);
         lost.clear();
         handled = Math.max(handled, revision);
-      } else if (examination !== undefined) {
+      }
+      if (examination !== undefined) {
         const newest = await store.examination(examination.id);
         if (newest === undefined || newest.deleted) forget(examination.id);
         else enqueue(examination.id);

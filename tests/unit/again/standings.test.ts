@@ -97,6 +97,20 @@ describe("how stored examinations stand", () => {
     await opened.stop();
   });
 
+  it("[K5] is examined again after a write that changes the graph and another record at once", async () => {
+    const { store, opened, now } = await open([SAWN, SAWN]);
+    await opened.settled();
+    answered(await store.commit(aCommit(EARLIER, { at: now() })));
+    answered(await store.changeExamination(name(1), 1, piece("feature.gesso"), now()));
+    const [newest] = await store.writesAfter((await store.newestWrite()) - 1, 1);
+    if (newest === undefined) throw new Error("There is no write");
+    await opened.follow({ ...newest, revision: 2 });
+    await opened.settled();
+    expect(opened.find(name(0))).toMatchObject({ revision: 2, upToDate: true });
+    expect(opened.find(name(1))).toMatchObject({ version: 2, revision: 2, upToDate: true });
+    await opened.stop();
+  });
+
   it("[K6] is not examined again where the digest shows that nothing is read otherwise", async () => {
     const { opened, commit } = await open([SAWN]);
     await opened.settled();
