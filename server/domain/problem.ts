@@ -35,6 +35,8 @@ export const PROBLEM_CODES = [
   "IMPOSSIBLE_ODDS",
   "NOT_SIGNED_IN",
   "NOT_ALLOWED",
+  "WRONG_STATE",
+  "UNKNOWN_PROPOSAL",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 
