@@ -143,6 +143,8 @@ export interface Store {
   /** How many edits each of these revisions has, in their order; one that there is not is left out. */
   editCounts(revisions: readonly RevisionNumber[]): Promise<ReadonlyMap<RevisionNumber, number>>;
   commit(commit: Commit): Promise<Revision | Problem>;
+  /** Why a commit of this change would be refused now; nothing is written (S69). */
+  wouldRefuse(change: Change): Promise<Problem | undefined>;
 
   /** As defined at `Neighbourhood`. */
   neighbourhood(ask: NeighbourhoodAsk): Promise<Neighbourhood>;

@@ -1,3 +1,4 @@
+import { checkCommit } from "../../chain/check-commit.ts";
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { findBrokenLedger, keyOfVersion } from "../../chain/find-broken-ledger.ts";
 import { hashOfVersion, linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
@@ -7,6 +8,7 @@ import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { DumpedThing } from "../../domain/dump.ts";
 import type { Examination } from "../../domain/examination.ts";
 import { frozenCopy } from "../../domain/frozen-copy.ts";
+import { viewOfGraph } from "../../domain/graph-view.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
 import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
@@ -109,6 +111,9 @@ export function openMemoryStore(): Store {
       history = extended;
       return revision;
     },
+
+    wouldRefuse: async (change) =>
+      checkCommit(viewOfGraph(graphAt(history)), history.length, change, undefined),
 
     neighbourhood: async (ask) => walkGraph(graphAt(history, ask.at), ask.at ?? history.length, ask),
     terms: async (ids, at) => pick(graphAt(history, at).terms, ids),

@@ -18,7 +18,7 @@ import { findRevision, listRevisions, newestRevision, readChange } from "./revis
 import { readEditCounts } from "./tally.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
-import { commitChange, restoreRecords, writeCardsAlone } from "./write-graph.ts";
+import { commitChange, restoreRecords, wouldRefuse, writeCardsAlone } from "./write-graph.ts";
 import { newestWrite, writesAfter } from "./writes.ts";
 
 /**
@@ -57,6 +57,8 @@ function storeIn(database: Database, readOnly: boolean): Store {
       const copy = frozenCopy(commit);
       return write(() => commitChange(database, copy));
     },
+
+    wouldRefuse: (change) => wouldRefuse(database, change),
 
     neighbourhood: (ask) => readNeighbourhood(database, ask),
     terms: (ids, at) => readThings<Term>(database, "term", ids, at),

@@ -3,6 +3,7 @@ import { checkCommit } from "../../chain/check-commit.ts";
 import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
 import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
+import type { Change } from "../../domain/change.ts";
 import type { Deed } from "../../domain/deed.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { DumpRecord } from "../../domain/dump.ts";
@@ -62,6 +63,12 @@ export function commitChange(database: Database, commit: Commit): Promise<Revisi
     change.length > MUCH ? "much" : "little",
   );
 }
+
+/** Why a commit of a change would be refused now. */
+export const wouldRefuse = (database: Database, change: Change): Promise<Problem | undefined> =>
+  database.readMoment((run) =>
+    checkOnStanding(run, change, (view) => checkCommit(view, 0, change, undefined)),
+  );
 
 /** Makes every change of a dump anew, then puts its examinations in; into an empty store only. */
 export async function restoreRecords(

@@ -116,6 +116,8 @@ function storeIn(database: Database, path: string, patience: number): Store {
       return done.revision;
     },
 
+    wouldRefuse: (change) => read(() => checkCommit(standingView(database), 0, change, undefined)),
+
     neighbourhood: (ask) => read(() => readNeighbourhood(database, cache, ask)),
     terms: (ids, at) => read(() => readThings<Term>(database, "term", ids, at)),
     claims: (ids, at) => read(() => readThings<Claim>(database, "claim", ids, at)),

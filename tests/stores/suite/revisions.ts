@@ -28,6 +28,18 @@ export function revisionGroup(open: () => Promise<Store>): void {
     });
     const commit = async (change: Change) => answered(await store.commit(aCommit(change)));
 
+    it("[S69] tells why it would refuse a change, and writes nothing", async () => {
+      await commit(adding(saw, mark, needsSaw, book));
+      for (const change of [adding(saw), withdrawing(saw), [], replacing(sawWithNote, saw)]) {
+        const told = await store.wouldRefuse(change);
+        expect(told).toMatchObject({ problem: true });
+        expect(told).toEqual(await store.commit(aCommit(change)));
+      }
+      expect(await store.wouldRefuse(replacing(saw, sawWithNote))).toBeUndefined();
+      expect(await store.newestWrite()).toBe(1);
+      await commit(replacing(saw, sawWithNote));
+    });
+
     it("[S1] reads the graph as it stood at each revision", async () => {
       await commit(adding(saw, mark, needsSaw, book));
       await commit(replacing(saw, sawWithNote));
