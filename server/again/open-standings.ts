@@ -128,7 +128,7 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
     while (!isStopped) {
       if (isBeginning) await begin().catch(failed);
       const id = queue.first();
-      if (id === undefined && !isBeginning) {
+      if (id === undefined && !isBeginning && !isStopped) {
         for (const settle of whenSettled) settle();
         whenSettled.clear();
         await new Promise<void>((resolve) => {
