@@ -31,6 +31,8 @@ export interface Config {
   readonly drain: number;
   /** Where the server makes backups (without it, it makes none), how many hours lie between two, how many are kept. */
   readonly backups: { readonly folder?: string; readonly hours: number; readonly keep: number };
+  /** Whether the newest revision is walked over in memory (docs/spec/4-store.md, S51). */
+  readonly mirror: boolean;
 }
 
 const LOOPBACKS = ["127.0.0.1", "::1"] as const;
@@ -91,6 +93,7 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
       ...readFolder(env["SCRIBELINE_BACKUPS"]),
       ...{ hours: number("SCRIBELINE_BACKUP_HOURS"), keep: number("SCRIBELINE_BACKUPS_KEPT") },
     },
+    mirror: sound(readSwitch(env, "SCRIBELINE_MIRROR"), true),
   });
   const [first, ...rest] = problems;
   return first === undefined ? config : [first, ...rest];
@@ -130,6 +133,15 @@ const readFolder = (setting: string | undefined): { readonly folder?: string } =
   const folder = setting?.trim() || undefined;
   return folder === undefined ? {} : { folder: resolve(folder) };
 };
+
+/** On unless it is off. */
+function readSwitch(env: Env, name: string): boolean | Problem {
+  const text = env[name]?.trim() || "on";
+  if (text === "on" || text === "off") return text === "on";
+  return problem("WRONG_FORMAT", `${name} is "${text}"; it has to be on or off. Leave it out for on.`, [
+    name,
+  ]);
+}
 
 function readAddress(setting: string | undefined): Loopback | Problem {
   const text = setting?.trim() || LOOPBACKS[0];

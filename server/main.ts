@@ -25,10 +25,16 @@ import { tellStandings } from "./metrics/tell-standings.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
+import { findUnbuilt } from "./stores/mirror/find-unbuilt.ts";
+import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
+import { openMirror } from "./stores/mirror/open-mirror.ts";
+import { tellMirror } from "./stores/mirror/tell-mirror.ts";
 import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
   readonly url: string;
+  /** Resolves when the mirror is built, and then the server is ready; without a mirror it is at once. */
+  readonly built: Promise<void>;
   /**
    * Goes on answering for `drain` milliseconds (none) while it says that it is not ready, lets requests under way end, then
    * closes the server and the store. Called again without a drain it cuts a longer one short.
@@ -63,11 +69,15 @@ export async function startServer({
   readonly log: Log;
 }): Promise<RunningServer> {
   const now = () => performance.now();
-  const after = await newestOrClose(store);
+  const mirror = config.mirror ? openMirror(store, { log }) : undefined;
+  const mirrored = mirror === undefined ? store : mirroredStore(store, mirror);
+  const after = await newestOrClose(mirrored);
   const results = keepResults();
-  const standings = openStandings({ store, log });
-  const follower = followWrites(store, [standings.follow], { after, every: config.followEvery, log });
-  const own = followOwnWrites(store, follower, OWN_WRITES_WAIT);
+  const standings = openStandings({ store: mirrored, log });
+  // The mirror first: whoever is told of a write after it sees it there.
+  const listeners = mirror === undefined ? [standings.follow] : [mirror.follow, standings.follow];
+  const follower = followWrites(store, listeners, { after, every: config.followEvery, log });
+  const own = followOwnWrites(mirrored, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(
     { store: own.store, weigher: openWeigher() },
     { version: packageJson.version, node: process.version, store: store.name },
@@ -77,6 +87,7 @@ export async function startServer({
   metrics.join("follower", tellFollower(store, follower));
   const { weigher } = metrics;
   if (config.backups.folder !== undefined) metrics.join("backups", tellBackups(config.backups.folder));
+  if (mirror !== undefined) metrics.join("mirror", tellMirror(mirror));
   const apollo = createApollo({
     highestCost: config.highestCost,
     ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },
@@ -107,6 +118,7 @@ export async function startServer({
       checks: {
         store: () => store.newestRevision().then(() => undefined),
         writes: () => findLag(store, follower),
+        ...(mirror === undefined ? {} : { mirror: () => findUnbuilt(mirror) }),
         end: () => (ending.hasBegun() ? "is about to stop" : undefined),
       },
       isStopping: () => ending.hasBegun(),
@@ -120,13 +132,14 @@ export async function startServer({
     await apollo.stop();
     await weigher.close();
     metrics.stop();
-    await store.close();
+    await mirrored.close();
   };
   const ending = endGently(server, closeRest);
   try {
     const port = await listen(server, config.port, config.address);
     return {
       url: printUrl(config.address, port),
+      built: mirror?.built ?? Promise.resolve(),
       stop: (drain = 0) => ending.begin(drain),
     };
   } catch (error) {

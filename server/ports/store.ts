@@ -12,6 +12,7 @@ import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
 import type { Written } from "../domain/written.ts";
 import type { Span } from "../domain/years.ts";
+import type { WalkBlock } from "./walk-block.ts";
 
 /** Rows a page may hold at most. */
 export const LARGEST_PAGE = 200;
@@ -148,6 +149,11 @@ export interface Store {
 
   /** As defined at `Neighbourhood`. */
   neighbourhood(ask: NeighbourhoodAsk): Promise<Neighbourhood>;
+  /**
+   * What `neighbourhood` runs over as it stood at a revision, whatever is written meanwhile (S50): all terms first, then
+   * the rest in any order. For a copy of it in memory; bodies are read with `claims` and `terms`.
+   */
+  walkBlocks(at: RevisionNumber): AsyncIterable<WalkBlock>;
   /** In the order of their ids, as are the next two. */
   terms(ids: readonly TermId[], at?: RevisionNumber): Promise<ReadonlyMap<TermId, Term>>;
   claims(ids: readonly ClaimId[], at?: RevisionNumber): Promise<ReadonlyMap<ClaimId, Claim>>;

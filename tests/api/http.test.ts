@@ -269,7 +269,7 @@ describe("a server that stops", () => {
   it("[A20] [H2] is not ready when its store fails, and says so", async () => {
     const base = openMemoryStore();
     const store = { ...base, newestRevision: () => Promise.reject(new Error("gone")) };
-    const server = await openHttp([], {}, store);
+    const server = await openHttp([], { mirror: false }, store);
     expect(await send(`${server.url}readyz`)).toMatchObject({
       status: 503,
       text: '{"ready":false,"not":{"store":"does not answer"}}\n',

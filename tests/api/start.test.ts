@@ -66,7 +66,7 @@ describe("npm start", () => {
     alone.close();
     expect(locked.exit).toBe(1);
     expect(locked.err).toContain("SCRIBELINE_DATA");
-    expect((await send(`${url}readyz`)).status).toBe(200);
+    await expect.poll(async () => (await send(`${url}readyz`)).status, { timeout: 5000 }).toBe(200);
     first.child.kill("SIGTERM");
     expect((await first.ended).exit).toBe(0);
   });

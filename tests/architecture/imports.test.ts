@@ -58,6 +58,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: ["neo4j-driver", "node:crypto"],
   },
   {
+    from: "server/stores/mirror/",
+    folders: ["server/domain/", "server/ports/", "server/stores/mirror/"],
+    packages: ["node:util"],
+  },
+  {
     from: "server/dump/",
     folders: [
       "server/domain/",

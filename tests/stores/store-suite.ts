@@ -9,6 +9,7 @@ import { modelGroup } from "./suite/model.ts";
 import { neighbourhoodGroup } from "./suite/neighbourhood.ts";
 import { revisionGroup } from "./suite/revisions.ts";
 import { searchGroup } from "./suite/search.ts";
+import { walkBlockGroup } from "./suite/walk-blocks.ts";
 import { writeGroup } from "./suite/writes.ts";
 
 /**
@@ -30,6 +31,7 @@ export function storeSuite(name: string, open: () => Promise<Store>, runs = 100)
     historyGroup(openAndKeep, runs);
     listGroup(openAndKeep);
     neighbourhoodGroup(openAndKeep, runs);
+    walkBlockGroup(openAndKeep, runs);
     searchGroup(openAndKeep);
     examinationGroup(openAndKeep);
     writeGroup(openAndKeep);

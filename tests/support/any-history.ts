@@ -78,12 +78,15 @@ const anyClaims = fc
   .integer({ min: 1, max: 16 })
   .chain((count) => fc.tuple(...Array.from({ length: count }, (_, number) => anyClaim(number))));
 
-/** A first graph, then a few changes of it: claims said differently or withdrawn, regions moved. */
+/**
+ * A first graph, then a few changes of it: claims said differently or withdrawn, regions moved, terms added with a claim that
+ * leads there, and withdrawn again with it.
+ */
 export const anyHistory: fc.Arbitrary<AnyHistory> = fc
   .record({
     regions: anyRegions,
     claims: anyClaims,
-    later: fc.array(fc.tuple(fc.nat(15), anyClaims, anyRegions, fc.nat(2)), { maxLength: 3 }),
+    later: fc.array(fc.tuple(fc.nat(15), anyClaims, anyRegions, fc.nat(4)), { maxLength: 4 }),
   })
   .map(({ regions, claims, later }) => {
     const first = adding(...SUBJECTS.map((name) => aTerm(name)), ...regions, ...claims);
@@ -99,7 +102,14 @@ export const anyHistory: fc.Arbitrary<AnyHistory> = fc
     for (const [number, others, moved, what] of later) {
       const { claims: standing, terms } = graphs.at(-1) as Graph;
       const before = [...standing.values()][number % Math.max(1, standing.size)];
-      if (what === 0) make(moved.flatMap((region) => replacing(terms.get(region.id) as Term, region)));
+      const added = [...terms.values()].find(({ id }) => id.startsWith(ADDED));
+      const lead = [...standing.values()].find(({ id }) => id === LEAD);
+      if (what === 3 && added === undefined) {
+        const term = aTerm(`${ADDED}${number}`);
+        const [subject = "", region = ""] = [SUBJECTS[number % SUBJECTS.length], REGIONS[number % 6]];
+        make(adding(term, aClaim({ id: LEAD, relation: "requires", subject, region, ways: [[term.id]] })));
+      } else if (what === 4 && added !== undefined && lead !== undefined) make(withdrawing(lead, added));
+      else if (what === 0) make(moved.flatMap((region) => replacing(terms.get(region.id) as Term, region)));
       else if (before !== undefined && what === 1) {
         const after = others.find((claim) => claim.id === before.id && isAllowed(claim, standing));
         if (after !== undefined) make(replacing(before, after));
@@ -107,6 +117,10 @@ export const anyHistory: fc.Arbitrary<AnyHistory> = fc
     }
     return { changes, graphs };
   });
+
+/** A term and a claim added later come between those that were there. */
+const ADDED = "tool.b-";
+const LEAD = "claim.05-lead";
 
 const isAllowed = (claim: Claim, standing: ReadonlyMap<string, Claim>): boolean =>
   claim.relation !== "void when" || standing.has(claim.of);

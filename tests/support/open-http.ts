@@ -25,11 +25,12 @@ function builtClient(): string {
   return folder;
 }
 
-/** A server on a free port over a store in memory, with a small web client; `stop` takes both away. */
+/** A server on a free port over a store in memory, with a small web client, ready unless not `untilBuilt`; `stop` takes both away. */
 export async function openHttp(
   changes: readonly Change[],
   settings: Partial<Config> = {},
   store: Store = openMemoryStore(),
+  { untilBuilt = true } = {},
 ) {
   for (const change of changes)
     await store.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" });
@@ -49,6 +50,7 @@ export async function openHttp(
       longestWait: 200,
       drain: 0,
       backups: { hours: 24, keep: 7 },
+      mirror: true,
     },
     ...settings,
   };
@@ -58,6 +60,7 @@ export async function openHttp(
     tables: tablesOf([]),
     log: (line) => logged.push(line),
   });
+  if (untilBuilt) await server.built;
   return {
     url: server.url,
     logged,

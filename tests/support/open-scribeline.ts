@@ -34,8 +34,10 @@ export async function openScribeline(): Promise<Scribeline> {
     tables,
     log: (line) => logged.push(JSON.stringify(line)),
   });
+  await server.built;
   return {
     url: server.url,
+    built: server.built,
     folder,
     store: data.store,
     logged,

@@ -57,7 +57,7 @@ export async function openForgetful(): Promise<Store> {
           yield* await inTurn(async () => store.dump());
         };
       // What is read slice by slice needs a store that stays open while other calls close theirs.
-      if (method === "allTerms" || method === "allClaims")
+      if (method === "allTerms" || method === "allClaims" || method === "walkBlocks")
         return async function* (...args: readonly unknown[]) {
           await last;
           const reader = answered(await openSqliteStore(path, { readOnly: true }));

@@ -41,6 +41,12 @@ describe("the settings", () => {
     ]);
   });
 
+  it("[S51] have a mirror unless it is off", () => {
+    expect(readConfig({})).toMatchObject({ mirror: true });
+    expect(readConfig({ SCRIBELINE_MIRROR: " off " })).toMatchObject({ mirror: false });
+    expect(readConfig({ SCRIBELINE_MIRROR: "no" })).toMatchObject([{ path: ["SCRIBELINE_MIRROR"] }]);
+  });
+
   it("[A22] tell all that is wrong at once", () => {
     const problems = readConfig({ SCRIBELINE_PORT: "x", SCRIBELINE_DEADLINE: "1" });
     expect(problems).toMatchObject([{ path: ["SCRIBELINE_PORT"] }, { path: ["SCRIBELINE_DEADLINE"] }]);

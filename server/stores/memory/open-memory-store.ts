@@ -23,6 +23,7 @@ import { editsOf, extendHistory, graphAt, type History } from "./graph-history.t
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
 import { pageOf, pick, sorted } from "./page-of.ts";
 import { verifyHistory } from "./verify-history.ts";
+import { walkBlocks } from "./walk-blocks.ts";
 import { walkGraph } from "./walk-graph.ts";
 
 /** What the store holds at one moment. Never changed: a write puts another in its place. */
@@ -116,6 +117,9 @@ export function openMemoryStore(): Store {
       checkCommit(viewOfGraph(graphAt(history)), history.length, change, undefined),
 
     neighbourhood: async (ask) => walkGraph(graphAt(history, ask.at), ask.at ?? history.length, ask),
+    walkBlocks: async function* (at) {
+      yield* walkBlocks(graphAt(history, at));
+    },
     terms: async (ids, at) => pick(graphAt(history, at).terms, ids),
     claims: async (ids, at) => pick(graphAt(history, at).claims, ids),
     sources: async (ids, at) => pick(graphAt(history, at).sources, ids),

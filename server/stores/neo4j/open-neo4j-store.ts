@@ -14,6 +14,7 @@ import { listEdits } from "./list-edits.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } from "./read-things.ts";
+import { readWalkBlocks } from "./read-walk-blocks.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { readEditCounts } from "./tally.ts";
 import { verifyDatabase } from "./verify-database.ts";
@@ -61,6 +62,7 @@ function storeIn(database: Database, readOnly: boolean): Store {
     wouldRefuse: (change) => wouldRefuse(database, change),
 
     neighbourhood: (ask) => readNeighbourhood(database, ask),
+    walkBlocks: (at) => readWalkBlocks(database, at),
     terms: (ids, at) => readThings<Term>(database, "term", ids, at),
     claims: (ids, at) => readThings<Claim>(database, "claim", ids, at),
     sources: (ids, at) => readThings<Source>(database, "source", ids, at),

@@ -25,6 +25,7 @@ import { neighbourhoodCache } from "./neighbourhood-cache.ts";
 import { type OpenOptions, openFile } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { readThings } from "./read-things.ts";
+import { readWalkBlocks } from "./read-walk-blocks.ts";
 import { restoreFile } from "./restore-file.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { sliceThings } from "./slice-things.ts";
@@ -119,6 +120,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
     wouldRefuse: (change) => read(() => checkCommit(standingView(database), 0, change, undefined)),
 
     neighbourhood: (ask) => read(() => readNeighbourhood(database, cache, ask)),
+    walkBlocks: (at) => readWalkBlocks(read, database, at),
     terms: (ids, at) => read(() => readThings<Term>(database, "term", ids, at)),
     claims: (ids, at) => read(() => readThings<Claim>(database, "claim", ids, at)),
     sources: (ids, at) => read(() => readThings<Source>(database, "source", ids, at)),

@@ -1,3 +1,4 @@
+import { compareIds } from "../../domain/compare.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { LARGEST_PAGE } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
@@ -21,14 +22,15 @@ export function readThings<Thing extends { readonly id: string }>(
   ids: readonly Thing["id"][],
   at: RevisionNumber | undefined,
 ): ReadonlyMap<Thing["id"], Thing> {
-  const rows = database.all<{ body: string }>(
-    `SELECT thing.body FROM (SELECT DISTINCT value AS id FROM json_each(:ids)) AS asked
-      CROSS JOIN ${kind} AS thing ON thing.id = asked.id
-      WHERE thing.since <= :at AND :at < thing.until
-      ORDER BY thing.id`,
-    { ids: JSON.stringify(ids), at: resolveRevision(database, at) },
+  // One text for all of them: a row each, and a parse each, take half as long again.
+  const bodies = database.get<{ list: string }>(
+    `SELECT '[' || ifnull(group_concat(thing.body), '') || ']' AS list FROM json_each(:ids) AS asked
+      CROSS JOIN ${kind} AS thing ON thing.id = asked.value
+      WHERE thing.since <= :at AND :at < thing.until`,
+    { ids: JSON.stringify([...new Set(ids)]), at: resolveRevision(database, at) },
   );
-  return new Map(rows.map(({ body }) => parseStored<Thing>(body)).map((thing) => [thing.id, thing]));
+  const things = parseStored<Thing[]>(bodies?.list ?? "[]");
+  return new Map(things.toSorted(compareIds).map((thing) => [thing.id, thing]));
 }
 
 /** Throws a RangeError unless a page may hold so many rows. */

@@ -1,0 +1,189 @@
+import type { RevisionNumber } from "../../domain/revision.ts";
+import type { IdColumn, WalkBlock } from "../../ports/walk-block.ts";
+import { type GrowingColumn, growingColumn } from "./growing-column.ts";
+import { type IdTable, idTable } from "./id-table.ts";
+import { compareIdsAt, LINE_FEED, sortIds } from "./sort-ids.ts";
+import { addException, type Exceptions, type Lists, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+
+/** How far a building has come. */
+export interface Progress {
+  readonly terms: number;
+  readonly claims: number;
+}
+
+export interface BuildOptions {
+  /** Told after each block; what it throws ends the building. */
+  readonly onProgress?: (progress: Progress) => void;
+}
+
+const ints = (): GrowingColumn<Int32Array> => growingColumn((length) => new Int32Array(length));
+const places = (): GrowingColumn<Uint32Array> => growingColumn((length) => new Uint32Array(length));
+const bytes = (): GrowingColumn<Uint8Array> => growingColumn((length) => new Uint8Array(length));
+
+/** Lets what waits have its turn. */
+const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
+/** Builds the arrays of one revision from its blocks; others have their turn after each block. */
+export async function buildArrays(
+  blocks: AsyncIterable<WalkBlock>,
+  revision: RevisionNumber,
+  { onProgress }: BuildOptions = {},
+): Promise<WalkArrays> {
+  const named = { ids: bytes(), broader: bytes() };
+  let terms: IdTable | undefined;
+  const statements = { subject: ints() };
+  const leads = { subject: ints(), target: ints(), region: ints() };
+  /** Of statements, then of exceptions, then what those are about. */
+  const claimIds = bytes();
+  const exceptionIds = bytes();
+  const exceptedIds = bytes();
+
+  for await (const block of blocks) {
+    if (block.rows === "terms") {
+      if (terms !== undefined) throw new Error("A block of terms came after other blocks");
+      named.ids.append(block.id);
+      named.broader.append(block.broader);
+    } else {
+      terms ??= sortedTable(named.ids.numbers()).table;
+      if (block.rows === "statements") {
+        addNumbers(terms, block.subject, statements.subject);
+        claimIds.append(block.claim);
+      } else if (block.rows === "leads") {
+        addNumbers(terms, block.subject, leads.subject);
+        addNumbers(terms, block.target, leads.target);
+        addNumbers(terms, block.region, leads.region);
+      } else {
+        exceptionIds.append(block.claim);
+        exceptedIds.append(block.of);
+      }
+    }
+    onProgress?.({ terms: terms?.size ?? 0, claims: statements.subject.length });
+    await breathe();
+  }
+  terms ??= sortedTable(named.ids.numbers()).table;
+  const broader = broaderOf(terms, named.ids.numbers(), named.broader.numbers());
+  const leadLists = listsBy(terms.size, leads.subject.numbers(), [
+    leads.target.numbers(),
+    leads.region.numbers(),
+  ]);
+  await breathe();
+
+  const many = statements.subject.length;
+  claimIds.append(exceptionIds.numbers());
+  const distinct = claimIds.length;
+  claimIds.append(exceptedIds.numbers());
+  const { table: claims, numbers } = sortedTable(claimIds.numbers(), distinct);
+  await breathe();
+  return {
+    revision,
+    terms,
+    claims,
+    stands: new Uint8Array(terms.size).fill(1),
+    broader,
+    statements: listsBy(terms.size, statements.subject.numbers(), [numbers.subarray(0, many)]),
+    leads: leadLists,
+    exceptions: exceptionsOf(claims.size, numbers.subarray(many)),
+    patched: 0,
+  };
+}
+
+/** A table of the ids of a column, and the number of each of its rows. Only from byte `distinct` on may one stand again. */
+function sortedTable(
+  column: IdColumn,
+  distinct = column.length,
+): { readonly table: IdTable; readonly numbers: Int32Array } {
+  const begins = places();
+  for (let place = 0, i = 0; i < column.length; i++)
+    if (column[i] === LINE_FEED) {
+      begins.push(place);
+      place = i + 1;
+    }
+  const sorted = begins.numbers();
+  const order = Uint32Array.from(sorted.keys());
+  if (!isSorted(column, sorted)) sortIds(column, sorted, order);
+  const numbers = new Int32Array(sorted.length);
+  let size = 0;
+  let last = distinct;
+  for (let i = 0; i < sorted.length; i++) {
+    const place = sorted[i] as number;
+    const isNew =
+      size === 0 || (place < distinct && last < distinct) || compareIdsAt(column, last, place) !== 0;
+    if (isNew) {
+      sorted[size] = place;
+      size++;
+    }
+    last = place;
+    numbers[order[i] as number] = size - 1;
+  }
+  return { table: idTable(column, sorted.slice(0, size)), numbers };
+}
+
+function isSorted(column: IdColumn, begins: Uint32Array): boolean {
+  for (let i = 1; i < begins.length; i++)
+    if (compareIdsAt(column, begins[i - 1] as number, begins[i] as number) > 0) return false;
+  return true;
+}
+
+/** Adds the number of each term of a column, `NO_TERM` where there is none. */
+function addNumbers(terms: IdTable, column: IdColumn, to: GrowingColumn<Int32Array>): void {
+  let last = 0;
+  let number = NO_TERM;
+  for (let place = 0; place < column.length; ) {
+    // Rows about one term mostly follow each other.
+    if (place === 0 || compareIdsAt(column, last, place) !== 0) {
+      number = column[place] === LINE_FEED ? NO_TERM : terms.findAt(column, place);
+      if (number < 0 && column[place] !== LINE_FEED)
+        throw new Error("A row names a term that does not stand");
+      last = place;
+    }
+    to.push(number);
+    while (column[place] !== LINE_FEED) place++;
+    place++;
+  }
+}
+
+/** By term, its broader one, from two columns whose rows belong together. */
+function broaderOf(terms: IdTable, ids: IdColumn, broader: IdColumn): Int32Array {
+  const term = ints();
+  const above = ints();
+  addNumbers(terms, ids, term);
+  addNumbers(terms, broader, above);
+  const found = new Int32Array(terms.size).fill(NO_TERM);
+  const [of, is] = [term.numbers(), above.numbers()];
+  for (let row = 0; row < of.length; row++) found[of[row] as number] = is[row] as number;
+  return found;
+}
+
+/** The rows of some columns as lists, by `keys`, which are below `size`. */
+function listsBy(size: number, keys: Int32Array, columns: readonly Int32Array[]): Lists {
+  const from = new Int32Array(size);
+  for (const key of keys) from[key] = (from[key] as number) + 1;
+  for (let key = 0, sum = 0; key < size; key++) {
+    const many = from[key] as number;
+    from[key] = sum;
+    sum += many;
+  }
+  const to = from.slice();
+  const listed = columns.map(() => new Int32Array(keys.length));
+  for (let row = 0; row < keys.length; row++) {
+    const key = keys[row] as number;
+    const place = to[key] as number;
+    for (let c = 0; c < columns.length; c++)
+      (listed[c] as Int32Array)[place] = (columns[c] as Int32Array)[row] as number;
+    to[key] = place + 1;
+  }
+  return { from, to, columns: listed, used: keys.length };
+}
+
+/** From the numbers of exceptions, followed by those of what they are about. */
+function exceptionsOf(size: number, numbers: Int32Array): Exceptions {
+  const exceptions: Exceptions = {
+    has: new Uint32Array(Math.ceil(size / 32)),
+    first: new Int32Array(size).fill(-1),
+    next: new Int32Array(size).fill(-1),
+  };
+  const many = numbers.length / 2;
+  for (let row = 0; row < many; row++)
+    addException(exceptions, numbers[many + row] as number, numbers[row] as number);
+  return exceptions;
+}

@@ -1,0 +1,31 @@
+import type { IdTable } from "./id-table.ts";
+import { hasExceptions, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+
+/** All that the arrays say, a line each, sorted: arrays that say the same give the same, however they were made. */
+export function rowsOf(arrays: WalkArrays): readonly string[] {
+  const { terms, claims, stands, broader, statements, leads, exceptions } = arrays;
+  const idIn = (table: IdTable, number: number | undefined): string =>
+    number !== undefined && number >= 0 && number < table.size ? table.idOf(number) : `no number (${number})`;
+  const termOf = (number: number | undefined): string => (number === NO_TERM ? "" : idIn(terms, number));
+  const claimOf = (number: number | undefined): string => idIn(claims, number);
+  const rows: string[] = [];
+  for (let term = 0; term < terms.size; term++) {
+    const id = terms.idOf(term);
+    if (stands[term] !== 0) rows.push(`${id} is below ${termOf(broader[term] as number)}`);
+    for (let place = statements.from[term] as number; place < (statements.to[term] as number); place++)
+      rows.push(`${id} has ${claimOf(statements.columns[0]?.[place])}`);
+    for (let place = leads.from[term] as number; place < (leads.to[term] as number); place++) {
+      const [target, region] = leads.columns.map((column) => termOf(column[place]));
+      rows.push(`${id} leads to ${target} in ${region}`);
+    }
+  }
+  for (let claim = 0; claim < claims.size; claim++) {
+    if (!hasExceptions(exceptions, claim)) continue;
+    let next = exceptions.first[claim] as number;
+    for (let many = 0; next >= 0 && many < claims.size; many++) {
+      rows.push(`${claims.idOf(claim)} is void by ${claimOf(next)}`);
+      next = exceptions.next[next] as number;
+    }
+  }
+  return rows.sort();
+}
