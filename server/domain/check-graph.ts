@@ -6,6 +6,7 @@ import { type GraphView, idOfEdit, type Standing, standingIn, viewAfter, viewOfG
 import { makeClaim } from "./make-claim.ts";
 import { type Name, namesOf } from "./names-of.ts";
 import { type Problem, problem } from "./problem.ts";
+import type { Term } from "./term.ts";
 
 /**
  * Everything that speaks against a change of the graph that `view` shows: each edit by itself, what it names, cycles it
@@ -37,16 +38,24 @@ function checkTwice(change: Change): readonly Problem[] {
 }
 
 function checkEdit(edit: Edit, after: GraphView): readonly Problem[] {
-  if (edit.kind === "term" && edit.before && edit.after && edit.before.kind !== edit.after.kind)
-    return [
-      problem(
-        "WRONG_KIND_OF_TERM",
-        `The term ${edit.after.id} cannot turn from a ${edit.before.kind} into a ${edit.after.kind}; withdraw it and add another term.`,
-        ["after", "kind"],
-      ),
-    ];
+  if (edit.kind === "term" && edit.before && edit.after) {
+    const problems = under(["after"], checkKindKept(edit.before, edit.after));
+    if (problems.length > 0) return problems;
+  }
   if (edit.after === undefined) return checkWithdrawal(edit, after);
   return under(["after"], checkStanding({ kind: edit.kind, thing: edit.after } as Standing, after));
+}
+
+/** A term that would be of another kind than it was. */
+export function checkKindKept(before: Term, after: Term): readonly Problem[] {
+  if (before.kind === after.kind) return [];
+  return [
+    problem(
+      "WRONG_KIND_OF_TERM",
+      `The term ${after.id} cannot turn from a ${before.kind} into a ${after.kind}; withdraw it and add another term.`,
+      ["kind"],
+    ),
+  ];
 }
 
 function checkStanding(standing: Standing, view: GraphView): readonly Problem[] {
@@ -59,14 +68,19 @@ function checkStanding(standing: Standing, view: GraphView): readonly Problem[] 
   ];
 }
 
-function checkAlone({ kind, thing }: Standing): readonly Problem[] {
+/** What is wrong with a thing by itself, whatever else there is. */
+export function checkAlone({ kind, thing }: Standing): readonly Problem[] {
   if (kind === "term") return checkTerm(thing);
   if (kind === "source") return checkSource(thing);
   const claim = makeClaim(thing);
   return "id" in claim ? [] : claim;
 }
 
-function checkName({ kind, id, path, as, kinds }: Name, view: GraphView): readonly Problem[] {
+/** Whether what is named is there, and of a kind that can stand there. */
+export function checkName(
+  { kind, id, path, as, kinds }: Name,
+  view: Pick<GraphView, "findTerm" | "findClaim" | "findSource">,
+): readonly Problem[] {
   if (kind === "claim")
     return view.findClaim(id)
       ? []

@@ -125,10 +125,21 @@ function when(needed: boolean): Check {
     if (text === undefined && !needed) return [];
     if (typeof text !== "string")
       return [wrong("The date of a claim", "a text such as 1750 or 175X/176X", ["when"])];
-    const dating = readDating(text, roleOfRelation(draft["relation"] as Relation));
-    return isProblem(dating) ? [{ ...dating, path: ["when"] }] : [];
+    const role = roleOfRelation(draft["relation"] as Relation);
+    const key = `${role} ${text}`;
+    if (READABLE.has(key)) return [];
+    const dating = readDating(text, role);
+    if (isProblem(dating)) return [{ ...dating, path: ["when"] }];
+    if (READABLE.size >= MOST_READABLE) READABLE.clear();
+    if (text.length <= LONGEST_REMEMBERED) READABLE.add(key);
+    return [];
   };
 }
+
+/** Dates that were read already: a million claims share some thousands of them. */
+const READABLE = new Set<string>();
+const MOST_READABLE = 10_000;
+const LONGEST_REMEMBERED = 40;
 
 function ways(draft: Draft): readonly Problem[] {
   const list = listOf(draft["ways"]);

@@ -75,6 +75,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: ["ajv/dist/2020.js", "node:stream", "node:stream/promises"],
   },
   {
+    from: "server/importing/",
+    folders: ["server/domain/", "server/ports/", "server/formats/", "server/importing/"],
+    packages: [],
+  },
+  {
     from: "server/keeping/",
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/dump/", "server/keeping/"],
     packages: [

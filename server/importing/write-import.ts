@@ -1,0 +1,103 @@
+import { isInOrder } from "../domain/canonical-json.ts";
+import type { Change, Edit } from "../domain/change.ts";
+import { deepFreeze } from "../domain/deep-freeze.ts";
+import { frozenCopy } from "../domain/frozen-copy.ts";
+import { isProblem, type Problem } from "../domain/problem.ts";
+import type { Progress } from "../ports/progress.ts";
+import type { Store } from "../ports/store.ts";
+import type { CheckedImport } from "./check-import.ts";
+import { readStanding } from "./compare-standing.ts";
+import { openPool } from "./pool.ts";
+import { type ImportLine, readAgain } from "./read-import-line.ts";
+
+export interface WriteOptions {
+  readonly lines: AsyncIterable<readonly string[]>;
+  readonly checked: CheckedImport;
+  readonly by: string;
+  readonly message: string;
+  readonly now: () => Date;
+  readonly tell: Progress;
+  /** Things of one revision, about. */
+  readonly thingsARevision?: number;
+}
+
+/** What was written. */
+export interface WrittenImport {
+  readonly added: number;
+  readonly changed: number;
+  readonly revisions: number;
+}
+
+const THINGS_A_REVISION = 20_000;
+
+/**
+ * Writes what a checked file brings and does not stand yet, in revisions of bounded size, each whole or not at all. Broken
+ * off, it goes on where it was when it is done again. Gives the refusal of the store, with what was kept before it.
+ */
+export async function writeImport(
+  store: Store,
+  options: WriteOptions,
+): Promise<{ readonly written: WrittenImport; readonly refusal?: Problem }> {
+  const { checked, thingsARevision = THINGS_A_REVISION, tell } = options;
+  const pool = openPool(checked.index);
+  const written = { added: 0, changed: 0, revisions: 0 };
+  let batch: ImportLine[] = [];
+  let number = 0;
+
+  const keep = async (): Promise<Problem | undefined> => {
+    if (batch.length === 0) return undefined;
+    const change = await changeOf(store, checked, batch);
+    const { by, message } = options;
+    const commit = Object.freeze({ at: options.now().toISOString(), by, change, message });
+    const revision = await store.commit(commit);
+    if (isProblem(revision)) return revision;
+    const changed = change.filter(({ before }) => before !== undefined).length;
+    written.changed += changed;
+    written.added += change.length - changed;
+    written.revisions++;
+    batch = [];
+    tell(
+      () =>
+        `Writing: ${written.added + written.changed} of ${checked.things - checked.stand}, revision ${revision.number}`,
+    );
+    return undefined;
+  };
+  /** Adds things that go into one revision together, ending the one before where there is no room. */
+  const put = async (group: readonly ImportLine[]): Promise<Problem | undefined> => {
+    for (const line of group) if (checked.index.stateAt(line.line) !== "stands") batch.push(line);
+    return batch.length >= thingsARevision ? keep() : undefined;
+  };
+
+  for await (const some of options.lines) {
+    for (const text of some) {
+      number++;
+      const line = text.trim() === "" ? undefined : readAgain(text, number);
+      if (line === undefined || !pool.take(line)) continue;
+      const refusal = await put([line]);
+      if (refusal !== undefined) return { written, refusal };
+    }
+    for (const group of pool.waiting > 0 ? pool.release() : []) {
+      const refusal = await put(group);
+      if (refusal !== undefined) return { written, refusal };
+    }
+  }
+  const refusal = await keep();
+  return refusal === undefined ? { written } : { written, refusal };
+}
+
+/** The edits of a revision, frozen throughout, so that no store need copy them. */
+async function changeOf(
+  store: Store,
+  { index }: CheckedImport,
+  batch: readonly ImportLine[],
+): Promise<Change> {
+  const replacing = batch.filter(({ line }) => index.stateAt(line) === "other");
+  const standing = await readStanding(store, replacing);
+  return Object.freeze(
+    batch.map(({ kind, thing }): Edit => {
+      const after = isInOrder(thing) ? deepFreeze(thing) : frozenCopy(thing);
+      const before = standing.get(thing.id);
+      return Object.freeze(before === undefined ? { after, kind } : { after, before, kind }) as Edit;
+    }),
+  );
+}
