@@ -2,17 +2,9 @@ import { isProblem, type ProblemCode } from "../domain/problem.ts";
 import type { Tell } from "../ports/metrics.ts";
 import type { Store } from "../ports/store.ts";
 import { StoreFailed } from "../ports/store-failed.ts";
+import { WRITES } from "../ports/writes.ts";
 import { openCounter } from "./open-counter.ts";
 import { openHistogram } from "./open-histogram.ts";
-
-const WRITES: ReadonlySet<string> = new Set([
-  "commit",
-  "createExamination",
-  "changeExamination",
-  "undoExamination",
-  "deleteExamination",
-  "restore",
-] satisfies readonly (keyof Store)[]);
 
 const MEDIUM: ReadonlySet<string> = new Set([
   "STORE_FULL",

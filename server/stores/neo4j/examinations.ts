@@ -23,6 +23,13 @@ export const examinationOf = ({ id, version, undoTo, deleted, changedAt, piece }
     piece: JSON.parse(piece) as Piece,
   });
 
+/** Finds a version; where it is to be the newest, the one before as long as that cannot be found yet (as at `NEWEST`). */
+const matchVersion = (version: string, isNewest: string): string =>
+  `OPTIONAL MATCH (found:ExaminationVersion {store: $store, id: e.id, version: ${version}})
+   OPTIONAL MATCH (before:ExaminationVersion {store: $store, id: e.id, version: e.version - 1})
+     WHERE found IS NULL AND ${isNewest}
+   WITH coalesce(found, before) AS v WHERE v IS NOT NULL`;
+
 /** One version, or the newest. What a write of several transactions has not made visible yet has no `Examination`. */
 export async function findExamination(
   ask: Database["read"] | Run,
@@ -31,7 +38,7 @@ export async function findExamination(
 ): Promise<Examination | undefined> {
   const [row] = await ask<{ found: VersionNode }>(
     `MATCH (e:Examination {store: $store, id: $id})
-     MATCH (v:ExaminationVersion {store: $store, id: $id, version: coalesce($version, e.version)})
+     ${matchVersion("coalesce($version, e.version)", "$version IS NULL")}
      RETURN ${VERSION_NODE} AS found`,
     { id, version: version ?? null },
   );
@@ -50,7 +57,7 @@ export async function listExaminations(database: Database, page: PageAsk): Promi
        MATCH (e:Examination {store: $store})
        WHERE NOT e.deleted AND ($fromTop OR e.changedAt < $changedAt OR e.changedAt = $changedAt AND e.id > $id)
        WITH e ORDER BY e.changedAt DESC, e.id LIMIT $limit
-       MATCH (v:ExaminationVersion {store: $store, id: e.id, version: e.version})
+       ${matchVersion("e.version", "true")}
        WITH v ORDER BY v.changedAt DESC, v.id
        RETURN collect(${VERSION_NODE}) AS rows
      }

@@ -2,6 +2,7 @@ import type { Edit } from "../../domain/change.ts";
 import type { Revision } from "../../domain/revision.ts";
 import type { Page, PageAsk, PastEdit } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
+import { NEWEST } from "./newest.ts";
 import { checkFirst, parseBody } from "./read-at.ts";
 import { REVISION, revisionOf } from "./revisions.ts";
 import { LABELS } from "./version-row.ts";
@@ -23,9 +24,9 @@ export async function listEdits(
   const newer = page.after === undefined ? Number.MAX_SAFE_INTEGER : Number(page.after);
   const versions = `MATCH (v:${LABELS[kind]}Version {store: $store, id: $id}) WHERE v.since > 0`;
   const edited = await database.read<{ number: number }>(
-    `MATCH (s:Store {name: $store}) ${versions}
+    `${NEWEST} ${versions}
      UNWIND [v.since, v.until] AS number
-     WITH DISTINCT s, number WHERE number <= s.revision
+     WITH DISTINCT revision, number WHERE number <= revision
      RETURN number ORDER BY number DESC`,
     { id },
   );

@@ -2,13 +2,14 @@ import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { LARGEST_PAGE } from "../../ports/store.ts";
 import type { Database, Parameters } from "./database.ts";
+import { NEWEST } from "./newest.ts";
 
 /**
  * Begins a statement that reads at a revision: `$at`, or the newest. All of it sees one state, as rows are valid from one
  * revision until another and a newer one can only add to them.
  */
-const AT = `MATCH (store:Store {name: $store})
-WITH store.revision AS newest, coalesce($at, store.revision) AS at`;
+const AT = `${NEWEST}
+WITH revision AS newest, coalesce($at, revision) AS at`;
 
 /** A statement that reads at a revision; `body` is what follows in a subquery that sees `at`, and returns one row. */
 export const readStatement = (body: string): string => `${AT}\nCALL (at) {\n${body}\n}\nRETURN *`;

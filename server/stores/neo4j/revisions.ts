@@ -3,6 +3,7 @@ import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import type { Database, Parameters, Run } from "./database.ts";
+import { NEWEST } from "./newest.ts";
 import { checkFirst } from "./read-at.ts";
 
 /** The properties of a `Revision`, for a RETURN. */
@@ -14,7 +15,7 @@ type Ask = <Row extends object>(cypher: string, parameters?: Parameters) => Prom
 /** The newest revision. */
 export async function newestRevision(ask: Ask | Run): Promise<Revision | undefined> {
   const [row] = await ask<{ revision: Revision }>(
-    `MATCH (s:Store {name: $store}) MATCH (r:Revision {store: $store, number: s.revision}) RETURN ${REVISION}`,
+    `${NEWEST} MATCH (r:Revision {store: $store, number: revision}) RETURN ${REVISION}`,
   );
   return row && revisionOf(row.revision);
 }
@@ -22,8 +23,8 @@ export async function newestRevision(ask: Ask | Run): Promise<Revision | undefin
 /** The revision of a number. */
 export async function findRevision(ask: Ask | Run, number: RevisionNumber): Promise<Revision | undefined> {
   const [row] = await ask<{ revision: Revision }>(
-    `MATCH (s:Store {name: $store}) MATCH (r:Revision {store: $store, number: $number})
-     WHERE r.number <= s.revision RETURN ${REVISION}`,
+    `${NEWEST} MATCH (r:Revision {store: $store, number: $number})
+     WHERE r.number <= revision RETURN ${REVISION}`,
     { number },
   );
   return row && revisionOf(row.revision);
@@ -38,13 +39,13 @@ export async function listRevisions(database: Database, page: PageAsk): Promise<
   const first = checkFirst(page.first);
   const before = page.after === undefined ? Number.MAX_SAFE_INTEGER : Number(page.after);
   const [row] = await database.read<{ total: number; rows: readonly Revision[] }>(
-    `MATCH (s:Store {name: $store})
-     CALL (s) {
-       MATCH (r:Revision {store: $store}) WHERE r.number < $before AND r.number <= s.revision
+    `${NEWEST}
+     CALL (revision) {
+       MATCH (r:Revision {store: $store}) WHERE r.number < $before AND r.number <= revision
        WITH r ORDER BY r.number DESC LIMIT $limit
        RETURN collect(r {.number, .at, .by, .message, .content, .previous, .hash}) AS rows
      }
-     RETURN s.revision AS total, rows`,
+     RETURN revision AS total, rows`,
     { before, limit: first + 1 },
   );
   const { total, rows } = row ?? { total: 0, rows: [] };

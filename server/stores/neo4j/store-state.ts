@@ -64,7 +64,7 @@ export const keepStage = (run: Run, key: string, steps: number): Promise<unknown
 export const endWrite = (run: Run, key: string, revision: number, last: Written): Promise<unknown> =>
   run(
     `MATCH (s:Store {name: $store})
-     SET s.revision = $revision, s.sequence = $sequence, s.head = $hash
+     SET s.revisionBefore = s.revision, s.sequenceBefore = s.sequence, s.revision = $revision, s.sequence = $sequence, s.head = $hash
      REMOVE s.lockedBy, s.stagedBy, s.stagedUntil, s.stagedSteps
      WITH s MATCH (w:Write {store: $store, sequence: $sequence}) SET w.key = $key`,
     { key, revision, sequence: last.sequence, hash: last.hash },

@@ -5,6 +5,7 @@ import type { ExaminationId } from "../../domain/ids.ts";
 import type { Written, WrittenCard } from "../../domain/written.ts";
 import { checkCount } from "../../ports/check-count.ts";
 import type { Database, Run } from "./database.ts";
+import { NEWEST } from "./newest.ts";
 
 export interface WriteNode {
   readonly sequence: number;
@@ -25,9 +26,7 @@ const AT_ONCE = 1_000;
 
 /** The number of the newest write; 0 before the first. */
 export async function newestWrite(database: Database): Promise<number> {
-  const [row] = await database.read<{ newest: number }>(
-    "MATCH (s:Store {name: $store}) RETURN s.sequence AS newest",
-  );
+  const [row] = await database.read<{ newest: number }>(`${NEWEST} RETURN sequence AS newest`);
   return row?.newest ?? 0;
 }
 
@@ -38,8 +37,8 @@ export async function writesAfter(
   first: number,
 ): Promise<readonly Written[]> {
   const rows = await database.read<{ written: WriteNode }>(
-    `MATCH (s:Store {name: $store})
-     MATCH (w:Write {store: $store}) WHERE $sequence < w.sequence <= s.sequence
+    `${NEWEST}
+     MATCH (w:Write {store: $store}) WHERE $sequence < w.sequence <= sequence
      RETURN ${WRITE_NODE} ORDER BY w.sequence LIMIT $first`,
     { sequence, first: checkCount(first) },
   );

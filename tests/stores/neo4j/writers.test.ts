@@ -64,6 +64,44 @@ onNeo4j("several programs on one store", (server) => {
     await other.close();
   });
 
+  it("[S44] shows of what another is just writing all or nothing, at any moment", async () => {
+    const [one, other] = await two();
+    const things = (n: number) => Array.from({ length: 60 }, (_, k) => aTerm(`tool.t${n}x${k}`));
+    const chest = id<"examination">("examination.chest");
+    answered(await one.commit(aCommit(adding(...things(1)))));
+    answered(await one.createExamination(chest, aPiece(), at));
+    let isOver = false;
+    let looks = 0;
+    const looking = Array.from({ length: 3 }, async () => {
+      while (!isOver) {
+        const newest = (await other.newestRevision())?.number ?? 0;
+        const asked = things(newest).map((term) => term.id);
+        expect((await other.terms(asked)).size, `terms of revision ${newest}`).toBe(60);
+        expect(await other.changeAt(newest)).toHaveLength(60);
+        expect((await other.examination(chest))?.version).toBeGreaterThan(0);
+        expect((await other.listExaminations({ first: 5 })).rows).toHaveLength(1);
+        const last = (await other.writesAfter((await other.newestWrite()) - 1, 1))[0];
+        expect(last).toBeDefined();
+        looks++;
+      }
+    });
+    const writing = async () => {
+      for (let n = 2; n <= 60; n++) {
+        answered(await one.commit(aCommit(adding(...things(n)))));
+        answered(await one.changeExamination(chest, n - 1, aPiece(), at));
+      }
+    };
+    await Promise.all([
+      writing().finally(() => {
+        isOver = true;
+      }),
+      ...looking,
+    ]);
+    expect(looks).toBeGreaterThan(20);
+    await one.close();
+    await other.close();
+  });
+
   it("[S45] refuses to write while another writes much, which nobody sees before it has ended", async () => {
     const [one, other, store] = await two({ patience: 200 });
     answered(await one.commit(aCommit(adding(saw))));
