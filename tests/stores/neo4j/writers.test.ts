@@ -86,7 +86,7 @@ onNeo4j("several programs on one store", (server) => {
       }
     });
     const writing = async () => {
-      for (let n = 2; n <= 60; n++) {
+      for (let n = 2; n <= 40; n++) {
         answered(await one.commit(aCommit(adding(...things(n)))));
         answered(await one.changeExamination(chest, n - 1, aPiece(), at));
       }
