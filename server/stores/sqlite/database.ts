@@ -2,7 +2,7 @@ import type { DatabaseSync, SQLInputValue, SQLOutputValue, StatementSync } from 
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { findMediumProblem, isBusy } from "./find-medium-problem.ts";
-import { inTime } from "./in-time.ts";
+import { tryInTime } from "./try-in-time.ts";
 
 /** Named parameters of a statement. */
 export type Parameters = Readonly<Record<string, SQLInputValue>>;
@@ -55,7 +55,7 @@ export function wrapDatabase(raw: DatabaseSync, { patience = 0, release = () => 
   /** Tries until it can begin; what is done inside ends in the same turn. */
   const transact = async <Answer>(begin: string, what: () => Answer): Promise<Done<Answer>> => {
     let busy: Done<Answer> | undefined;
-    const done = await inTime(patience, (): Done<Answer> | undefined => {
+    const done = await tryInTime(patience, (): Done<Answer> | undefined => {
       try {
         raw.exec(begin);
         return { answer: what() };

@@ -6,10 +6,10 @@ import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
 import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem, storeCorrupt } from "./find-medium-problem.ts";
-import { inTime } from "./in-time.ts";
 import { chainOldWrites } from "./ledger.ts";
 import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
 import { type Gate, openGate } from "./open-gate.ts";
+import { tryInTime } from "./try-in-time.ts";
 
 /** Below this, two connections that write and checkpoint at once can damage a file (SQLite's page on WAL). */
 const OLDEST_SQLITE = [3, 51, 3];
@@ -34,7 +34,7 @@ export async function openFile(path: string, options: OpenOptions): Promise<Data
     const opened = openGate(path);
     gate = opened;
     const database =
-      (await inTime(options.patience, () => (opened.enter("together") ? "in" : undefined))) === undefined
+      (await tryInTime(options.patience, () => (opened.enter("together") ? "in" : undefined))) === undefined
         ? isServedOtherwise(path)
         : await open(path, options, opened.close, opened);
     if (isProblem(database)) gate.close();
@@ -130,7 +130,7 @@ async function prepareFile(
   patience: number,
 ): Promise<Problem | undefined> {
   const isReady = (): boolean => versionOf(database) === MIGRATIONS.length && isLogged(database);
-  const done = await inTime(patience, (): "ready" | "alone" | undefined => {
+  const done = await tryInTime(patience, (): "ready" | "alone" | undefined => {
     if (gate.enter("together") && isReady()) return "ready";
     return gate.enter("alone") ? "alone" : undefined;
   });
@@ -150,7 +150,7 @@ async function prepareFile(
     return "done" as const;
   });
   if (isProblem(migrated)) return migrated;
-  const isIn = await inTime(patience, () => (gate.enter("together") ? "in" : undefined));
+  const isIn = await tryInTime(patience, () => (gate.enter("together") ? "in" : undefined));
   return isIn === undefined ? isServedOtherwise(path) : undefined;
 }
 

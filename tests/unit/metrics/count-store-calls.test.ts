@@ -45,6 +45,6 @@ describe("the calls of a store", () => {
     await store.commit(commit);
     const kinds: string[] = [];
     for await (const record of store.dump()) kinds.push(Object.keys(record)[0] ?? "");
-    expect(kinds.length).toBe(3);
+    expect(kinds.length).toBe(4);
   });
 });

@@ -5,7 +5,7 @@ const LONGEST_PAUSE = 16;
  * Tries something until it gives an answer or `patience` milliseconds are over; undefined then. Each try is over at once, and
  * the event loop goes on between two. Pauses are of random length, so that programs do not keep in step.
  */
-export async function inTime<Answer>(
+export async function tryInTime<Answer>(
   patience: number,
   attempt: () => Answer | undefined,
 ): Promise<Answer | undefined> {
