@@ -1,0 +1,43 @@
+import { isProblem, problem } from "../../domain/problem.ts";
+import { type KeptProposal, proposalWrite, regionsOf } from "../../domain/proposals/kept-proposal.ts";
+import type { Proposal } from "../../domain/proposals/proposal.ts";
+import { type Step, stateAfter } from "../../domain/proposals/step.ts";
+import type { Store } from "../../ports/store.ts";
+import { type Acting, refuseCaller, signed } from "../acting.ts";
+import type { Refusal } from "../refusal.ts";
+import { findProposal, refuseUnfitChange, withAllAbove } from "./make-proposal.ts";
+
+type Ports = Acting & { readonly store: Store };
+
+/** What its maker does to a proposal: says it otherwise, hands it to the reviewers, or takes it back. */
+export type OwnStep = Extract<Step, "change" | "open" | "withdraw">;
+export type Said = Partial<Pick<Proposal, "kind" | "title" | "why" | "change" | "base">>;
+
+/** Changes a proposal of one's own. `expectedVersion` is the version it was read in. */
+export async function changeProposal(
+  ports: Ports,
+  id: string,
+  expectedVersion: number,
+  step: OwnStep,
+  said: Said = {},
+): Promise<KeptProposal | Refusal> {
+  const proposal = await findProposal(ports, id);
+  if (proposal === undefined) return { refused: [unknownProposal(id)] };
+  const refusal = refuseCaller(ports, "change a proposal", { by: proposal.by });
+  if (refusal) return refusal;
+  const state = stateAfter(proposal, step);
+  if (isProblem(state)) return { refused: [state] };
+  const { id: _, version: __, ...before } = proposal;
+  const next: Proposal = { ...before, ...said, state, changedAt: ports.now() };
+  const unfit = step === "withdraw" ? undefined : await refuseUnfitChange(ports, next);
+  if (unfit) return unfit;
+  const cards = [proposalWrite(id, expectedVersion, next, await withAllAbove(ports, regionsOf(next)))];
+  const written = await ports.store.writeCards({ ...signed(ports, `${step} proposal`, id), cards });
+  return isProblem(written) ? { refused: [written] } : { id, version: expectedVersion + 1, ...next };
+}
+
+export const unknownProposal = (id: string) =>
+  problem(
+    "UNKNOWN_PROPOSAL",
+    `There is no proposal ${id}, or it is somebody's draft; look it up in the list.`,
+  );

@@ -1,0 +1,105 @@
+import { isProblem, problem } from "../../domain/problem.ts";
+import { type KeptProposal, proposalWrite, regionsOf } from "../../domain/proposals/kept-proposal.ts";
+import type { Proposal } from "../../domain/proposals/proposal.ts";
+import {
+  agreedOn,
+  REVIEW_CARD,
+  type Review,
+  reviewersNeeded,
+  reviewOf,
+  reviewWrite,
+  type Verdict,
+} from "../../domain/proposals/review.ts";
+import { stateAfter } from "../../domain/proposals/step.ts";
+import type { Revision } from "../../domain/revision.ts";
+import type { NewSuffix } from "../../ports/ids.ts";
+import { readAll } from "../../ports/read-all.ts";
+import type { Standings } from "../../ports/standings.ts";
+import type { Store } from "../../ports/store.ts";
+import { type Acting, refuseCaller, signed } from "../acting.ts";
+import { previewChange } from "../ask/preview-change.ts";
+import type { Refusal } from "../refusal.ts";
+import { unknownProposal } from "./change-proposal.ts";
+import { findProposal, withAllAbove } from "./make-proposal.ts";
+
+type Ports = Acting & {
+  readonly store: Store;
+  readonly standings: Standings;
+  readonly newSuffix: NewSuffix;
+  /** True if several people share the house. */
+  readonly isShared: boolean;
+};
+
+/** What a reviewer decided, and what it led to. */
+export interface Decided {
+  readonly proposal: KeptProposal;
+  readonly review: Review;
+  /** The revision that accepting made. */
+  readonly revision?: Revision;
+  /** Reviewers who still have to agree, as the change moves many conclusions. */
+  readonly stillNeeded: number;
+}
+
+/** Says what one reviewer makes of a proposal. Accepting makes a revision as soon as enough reviewers agree. */
+export async function decideOnProposal(
+  ports: Ports,
+  id: string,
+  expectedVersion: number,
+  { verdict, reason, supersededBy }: { verdict: Verdict; reason: string; supersededBy?: string },
+): Promise<Decided | Refusal> {
+  const { store, isShared } = ports;
+  const proposal = await findProposal(ports, id);
+  if (proposal === undefined) return { refused: [unknownProposal(id)] };
+  const refusal = refuseCaller(ports, "decide on a proposal", { by: proposal.by, isShared });
+  if (refusal) return refusal;
+  if (verdict !== "accept" && reason.trim() === "")
+    return {
+      refused: [problem("EMPTY_LIST", "Say why, so that whoever made it can learn from it.", ["reason"])],
+    };
+  const state = stateAfter(proposal, verdict);
+  if (isProblem(state)) return { refused: [state] };
+  const along = signed(ports, `${verdict} proposal`, id);
+  const { by, at } = along.deed;
+  const review: Review = { proposal: id, version: expectedVersion, by, at, verdict, reason };
+  const reviewed = reviewWrite(`${id}.${at}-${ports.newSuffix()}`, review);
+  const { id: _, version: __, ...before } = proposal;
+  const keep = async (next: Proposal) =>
+    proposalWrite(id, expectedVersion, next, await withAllAbove(ports, regionsOf(next)));
+
+  if (verdict === "accept") {
+    const moved = isShared ? (await previewChange(ports, proposal.change)).turned.length : 0;
+    const earlier = await readAll((page) =>
+      store.listCards({ kind: REVIEW_CARD, key: { name: "proposal", value: id } }, page),
+    );
+    const agreed = agreedOn([...earlier.map(reviewOf), review], expectedVersion);
+    const stillNeeded = isShared ? Math.max(0, reviewersNeeded(moved) - agreed.length) : 0;
+    if (stillNeeded > 0) {
+      // The card of the proposal is written as it is, so that nobody changes it between the two.
+      const written = await store.writeCards({ ...along, cards: [reviewed] });
+      return isProblem(written) ? { refused: [written] } : { proposal, review, stillNeeded };
+    }
+    return accept();
+  }
+  const next: Proposal = {
+    ...before,
+    state,
+    changedAt: at,
+    ...(supersededBy === undefined ? {} : { supersededBy }),
+  };
+  const written = await store.writeCards({ ...along, cards: [await keep(next), reviewed] });
+  if (isProblem(written)) return { refused: [written] };
+  return { proposal: { id, version: expectedVersion + 1, ...next }, review, stillNeeded: 0 };
+
+  /** The revision and the end of the proposal are written in one step. */
+  async function accept(): Promise<Decided | Refusal> {
+    const newest = (await store.newestRevision())?.number ?? 0;
+    const next: Proposal = { ...before, state: "accepted", changedAt: at, revision: newest + 1 };
+    const revision = await store.commit({
+      ...{ change: next.change, expected: newest, at, by: next.by, message: next.title },
+      ...along,
+      cards: [await keep(next), reviewed],
+    });
+    if (isProblem(revision)) return { refused: [revision] };
+    return { proposal: { id, version: expectedVersion + 1, ...next }, review, revision, stillNeeded: 0 };
+  }
+}
