@@ -1,4 +1,4 @@
-import { isProblem, problem } from "../../domain/problem.ts";
+import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { type KeptProposal, proposalWrite, regionsOf } from "../../domain/proposals/kept-proposal.ts";
 import type { Proposal } from "../../domain/proposals/proposal.ts";
 import {
@@ -56,6 +56,7 @@ export async function decideOnProposal(
     return {
       refused: [problem("EMPTY_LIST", "Say why, so that whoever made it can learn from it.", ["reason"])],
     };
+  if (proposal.version !== expectedVersion) return { refused: [changedMeanwhile(proposal, expectedVersion)] };
   const state = stateAfter(proposal, verdict);
   if (isProblem(state)) return { refused: [state] };
   const along = signed(ports, `${verdict} proposal`, id);
@@ -67,14 +68,13 @@ export async function decideOnProposal(
     proposalWrite(id, expectedVersion, next, await withAllAbove(ports, regionsOf(next)));
 
   if (verdict === "accept") {
-    const moved = isShared ? (await previewChange(ports, proposal.change)).turned.length : 0;
+    const moved = isShared ? (await previewChange(ports, proposal.change)).shifted.length : 0;
     const earlier = await readAll((page) =>
       store.listCards({ kind: REVIEW_CARD, key: { name: "proposal", value: id } }, page),
     );
     const agreed = agreedOn([...earlier.map(reviewOf), review], expectedVersion);
     const stillNeeded = isShared ? Math.max(0, reviewersNeeded(moved) - agreed.length) : 0;
     if (stillNeeded > 0) {
-      // The card of the proposal is written as it is, so that nobody changes it between the two.
       const written = await store.writeCards({ ...along, cards: [reviewed] });
       return isProblem(written) ? { refused: [written] } : { proposal, review, stillNeeded };
     }
@@ -103,3 +103,10 @@ export async function decideOnProposal(
     return { proposal: { id, version: expectedVersion + 1, ...next }, review, revision, stillNeeded: 0 };
   }
 }
+
+const changedMeanwhile = ({ id, version }: KeptProposal, on: number): Problem =>
+  problem(
+    "CHANGED_MEANWHILE",
+    `The proposal ${id} was changed meanwhile: you looked at version ${on}, the newest is ${version}. Look at it again.`,
+    ["expectedVersion"],
+  );

@@ -1,0 +1,151 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import type { Caller, Role } from "#server/domain/people/caller.ts";
+import type { KeptProposal } from "#server/domain/proposals/kept-proposal.ts";
+import type { Standings } from "#server/ports/standings.ts";
+import type { Store } from "#server/ports/store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { changeProposal } from "#server/use-cases/do/change-proposal.ts";
+import { type Decided, decideOnProposal } from "#server/use-cases/do/decide-on-proposal.ts";
+import { type Asked, findProposal, makeProposal } from "#server/use-cases/do/make-proposal.ts";
+import { isRefusal, type Refusal } from "#server/use-cases/refusal.ts";
+import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+
+const saw = aTerm("tool.saw");
+const mark = aTerm("feature.mark");
+const asked = (rest: Partial<Asked> = {}): Asked => ({
+  ...{ kind: "term", title: "Say what it is", why: "Nobody could tell.", base: 1, state: "open" },
+  change: replacing(saw, aTerm("tool.saw", { note: "Toothed." })),
+  ...rest,
+});
+const untouched = { touchedBy: async () => [] } as unknown as Standings;
+
+describe("proposals", () => {
+  let store: Store;
+  let count = 0;
+  beforeEach(async () => {
+    store = openMemoryStore();
+    count = 0;
+    answered(
+      await store.commit(
+        aCommit(
+          adding(saw, mark, aTerm("region.world"), aTerm("region.england", { broader: "region.world" })),
+        ),
+      ),
+    );
+  });
+  const as = (role: Role, id = `person.${role}`, isShared = true) => ({
+    store,
+    caller: { id, role, via: "session" } satisfies Caller,
+    now: () => `2026-11-25T10:00:0${count++}.000Z`,
+    newSuffix: () => `s${count}`,
+    standings: untouched,
+    isShared,
+  });
+  const made = <Answer extends object>(answer: Answer | Refusal): Answer => {
+    if (isRefusal(answer)) throw new Error(answer.refused[0].message);
+    return answer;
+  };
+  const codes = (answer: object): readonly string[] =>
+    isRefusal(answer) ? answer.refused.map(({ code }) => code) : [];
+  const make = async (rest?: Partial<Asked>): Promise<KeptProposal> =>
+    made(await makeProposal(as("contributor"), asked(rest)));
+  const decide = (
+    proposal: KeptProposal,
+    verdict: "accept" | "decline" | "ask for changes",
+    who = as("reviewer"),
+    reason = "Because.",
+  ) => decideOnProposal(who, proposal.id, proposal.version, { verdict, reason });
+
+  it("[J1] are made by contributors, and found by state, maker and region with all above it", async () => {
+    const claim = aClaim({
+      id: "claim.1",
+      relation: "introduced",
+      subject: "feature.mark",
+      when: "1830",
+      region: "region.england",
+    });
+    const proposal = await make({ kind: "claim", change: adding(claim) });
+    expect(await findProposal(as("reader"), proposal.id)).toEqual(proposal);
+    for (const [name, value] of [
+      ["state", "open"],
+      ["by", "person.contributor"],
+      ["region", "region.world"],
+      ["edits", "claim.1"],
+    ] as const)
+      expect(
+        (await store.listCards({ kind: "proposal", key: { name, value } }, { first: 9 })).rows,
+        name,
+      ).toHaveLength(1);
+    expect(codes(await makeProposal(as("reader"), asked()))).toEqual(["NOT_ALLOWED"]);
+    expect(await store.newestRevision()).toMatchObject({ number: 1 });
+  });
+
+  it("[J1] are refused where the graph would refuse them, unless they are drafts", async () => {
+    const unfit = { change: adding(saw), why: " " };
+    expect(codes(await makeProposal(as("contributor"), asked(unfit)))).toEqual([
+      "EMPTY_LIST",
+      "STALE_CHANGE",
+    ]);
+    const draft = await make({ ...unfit, state: "draft" });
+    expect(codes(await changeProposal(as("contributor"), draft.id, 1, "open"))).toContain("STALE_CHANGE");
+    const opened = await changeProposal(as("contributor"), draft.id, 1, "open", asked());
+    expect(made(opened)).toMatchObject({ version: 2, state: "open" });
+  });
+
+  it("[J1] are seen as drafts by their makers alone, and changed by them alone", async () => {
+    const draft = await make({ state: "draft" });
+    expect(await findProposal(as("owner"), draft.id)).toBeUndefined();
+    expect(codes(await changeProposal(as("owner"), draft.id, 1, "open"))).toEqual(["UNKNOWN_PROPOSAL"]);
+    const open = await make();
+    expect(codes(await changeProposal(as("owner"), open.id, 1, "withdraw"))).toEqual(["NOT_ALLOWED"]);
+    expect(codes(await changeProposal(as("contributor"), open.id, 7, "withdraw"))).toEqual([
+      "CHANGED_MEANWHILE",
+    ]);
+    expect(made(await changeProposal(as("contributor"), open.id, 1, "withdraw"))).toMatchObject({
+      state: "withdrawn",
+    });
+  });
+
+  it("[J2] accepted make a revision under the name of their maker, in one step with their end", async () => {
+    const proposal = await make();
+    const { revision, proposal: ended } = made(await decide(proposal, "accept"));
+    expect(revision).toMatchObject({ number: 2, by: "person.contributor", message: "Say what it is" });
+    expect(ended).toMatchObject({ state: "accepted", revision: 2, version: 2 });
+    expect((await store.writesAfter(0, 9)).at(-1)).toMatchObject({
+      revision: 2,
+      deed: { by: "person.reviewer", did: "accept proposal", about: proposal.id },
+      cards: [{ kind: "proposal" }, { kind: "review" }],
+    });
+    expect(codes(await decide(ended, "decline"))).toEqual(["WRONG_STATE"]);
+    answered(await store.verify());
+  });
+
+  it("[J2] are not decided by readers, contributors, or whoever made them in a shared house", async () => {
+    const proposal = await make();
+    expect(codes(await decide(proposal, "accept", as("contributor", "person.other")))).toEqual([
+      "NOT_ALLOWED",
+    ]);
+    expect(codes(await decide(proposal, "accept", as("owner", "person.contributor")))).toEqual([
+      "NOT_ALLOWED",
+    ]);
+    const alone = as("owner", "person.contributor", false);
+    expect(made<Decided>(await decide(proposal, "accept", alone)).revision?.number).toBe(2);
+  });
+
+  it("[J2] that no longer fit are refused and stay open; declining and asking for changes want a reason", async () => {
+    const proposal = await make();
+    expect(codes(await decide(proposal, "decline", as("reviewer"), " "))).toEqual(["EMPTY_LIST"]);
+    answered(await store.commit(aCommit(withdrawing(saw))));
+    expect(codes(await decide(proposal, "accept"))).toEqual(["STALE_CHANGE"]);
+    expect(await findProposal(as("reader"), proposal.id)).toMatchObject({ state: "open", version: 1 });
+    const back = made<Decided>(await decide(proposal, "ask for changes"));
+    expect(back.proposal.state).toBe("changes asked for");
+    expect(codes(await decide(back.proposal, "accept"))).toEqual(["WRONG_STATE"]);
+    const change = adding(aTerm("tool.plane"));
+    const again = made(await changeProposal(as("contributor"), proposal.id, 2, "open", { change, base: 2 }));
+    expect(codes(await decide(proposal, "accept"))).toEqual(["CHANGED_MEANWHILE"]);
+    expect(made<Decided>(await decide(again, "accept")).revision?.number).toBe(3);
+  });
+});
