@@ -84,7 +84,11 @@ describe("what changed under a piece", () => {
     await renderPage("/", api.ask);
     const row = (await screen.findByRole("link", { name: sawnChest.title })).closest("li") as HTMLElement;
     expect(
-      await within(row).findByText(/^Changed since revision 1: Round saw marks on the drawer bottom/),
+      await within(row).findByText(
+        /^Changed since revision 1: Round saw marks on the drawer bottom/,
+        {},
+        { timeout: 20_000 },
+      ),
     ).toBeTruthy();
     expect(row.textContent).toContain("now agrees, before 15 years too late.");
   });
