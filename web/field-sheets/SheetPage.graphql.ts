@@ -61,13 +61,15 @@ export type ProblemCode =
   | 'UNKNOWN_CLAIM'
   | 'UNKNOWN_EXAMINATION'
   | 'UNKNOWN_PART'
+  | 'UNKNOWN_PROPOSAL'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SOURCE'
   | 'UNKNOWN_TERM'
   | 'UNREADABLE_DATING'
   | 'UNREADABLE_FILE'
   | 'WRONG_FORMAT'
-  | 'WRONG_KIND_OF_TERM';
+  | 'WRONG_KIND_OF_TERM'
+  | 'WRONG_STATE';
 
 /** What seeing a feature comes to: years it cannot be outside of, a state of the part, usual years, what it is typical of, a record. */
 export type Tells =

@@ -821,13 +821,15 @@ export type ProblemCode =
   | 'UNKNOWN_CLAIM'
   | 'UNKNOWN_EXAMINATION'
   | 'UNKNOWN_PART'
+  | 'UNKNOWN_PROPOSAL'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SOURCE'
   | 'UNKNOWN_TERM'
   | 'UNREADABLE_DATING'
   | 'UNREADABLE_FILE'
   | 'WRONG_FORMAT'
-  | 'WRONG_KIND_OF_TERM';
+  | 'WRONG_KIND_OF_TERM'
+  | 'WRONG_STATE';
 
 export type Query = {
   readonly __typename?: 'Query';
