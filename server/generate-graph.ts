@@ -7,7 +7,7 @@ import { createZstdCompress } from "node:zlib";
 import { readConfig } from "./config.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import type { Wishes } from "./generator/graph-plan.ts";
-import { printGraph } from "./generator/print-graph.ts";
+import { printGraph, printPieces } from "./generator/print-graph.ts";
 import { writeGraph } from "./generator/write-graph.ts";
 import { openStore, printPlace } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
@@ -17,7 +17,7 @@ const USAGE = `npm run generate -- --claims 1000000 --out file.jsonl      a made
 npm run generate -- --claims 1000000                       the same into the empty store of the settings (SCRIBELINE_DATA or SCRIBELINE_STORE)
   --claims-a-term 4    claims for each term; the seed graph has 1.25
   --seed 1             another number makes another graph
-  --examinations 0     made-up pieces besides
+  --examinations 0     made-up pieces besides: kept in the store, or beside the file in file.pieces.jsonl
 `;
 
 type Asked = Wishes & { readonly examinations: number; readonly out: string | undefined };
@@ -51,17 +51,26 @@ function readWishes(): Asked | Problem | undefined {
 }
 
 /** Writes beside the file first, so that what stands under its name is always whole. */
-async function generateToFile(wishes: Asked, file: string): Promise<void> {
+async function writeLines(lines: Iterable<string>, file: string): Promise<void> {
   const part = `${file}.part`;
   try {
-    const lines = Readable.from(printGraph(wishes));
-    if (file.endsWith(".zst")) await pipeline(lines, createZstdCompress(), createWriteStream(part));
-    else await pipeline(lines, createWriteStream(part));
+    const text = Readable.from(lines);
+    if (file.endsWith(".zst")) await pipeline(text, createZstdCompress(), createWriteStream(part));
+    else await pipeline(text, createWriteStream(part));
     await rename(part, file);
   } catch (failure) {
     await rm(part, { force: true });
     throw failure;
   }
+}
+
+async function generateToFile(wishes: Asked, file: string): Promise<void> {
+  await writeLines(printGraph(wishes), file);
+  process.stderr.write(`Made ${wishes.claims} claims up, in ${file}\n`);
+  if (wishes.examinations === 0) return;
+  const pieces = `${file.replace(/\.jsonl(\.zst)?$/, "")}.pieces.jsonl`;
+  await writeLines(printPieces(wishes, wishes.examinations), pieces);
+  process.stderr.write(`Made ${wishes.examinations} pieces up, in ${pieces}\n`);
 }
 
 async function generateToStore(wishes: Asked): Promise<void> {
@@ -85,9 +94,8 @@ async function main(): Promise<void> {
   const wishes = readWishes();
   if (wishes === undefined) return void process.stderr.write(USAGE);
   if (isProblem(wishes)) return refuse(wishes);
-  if (wishes.out === undefined) return generateToStore(wishes);
-  await generateToFile(wishes, wishes.out);
-  process.stderr.write(`Made ${wishes.claims} claims up, in ${wishes.out}\n`);
+  if (wishes.out === undefined) await generateToStore(wishes);
+  else await generateToFile(wishes, wishes.out);
 }
 
 await runCommand(main);

@@ -7,10 +7,16 @@ import { worldOf } from "./world.ts";
 /** Characters that are handed on at once. */
 const CHUNK = 100_000;
 
-/** A made-up graph and made-up pieces as JSON Lines, some hundred lines at a time. */
-export function* printGraph(wishes: Wishes & { readonly examinations: number }): Generator<string> {
+/** A made-up graph as lines of an import (docs/formats/import.schema.json), some hundred lines at a time. */
+export const printGraph = (wishes: Wishes): Generator<string> => inChunks(thingsOf(wishes));
+
+/** Made-up pieces of that graph, each a line as docs/formats/piece.schema.json has it. */
+export const printPieces = (wishes: Wishes, count: number): Generator<string> =>
+  inChunks(piecesOf(wishes, count));
+
+function* inChunks(lines: Iterable<object>): Generator<string> {
   let chunk = "";
-  for (const line of linesOf(wishes)) {
+  for (const line of lines) {
     chunk += `${canonicalJson(line)}\n`;
     if (chunk.length < CHUNK) continue;
     yield chunk;
@@ -19,9 +25,14 @@ export function* printGraph(wishes: Wishes & { readonly examinations: number }):
   if (chunk !== "") yield chunk;
 }
 
-function* linesOf(wishes: Wishes & { readonly examinations: number }): Generator<object> {
+function* thingsOf(wishes: Wishes): Generator<object> {
   for (const { kind, thing } of makeGraph(wishes)) yield { kind, [kind]: thing };
+}
+
+function* piecesOf(wishes: Wishes, count: number): Generator<object> {
   const world = worldOf(planGraph(wishes));
-  for (let number = 1; number <= wishes.examinations; number++)
-    yield { kind: "examination", ...makePiece(world, number) };
+  for (let number = 1; number <= count; number++) {
+    const { id, piece } = makePiece(world, number);
+    yield { format: "scribeline/piece", version: 1, id, ...piece };
+  }
 }

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { checkGraph } from "#server/domain/check-graph.ts";
 import { checkPiece } from "#server/domain/check-piece.ts";
+import { readPiece } from "#server/formats/read-piece.ts";
 import { planGraph, type Wishes } from "#server/generator/graph-plan.ts";
 import { makeGraph } from "#server/generator/make-graph.ts";
 import { makePiece } from "#server/generator/make-piece.ts";
-import { printGraph } from "#server/generator/print-graph.ts";
+import { printGraph, printPieces } from "#server/generator/print-graph.ts";
 import { worldOf } from "#server/generator/world.ts";
 import { writeGraph } from "#server/generator/write-graph.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
@@ -44,7 +45,8 @@ describe("a made-up graph", () => {
   }, 60_000);
 
   it("[U2] is the same to the byte for the same wishes, and another for another number", () => {
-    const text = (seed: number) => [...printGraph({ ...WISHES, seed, examinations: 3 })].join("");
+    const text = (seed: number) =>
+      [...printGraph({ ...WISHES, seed }), ...printPieces({ ...WISHES, seed }, 3)].join("");
     expect(text(1)).toBe(text(1));
     expect(text(1)).not.toBe(text(2));
   });
@@ -84,6 +86,8 @@ describe("a made-up graph", () => {
   it("[U5] has pieces that can be examined on it", () => {
     const graph = graphOf(makeGraph(WISHES));
     const world = worldOf(planGraph(WISHES));
+    const [line = ""] = [...printPieces(WISHES, 1)].join("").split("\n");
+    expect(readPiece(JSON.parse(line))).toEqual(makePiece(world, 1).piece);
     for (let number = 1; number <= 50; number++) {
       const { piece } = makePiece(world, number);
       expect(piece.invented).toBe(true);
