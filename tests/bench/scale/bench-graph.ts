@@ -12,7 +12,7 @@ import { answered } from "#tests/support/expect-answer.ts";
 
 const CACHE = fileURLToPath(new URL("../../../.cache/bench", import.meta.url));
 const GENERATOR = fileURLToPath(new URL("../../../server/generator", import.meta.url));
-const EXAMINATIONS = 1_000;
+export const EXAMINATIONS = 1_000;
 
 /** Numbers of claims to measure at: `BENCH_CLAIMS`, such as 10000,100000,1000000. */
 export const sizes = (otherwise = "10000,100000"): readonly number[] =>
