@@ -1,17 +1,17 @@
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Piece } from "#server/domain/examination.ts";
 import { planGraph, type Wishes } from "#server/generator/graph-plan.ts";
 import { makePiece } from "#server/generator/make-piece.ts";
+import { printGraph, printPieces } from "#server/generator/print-graph.ts";
 import { worldOf } from "#server/generator/world.ts";
 import { writeGraph } from "#server/generator/write-graph.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 
 const CACHE = fileURLToPath(new URL("../../../.cache/bench", import.meta.url));
-const GENERATOR = fileURLToPath(new URL("../../../server/generator", import.meta.url));
 export const EXAMINATIONS = 1_000;
 
 /** Numbers of claims to measure at: `BENCH_CLAIMS`, such as 10000,100000,1000000. */
@@ -21,11 +21,12 @@ export const sizes = (otherwise = "10000,100000"): readonly number[] =>
 /** What made-up graphs are measured on, unless a bench says otherwise. */
 export const wishesOf = (claims: number, claimsATerm = 4): Wishes => ({ claims, claimsATerm, seed: 1 });
 
-/** A folder for what was made of these wishes by the generator as it is now, kept from run to run. */
+/** A folder for what was made of these wishes, kept from run to run as long as the generator makes the same. */
 export function folderOf(wishes: Wishes): string {
-  const code = createHash("sha256");
-  for (const file of readdirSync(GENERATOR).sort()) code.update(readFileSync(join(GENERATOR, file)));
-  const version = code.digest("hex").slice(0, 8);
+  const sample = createHash("sha256");
+  for (const lines of printGraph(wishesOf(1_000))) sample.update(lines);
+  for (const lines of printPieces(wishesOf(1_000), 3)) sample.update(lines);
+  const version = sample.digest("hex").slice(0, 8);
   return join(CACHE, `${wishes.claims}-${wishes.claimsATerm}-${wishes.seed}-${version}`);
 }
 
