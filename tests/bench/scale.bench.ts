@@ -1,17 +1,14 @@
-import { join } from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import { ASSUMED } from "#server/domain/assumptions.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import type { NeighbourhoodAsk } from "#server/domain/neighbourhood.ts";
 import type { Store } from "#server/ports/store.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
-import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { examinePiece } from "#server/use-cases/ask/examine-piece.ts";
 import { isRefusal } from "#server/use-cases/refusal.ts";
-import { answered } from "#tests/support/expect-answer.ts";
 import { quantile, sayFigure } from "./figure.ts";
 import { type Bench, median, type Ratio, timesOf } from "./measure.ts";
-import { dataFolderOf, piecesOf, sizes, wishesOf } from "./scale/bench-graph.ts";
+import { openMirrored, piecesOf, sizes, wishesOf } from "./scale/bench-graph.ts";
 import { openBenchNeo4j, storeOn } from "./scale/bench-neo4j.ts";
 
 const PIECES = 60;
@@ -36,12 +33,14 @@ export const bench: Bench = async () => {
 async function measureAt(claims: number): Promise<number> {
   const wishes = wishesOf(claims);
   const pieces = piecesOf(wishes, PIECES);
-  const sqlite = answered(
-    await openSqliteStore(join(await dataFolderOf(wishes), "scribeline.sqlite"), { readOnly: true }),
-  );
+  const { store: sqlite, mirrored, close } = await openMirrored(wishes);
   const server = await openBenchNeo4j(wishes, "store");
   const neo4j = server && (await storeOn(server, sqlite));
-  const stores: Readonly<Record<string, Store>> = { SQLite: sqlite, ...(neo4j ? { Neo4j: neo4j } : {}) };
+  const stores: Readonly<Record<string, Store>> = {
+    "the mirror": mirrored,
+    SQLite: sqlite,
+    ...(neo4j ? { Neo4j: neo4j } : {}),
+  };
   try {
     const asks = pieces.map((piece) => askFor(piece, ASSUMED));
     await compare(stores, asks, claims);
@@ -56,11 +55,11 @@ async function measureAt(claims: number): Promise<number> {
       console.log(
         `    ${name}: median ${median(each).toFixed(2)} ms, 95 of 100 within ${quantile(each, 0.95).toFixed(2)} ms`,
       );
-    return await measureReports(sqlite, pieces, claims);
+    return await measureReports(mirrored, pieces, claims);
   } finally {
     await neo4j?.close();
     await server?.stop();
-    await sqlite.close();
+    await close();
   }
 }
 

@@ -16,7 +16,7 @@ const fresh = (): string => mkdtempSync(join(root, "data-"));
 const file = join(root, "file.jsonl");
 let things = 0;
 beforeAll(() => {
-  writeFileSync(file, [...printGraph({ claims: 3_000, claimsATerm: 4, seed: 3, examinations: 0 })].join(""));
+  writeFileSync(file, [...printGraph({ claims: 3_000, claimsATerm: 4, seed: 3 })].join(""));
   things = readFileSync(file, "utf8").trimEnd().split("\n").length;
 });
 

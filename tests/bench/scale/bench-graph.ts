@@ -8,6 +8,9 @@ import { makePiece } from "#server/generator/make-piece.ts";
 import { printGraph, printPieces } from "#server/generator/print-graph.ts";
 import { worldOf } from "#server/generator/world.ts";
 import { writeGraph } from "#server/generator/write-graph.ts";
+import type { Store } from "#server/ports/store.ts";
+import { mirroredStore } from "#server/stores/mirror/mirrored-store.ts";
+import { openMirror } from "#server/stores/mirror/open-mirror.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 
@@ -53,4 +56,28 @@ export async function dataFolderOf(wishes: Wishes): Promise<string> {
 export function piecesOf(wishes: Wishes, count: number): readonly Piece[] {
   const world = worldOf(planGraph(wishes));
   return Array.from({ length: count }, (_, n) => makePiece(world, n + 1).piece);
+}
+
+/** The store of such a graph to read from, with a mirror in front that is built. */
+export async function openMirrored(wishes: Wishes): Promise<Mirrored> {
+  const path = join(await dataFolderOf(wishes), "scribeline.sqlite");
+  const store = answered(await openSqliteStore(path, { readOnly: true }));
+  const mirror = openMirror(store, {
+    log: (line) => console.log(`  ${JSON.stringify(line)}`),
+    checkEvery: 0,
+  });
+  await mirror.built;
+  return {
+    ...{ store, mirrored: mirroredStore(store, mirror) },
+    close: async () => {
+      await mirror.stop();
+      await store.close();
+    },
+  };
+}
+
+export interface Mirrored {
+  readonly store: Store;
+  readonly mirrored: Store;
+  close(): Promise<void>;
 }

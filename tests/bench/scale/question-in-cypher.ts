@@ -49,7 +49,12 @@ const VARIANTS: Readonly<Record<string, (maxDepth: number) => string>> = {
     MATCH (f) ((a:Concept)-[:SUBJECT_OF]->(k:Lead WHERE k.region IS NULL OR k.region IN scope)-[:HAS_OBJECT]->(b:Concept)){0,${maxDepth}} (x)
     WHERE all(i IN range(0, size(b) - 1) WHERE NOT b[i] IN a[0..i + 1])
     ${ends("x", "[step IN k | step.id]")}`,
-  "all in one list": (maxDepth) => `${SCOPE}
+  "over claims as nodes, in one list": (maxDepth) => `${SCOPE}
+    MATCH (f:Concept WHERE f.n IN $features)
+    MATCH (f) ((a:Concept)-[:SUBJECT_OF]->(k:Lead WHERE k.region IS NULL OR k.region IN scope)-[:HAS_OBJECT]->(b:Concept)){0,${maxDepth}} (x)-[:DATED]->(d:Date WHERE d.region IS NULL OR d.region IN above)
+    WHERE all(i IN range(0, size(b) - 1) WHERE NOT b[i] IN a[0..i + 1])
+    RETURN collect([f.n, [step IN k | step.id], d.id, d.hi < $first OR d.lo > $last])`,
+  "over relationships, in one list": (maxDepth) => `${SCOPE}
     MATCH (f:Concept WHERE f.n IN $features)
     MATCH (f) ((a)-[r:NEEDS WHERE r.region IS NULL OR r.region IN scope]->(b)){0,${maxDepth}} (x)-[:DATED]->(d:Date WHERE d.region IS NULL OR d.region IN above)
     WHERE all(i IN range(0, size(b) - 1) WHERE NOT b[i] IN a[0..i + 1])
@@ -122,10 +127,9 @@ function asksOf(driver: Driver, database: string): Readonly<Record<string, AskSe
         },
         { database, routing: neo4j.routing.READ },
       );
-      const rows =
-        name === "all in one list"
-          ? (records[0]?.get(0) as Answer[])
-          : records.map((record) => record.values() as unknown as Answer);
+      const rows = name.endsWith("in one list")
+        ? (records[0]?.get(0) as Answer[])
+        : records.map((record) => record.values() as unknown as Answer);
       return findingsOf(
         question,
         [...rows].map((row) => pathOf([...row] as unknown as Answer)),
