@@ -283,11 +283,11 @@ describe("a server that stops", () => {
     const store = {
       ...base,
       terms: async (...args: Parameters<typeof base.terms>) => {
-        await new Promise((resolve) => setTimeout(resolve, 150));
+        await new Promise((resolve) => setTimeout(resolve, 900));
         return base.terms(...args);
       },
     };
-    const server = await openHttp([sawGraph], { deadline: 100 }, store);
+    const server = await openHttp([sawGraph], { deadline: 1500 }, store);
     const { text } = await post(server.url, {
       query: '{ term(id: "region.london") { label broader { label broader { label } } } }',
     });

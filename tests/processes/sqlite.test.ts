@@ -32,7 +32,9 @@ it("[S19] two servers that start on a file of an earlier version bring it up to 
       sequence: 1,
     });
   const store = answered(await openSqliteStore(storeFile(data)));
-  expect(await store.writesAfter(0, 9)).toEqual([{ sequence: 1, revision: 3, restored: true }]);
+  const [first, ...more] = await store.writesAfter(0, 9);
+  expect(first).toMatchObject({ sequence: 1, revision: 3, restored: true });
+  expect(more).toEqual([]);
   expect(await store.verify()).toMatchObject({ revisions: 3 });
   await store.close();
   for (const server of servers) server.kill("SIGTERM");
