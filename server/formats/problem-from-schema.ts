@@ -76,11 +76,13 @@ function subjectOf(steps: readonly (string | number)[]): string {
 /** One failed rule of a schema as a problem: the place, what is wrong there, what to do. */
 export function problemFromSchema(error: ErrorObject): Problem {
   const steps = stepsOf(error.instancePath);
-  if (error.keyword === "const" && error.instancePath === "/version")
+  if (/^(const|enum)$/.test(error.keyword) && error.instancePath === "/version") {
+    const read = [error.params["allowedValue"] ?? error.params["allowedValues"]].flat().join(", ");
     return problem(
       "OTHER_VERSION",
-      `It is of version ${shown(error.data)}, and this program reads version ${error.params["allowedValue"]}; use the program that wrote it, or a newer one.`,
+      `It is of version ${shown(error.data)}, and this program reads version ${read}; use the program that wrote it, or a newer one.`,
       steps,
     );
+  }
   return problem("WRONG_FORMAT", `${subjectOf(steps)} ${complaint(error)}.`, steps);
 }

@@ -12,10 +12,13 @@ import { answered } from "#tests/support/expect-answer.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
 import { dumpOf } from "#tests/support/read-all.ts";
 import { openTemporary } from "#tests/support/temporary-store.ts";
+import { keptDumps } from "../suite/kept-dumps.ts";
 
 const bytesOf = async (store: Store): Promise<string> => (await dumpOf(store)).map(dumpLine).join("");
 
 onNeo4j("moving a store", (server) => {
+  keptDumps("neo4j", () => server.open());
+
   it("[S8] from a file to a server and back gives the same bytes, whatever the graph", async () => {
     await fc.assert(
       fc.asyncProperty(anyHistory, fc.nat(3), async ({ changes }, versions) => {

@@ -57,7 +57,7 @@ describe("a dump file", () => {
     const store = openMemoryStore();
     const file = join(folder, "dump.jsonl.zst");
     writeFileSync(file, packed);
-    expect(await restoreDump(store, file)).toEqual({ records: 4 });
+    expect(await restoreDump(store, file)).toEqual({ records: 6 });
     expect((await dumpOf(store)).map(dumpLine).join("")).toBe(dump);
     const isRefused = async (bytes: Uint8Array): Promise<void> => {
       writeFileSync(file, bytes);
@@ -76,17 +76,17 @@ describe("a dump file", () => {
   });
 
   it("[S8] is restored as it was written", async () => {
-    expect(await restored(dump)).toEqual({ records: 4 });
+    expect(await restored(dump)).toEqual({ records: 6 });
   });
 
   it("[S9] is refused wherever it breaks off", async () => {
     const bytes = Buffer.from(dump);
     for (let length = 0; length < bytes.length; length += 7)
       expect(refusedWith(await restored(bytes.subarray(0, length)))).toMatch(/DAMAGED_DUMP|WRONG_FORMAT/);
-    expect(await restored(dump.slice(0, -1))).toMatchObject({ code: "DAMAGED_DUMP", path: [4] });
+    expect(await restored(dump.slice(0, -1))).toMatchObject({ code: "DAMAGED_DUMP", path: [6] });
     expect(await restored(dump.slice(0, dump.lastIndexOf("{")))).toMatchObject({
       code: "DAMAGED_DUMP",
-      path: [3],
+      path: [5],
     });
   });
 
@@ -107,7 +107,7 @@ describe("a dump file", () => {
     ["a blank line", "WRONG_FORMAT", () => "\n"],
     ["not a dump", "WRONG_FORMAT", () => '{"format":"scribeline/piece","version":1}\n'],
     ["something else", "WRONG_FORMAT", () => "Dear colleague,\n"],
-    ["of another version", "OTHER_VERSION", () => dump.replace('"version":1}', '"version":2}')],
+    ["of another version", "OTHER_VERSION", () => dump.replace('"version":2}', '"version":99}')],
     ["with npm's banner before it", "WRONG_FORMAT", () => `\n> scribeline@0.1.0 dump\n${dump}`],
     ["with a byte order mark", "WRONG_FORMAT", () => `\uFEFF${dump}`],
     ["with Windows line ends", "DAMAGED_DUMP", () => dump.replaceAll("\n", "\r\n")],
