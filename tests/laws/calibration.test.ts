@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import type { StateOdds } from "#server/domain/weighing/odds.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { credibleYears } from "#server/reasoning/dates/credible-years.ts";
 import type { Factor, Group, Model } from "#server/reasoning/dates/model.ts";
 import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
 import { meanAfter } from "#server/reasoning/dates/shape.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 /**
  * Simulation-based calibration (Talts, Betancourt, Simpson, Vehtari & Gelman, "Validating Bayesian Inference Algorithms with

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ASSUMED } from "#server/domain/assumptions.ts";
 import type { OriginCount } from "#server/domain/weighing/origins.ts";
 import type { Span } from "#server/domain/years.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { readSubject } from "#server/reasoning/check.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { readOrigins } from "#server/reasoning/origins/read-origins.ts";
@@ -10,7 +11,6 @@ import { type AnyOrigins, anyOrigins, originsAsPiece } from "#tests/support/any-
 import { aClaim } from "#tests/support/build-claim.ts";
 import { aTerm, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 function originsOf(drawn: AnyOrigins): OriginCount {
   const { piece, claims } = originsAsPiece(drawn);

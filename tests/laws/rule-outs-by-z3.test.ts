@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Atom } from "#server/domain/report.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { openZ3, type Z3, type Z3Question } from "#tests/oracles/z3-of-a-sketch.ts";
 import { anySketch, QUARTERS } from "#tests/support/any-sketch.ts";
 import { aTree } from "#tests/support/build-neighbourhood.ts";
 import { examineSketch } from "#tests/support/examine-sketch.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 const TERMS = aTree("region", { world: { east: {}, north: {}, west: {} } });
 const INSTANCES = 220;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { ASSUMED_ODDS } from "#server/domain/weighing/assumed-odds.ts";
 import type { Mends } from "#server/domain/weighing/mends.ts";
+import { randomSource } from "#server/generator/random-source.ts";
 import { readMends } from "#server/reasoning/mends/read-mends.ts";
 import type { ClaimSketch } from "#tests/support/build-claim.ts";
 import { listedTexts, mendSketch, subjectOfSketch } from "#tests/support/mend-sketch.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 /** Nothing that JSON cannot carry, and a bound that keeps its word. */
 function expectSane(mends: Mends): void {

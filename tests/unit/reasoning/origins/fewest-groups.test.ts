@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { randomSource } from "#server/generator/random-source.ts";
 import { fewestGroups } from "#server/reasoning/origins/fewest-groups.ts";
 import { forcedPairs } from "#server/reasoning/origins/forced-pairs.ts";
 import { largestCliques } from "#server/reasoning/origins/largest-cliques.ts";
 import { noBits, type OriginPuzzle, originPuzzle, setBit } from "#server/reasoning/origins/origin-puzzle.ts";
-import { randomSource } from "#server/generator/random-source.ts";
 
 const ENOUGH = 1_000_000;
 
