@@ -21,13 +21,27 @@ async function dumpToFile(store: Store, file: string): Promise<Problem | undefin
     return undefined;
   } catch (failure) {
     await rm(part, { force: true });
-    const { code, message } = failure as NodeJS.ErrnoException;
-    if (code === undefined || !/^E[A-Z]+$/.test(code)) throw failure;
-    return problem(
-      "UNREADABLE_FILE",
-      `${file} cannot be written (${message}); make room, or name another file.`,
-    );
+    return cannotWrite(file, failure);
   }
+}
+
+async function dumpToStdout(store: Store): Promise<Problem | undefined> {
+  try {
+    await writeDump(store, process.stdout);
+    return undefined;
+  } catch (failure) {
+    if ((failure as NodeJS.ErrnoException).code === "EPIPE") return undefined;
+    return cannotWrite("Standard output", failure);
+  }
+}
+
+function cannotWrite(what: string, failure: unknown): Problem {
+  const { code, message } = failure as NodeJS.ErrnoException;
+  if (code === undefined || !/^E[A-Z]+$/.test(code)) throw failure;
+  return problem(
+    "UNREADABLE_FILE",
+    `${what} cannot be written (${message}); make room, or name another file.`,
+  );
 }
 
 /** npm prints two lines of its own to stdout unless it is told to be silent; they would make the dump a damaged one. */
@@ -50,9 +64,9 @@ async function main(): Promise<void> {
   const store = await openStore(config, { readOnly: true });
   if (isProblem(store)) return refuse(store);
   try {
-    if (file === undefined) return await writeDump(store, process.stdout);
-    const refusal = await dumpToFile(store, file);
+    const refusal = await (file === undefined ? dumpToStdout(store) : dumpToFile(store, file));
     if (refusal !== undefined) return refuse(refusal);
+    if (file === undefined) return;
     process.stderr.write(`Dumped the store of ${printPlace(config)} to ${file}\n`);
   } finally {
     await store.close();

@@ -13,6 +13,8 @@ import { runBackups } from "./run-backups.ts";
  * `-- --no-build` it serves the client as it was last built, for work on it with `npm run dev` beside the server.
  */
 async function start(): Promise<void> {
+  // What is said there is for people; a full disk behind it must not end the server.
+  process.stdout.on("error", () => {});
   const config = readConfig(process.env);
   if (!("port" in config)) return fail(...config.map((problem) => problem.message));
   const { values } = parseArgs({ options: { "no-build": { type: "boolean", default: false } } });

@@ -10,12 +10,22 @@ export interface Clients {
   answers(count: number): Promise<void>;
   /** Until so many more were acknowledged, of those sent from now on. */
   kept(count: number): Promise<void>;
+  /** Until so many more were refused with this code. */
+  refused(code: string, count: number): Promise<void>;
   /** No write is begun any more; resolves when the last has its answer. */
   stop(): Promise<void>;
   /** Longest time until an answer, in milliseconds. */
   slowest(): number;
   /** Answers without a code of ours, and hangs. */
   readonly untyped: readonly string[];
+}
+
+/** So many answers of a kind, to writes sent from then on. */
+interface Hope {
+  left: number;
+  readonly isFor: (answer: Answer) => boolean;
+  readonly since: number;
+  readonly resolve: () => void;
 }
 
 /** Examinations that clients know of, with the version they have seen last. */
@@ -52,7 +62,10 @@ export function runClients({
   const untyped: string[] = [];
   let [isStopped, answered, slowest, newest] = [false, 0, 0, 0];
   const waiting: { readonly count: number; readonly resolve: () => void }[] = [];
-  const hoping = new Set<{ left: number; readonly since: number; readonly resolve: () => void }>();
+  const hoping = new Set<Hope>();
+
+  const hopeFor = (left: number, isFor: Hope["isFor"]): Promise<void> =>
+    new Promise((resolve) => hoping.add({ left, isFor, since: performance.now(), resolve }));
 
   const client = async (number: number): Promise<void> => {
     for (let n = 0; !isStopped; n++) {
@@ -68,7 +81,7 @@ export function runClients({
       if (answer.is === "kept" && answer.revision) newest = Math.max(newest, answer.revision.number);
       answered++;
       for (const each of hoping)
-        if (answer.is === "kept" && begun >= each.since && --each.left === 0) each.resolve();
+        if (each.isFor(answer) && begun >= each.since && --each.left === 0) each.resolve();
       for (const each of waiting) if (answered >= each.count) each.resolve();
       if (answer.is === "unanswered") await new Promise((resolve) => setTimeout(resolve, pause));
     }
@@ -79,7 +92,8 @@ export function runClients({
     slowest: () => slowest,
     answers: (count) =>
       answered >= count ? Promise.resolve() : new Promise((resolve) => waiting.push({ count, resolve })),
-    kept: (count) => new Promise((resolve) => hoping.add({ left: count, since: performance.now(), resolve })),
+    kept: (count) => hopeFor(count, ({ is }) => is === "kept"),
+    refused: (code, count) => hopeFor(count, (answer) => answer.is === "refused" && answer.code === code),
     stop: async () => {
       isStopped = true;
       await Promise.all(running);

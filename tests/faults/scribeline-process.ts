@@ -24,8 +24,9 @@ const SCRIPT = "tests/faults/serve-scribeline.ts";
 export async function startScribeline(
   settings: Readonly<Record<string, string>>,
   preload: readonly string[] = [],
+  stderr: "pipe" | number = "pipe",
 ): Promise<ScribelineProcess> {
-  const begun = beginScribeline(settings, preload);
+  const begun = beginScribeline(settings, preload, stderr);
   const doors = await begun.ready;
   if ("exit" in doors) throw new Error(`The server did not start (${doors.exit}): ${doors.err}${doors.out}`);
   return { ...doors, ...begun.process };
@@ -35,9 +36,10 @@ export async function startScribeline(
 export function beginScribeline(
   settings: Readonly<Record<string, string>>,
   preload: readonly string[] = [],
+  stderr: "pipe" | number = "pipe",
 ): { readonly ready: Promise<Doors | Ended>; readonly process: Omit<ScribelineProcess, keyof Doors> } {
   const args = preload.flatMap((file) => ["--import", file]);
-  const { child, ended, said } = runNode([...args, SCRIPT], { SCRIBELINE_PORT: "0", ...settings });
+  const { child, ended, said } = runNode([...args, SCRIPT], { SCRIBELINE_PORT: "0", ...settings }, stderr);
   const end = async (signal: "SIGKILL" | "SIGTERM"): Promise<number | null> => {
     if (child.exitCode === null && child.signalCode === null) {
       child.kill(signal);
