@@ -21,7 +21,10 @@ export interface StoreState {
   readonly stagedSteps: number;
 }
 
-/** For how long a write of several transactions keeps others out after its last one, in milliseconds. */
+/**
+ * For how long a write of several transactions keeps others out after its last one, in milliseconds by the clock of the
+ * server. A lease that runs longer than two of these was taken before that clock was set back, and is over.
+ */
 const LEASE = 60_000;
 
 /**
@@ -33,7 +36,9 @@ export async function lockStore(run: Run, key: string): Promise<StoreState> {
   const [state] = await run<StoreState>(
     `MATCH (s:Store {name: $store})
      RETURN s.revision AS revision, s.sequence AS sequence, s.head AS head, s.stagedBy AS stagedBy,
-       s.stagedUntil > timestamp() AS isStaging, coalesce(s.stagedSteps, 0) AS stagedSteps`,
+       timestamp() < s.stagedUntil AND s.stagedUntil <= timestamp() + 2 * $lease AS isStaging,
+       coalesce(s.stagedSteps, 0) AS stagedSteps`,
+    { lease: LEASE },
   );
   if (state === undefined) throw new Error("The node of the store is gone");
   return state;

@@ -53,9 +53,14 @@ export function wrapDatabase(raw: DatabaseSync, { patience = 0, release = () => 
   };
   let last: Promise<unknown> = Promise.resolve();
   /** Tries until it can begin; what is done inside ends in the same turn. */
-  const transact = async <Answer>(begin: string, what: () => Answer): Promise<Done<Answer>> => {
+  const transact = async <Answer>(
+    begin: string,
+    what: () => Answer,
+    asked = performance.now(),
+  ): Promise<Done<Answer>> => {
     let busy: Done<Answer> | undefined;
-    const done = await tryInTime(patience, (): Done<Answer> | undefined => {
+    const left = asked + patience - performance.now();
+    const done = await tryInTime(left, (): Done<Answer> | undefined => {
       try {
         raw.exec(begin);
         return { answer: what() };
@@ -87,12 +92,15 @@ export function wrapDatabase(raw: DatabaseSync, { patience = 0, release = () => 
       return done.answer;
     },
     write: (what) => {
+      // The time in which it waits for those before it counts.
+      const asked = performance.now();
       const written = last.then(async () => {
-        const done = await transact("BEGIN IMMEDIATE", () => {
+        const whole = () => {
           const answer = what();
           if (!isProblem(answer)) raw.exec("COMMIT");
           return answer;
-        });
+        };
+        const done = await transact("BEGIN IMMEDIATE", whole, asked);
         if (!("failure" in done)) return done.answer;
         const failed = asStoreFailed(done.failure);
         if (failed instanceof StoreFailed) return failed.problem;

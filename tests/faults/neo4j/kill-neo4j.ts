@@ -39,7 +39,7 @@ export const killNeo4j: Fault = {
         await new Promise((resolve) => setTimeout(resolve, random.below(100)));
         const isGentle = random.chance(0.2);
         await (isGentle ? neo4j.end() : neo4j.kill());
-        await new Promise((resolve) => setTimeout(resolve, random.below(6_000)));
+        await new Promise((resolve) => setTimeout(resolve, random.below(kills === 1 ? 1_000 : 6_000)));
         await neo4j.startAgain();
         counts = addCounts(counts, { faults: 1, also: { [isGentle ? "told to end" : "killed"]: 1 } });
       }

@@ -133,6 +133,23 @@ onNeo4j("several programs on one store", (server) => {
     await other.close();
   });
 
+  it("[T10] does not wait for a lease that the clock of the server was set back from", async () => {
+    const [one, other, store] = await two({ patience: 200 });
+    const lease = async (until: string): Promise<void> => {
+      await server.run(
+        `MATCH (s:Store {name: $store}) SET s.stagedBy = "another", s.stagedUntil = timestamp() + ${until}`,
+        { store },
+      );
+    };
+    await lease("2 * 60000 - 5000");
+    expect(refusedWith(await one.commit(aCommit(adding(saw))))).toBe("STORE_LOCKED");
+    await lease("24 * 3600000");
+    answered(await one.commit(aCommit(adding(saw))));
+    expect(await other.verify()).toMatchObject({ revisions: 1 });
+    await one.close();
+    await other.close();
+  });
+
   it("[S45] waits with a write for one that writes much", async () => {
     const [one, other] = await two({ rowsAtOnce: 50 });
     const terms = Array.from({ length: 400 }, (_, n) => aTerm(`tool.t${n}`));
