@@ -235,6 +235,23 @@ describe("[S16] several writers", () => {
     await store.close();
   });
 
+  it("[T5] refuse all that wait when the patience of each has ended, not one after the other", async () => {
+    const path = temporaryPath();
+    const store = answered(await openSqliteStore(path, { patience: 300 }));
+    const other = new DatabaseSync(path);
+    other.exec("BEGIN IMMEDIATE");
+    const begun = performance.now();
+    const answers = await Promise.all(
+      Array.from({ length: 30 }, (_, n) => store.commit(aCommit(adding(aTerm(`tool.t${n}`))))),
+    );
+    expect(new Set(answers.map(refusedWith))).toEqual(new Set(["STORE_LOCKED"]));
+    // One after the other takes nine seconds.
+    expect(performance.now() - begun).toBeLessThan(5_000);
+    other.exec("ROLLBACK");
+    other.close();
+    await store.close();
+  });
+
   it("refuse to open a new store while another program holds its file", async () => {
     const path = temporaryPath();
     const other = new DatabaseSync(path);
