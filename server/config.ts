@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { isIP } from "node:net";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
@@ -6,8 +7,10 @@ import { ADDRESS_FORM, type Neo4jAddress, readNeo4jAddress } from "./stores/neo4
 
 /** The settings of one server. */
 export interface Config {
-  /** A loopback address, the only one it listens on. */
-  readonly address: Loopback;
+  /** The one address that it listens on; one that is no loopback address only with accounts and TLS in front. */
+  readonly address: string;
+  /** Whether one has to sign in. */
+  readonly accounts: boolean;
   /** 0 takes a free one. */
   readonly port: number;
   /** Under which a proxy in front of it is reached by browsers, like `https://graph.museum.example`; beside its own machine's names. */
@@ -36,7 +39,6 @@ export interface Config {
 }
 
 const LOOPBACKS = ["127.0.0.1", "::1"] as const;
-export type Loopback = (typeof LOOPBACKS)[number];
 
 const WEB_FOLDER = fileURLToPath(new URL("../web/dist", import.meta.url));
 
@@ -76,10 +78,12 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
     return otherwise;
   };
   const neo4j = sound(readStore(env), undefined);
+  const accounts = sound(readSwitch(env, "SCRIBELINE_ACCOUNTS", "off"), false);
+  const origins = sound<readonly string[]>(readOrigins(env["SCRIBELINE_ORIGINS"]), []);
   const config: Config = Object.freeze({
     ...(neo4j === undefined ? {} : { neo4j }),
-    address: sound(readAddress(env["SCRIBELINE_ADDRESS"]), LOOPBACKS[0]),
-    origins: sound<readonly string[]>(readOrigins(env["SCRIBELINE_ORIGINS"]), []),
+    ...{ accounts, origins },
+    address: sound(readAddress(env["SCRIBELINE_ADDRESS"], accounts, origins), LOOPBACKS[0]),
     port: number("SCRIBELINE_PORT"),
     dataFolder: resolve(env["SCRIBELINE_DATA"]?.trim() || "data"),
     webFolder: WEB_FOLDER,
@@ -93,7 +97,7 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
       ...readFolder(env["SCRIBELINE_BACKUPS"]),
       ...{ hours: number("SCRIBELINE_BACKUP_HOURS"), keep: number("SCRIBELINE_BACKUPS_KEPT") },
     },
-    mirror: sound(readSwitch(env, "SCRIBELINE_MIRROR"), true),
+    mirror: sound(readSwitch(env, "SCRIBELINE_MIRROR", "on"), true),
   });
   const [first, ...rest] = problems;
   return first === undefined ? config : [first, ...rest];
@@ -134,25 +138,39 @@ const readFolder = (setting: string | undefined): { readonly folder?: string } =
   return folder === undefined ? {} : { folder: resolve(folder) };
 };
 
-/** On unless it is off. */
-function readSwitch(env: Env, name: string): boolean | Problem {
-  const text = env[name]?.trim() || "on";
+function readSwitch(env: Env, name: string, otherwise: "on" | "off"): boolean | Problem {
+  const text = env[name]?.trim() || otherwise;
   if (text === "on" || text === "off") return text === "on";
-  return problem("WRONG_FORMAT", `${name} is "${text}"; it has to be on or off. Leave it out for on.`, [
-    name,
-  ]);
+  return problem(
+    "WRONG_FORMAT",
+    `${name} is "${text}"; it has to be on or off. Leave it out for ${otherwise}.`,
+    [name],
+  );
 }
 
-function readAddress(setting: string | undefined): Loopback | Problem {
+/** Anything but loopback is refused until one has to sign in, and until the passwords come over TLS. */
+function readAddress(
+  setting: string | undefined,
+  accounts: boolean,
+  origins: readonly string[],
+): string | Problem {
   const text = setting?.trim() || LOOPBACKS[0];
-  return (
-    LOOPBACKS.find((address) => address === text) ??
-    problem(
-      "WRONG_FORMAT",
-      `SCRIBELINE_ADDRESS is "${text}"; it has to be 127.0.0.1 or ::1. There are no accounts yet: whoever reaches Scribeline can change everything, so it listens for its own machine alone. Others reach it through a proxy on this machine that asks for a password (docs/deploy.md).`,
-      ["SCRIBELINE_ADDRESS"],
-    )
-  );
+  const refusal = (why: string) =>
+    problem("WRONG_FORMAT", `SCRIBELINE_ADDRESS is "${text}"; ${why}`, ["SCRIBELINE_ADDRESS"]);
+  if (LOOPBACKS.some((address) => address === text)) return text;
+  if (isIP(text) === 0)
+    return refusal(
+      "it has to be an address of this machine in digits: 127.0.0.1, ::1, or one of its network.",
+    );
+  if (!accounts)
+    return refusal(
+      "without accounts it has to be 127.0.0.1 or ::1: whoever reaches Scribeline can change everything. Set SCRIBELINE_ACCOUNTS=on, so that people have to sign in (docs/deploy.md).",
+    );
+  if (!origins.some((origin) => origin.startsWith("https:")))
+    return refusal(
+      "passwords would go over the network in the clear. Put a proxy with TLS in front, and name it in SCRIBELINE_ORIGINS as https://… (docs/deploy.md).",
+    );
+  return text;
 }
 
 function readOrigins(setting: string | undefined): readonly string[] | Problem {

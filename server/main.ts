@@ -1,4 +1,5 @@
 import { randomInt } from "node:crypto";
+import type { IncomingMessage } from "node:http";
 import packageJson from "../package.json" with { type: "json" };
 import { keepResults } from "./again/keep-results.ts";
 import { openStandings } from "./again/open-standings.ts";
@@ -7,13 +8,14 @@ import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
-import { LOCAL_CALLER } from "./domain/people/caller.ts";
 import { followOwnWrites } from "./follower/follow-own-writes.ts";
 import { type Follower, followWrites } from "./follower/follow-writes.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
+import { readShown } from "./http/credentials.ts";
 import { endGently } from "./http/end-gently.ts";
 import { listen, printUrl } from "./http/listen.ts";
 import { operationNames } from "./http/operation-names.ts";
+import { serveAccount } from "./http/serve-account.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
@@ -22,6 +24,7 @@ import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
 import { tellStandings } from "./metrics/tell-standings.ts";
+import { openAccounts } from "./open-accounts.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -95,7 +98,10 @@ export async function startServer({
   await apollo.start();
   metrics.join("results", tellResults(results.counts));
   metrics.join("standings", tellStandings(standings));
-  const contextOfRequest = (stop: AbortSignal) =>
+  const accounts = openAccounts(config.accounts, {
+    ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
+  });
+  const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(
       {
         store: withinDeadline(metrics.store, config.deadline, now),
@@ -103,7 +109,7 @@ export async function startServer({
         now: () => new Date().toISOString(),
         ...{ newSuffix, weigher, results, standings },
       },
-      LOCAL_CALLER,
+      await accounts.callerOf(readShown(request.headers, config.origins)),
       stop,
     );
   const server = createHttpServer(
@@ -113,6 +119,7 @@ export async function startServer({
         reach: (sequence) => follower.reach(sequence, config.longestWait),
       }),
       web: serveWeb(config.webFolder),
+      account: serveAccount(accounts.answer, config),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
       checks: {
@@ -136,6 +143,7 @@ export async function startServer({
   };
   const ending = endGently(server, closeRest);
   try {
+    await accounts.begin(log);
     const port = await listen(server, config.port, config.address);
     return {
       url: printUrl(config.address, port),

@@ -10,6 +10,7 @@ import type { Context } from "./context.ts";
 import { formatError } from "./format-error.ts";
 import { legacyStatus } from "./legacy-status.ts";
 import { refuseCostly } from "./limits/refuse-costly.ts";
+import { refuseNobody } from "./refuse-nobody.ts";
 import { buildSchema } from "./schema.ts";
 
 /** Words and signs that a document can have. */
@@ -37,6 +38,7 @@ export const createApollo = (settings: {
     formatError: formatError(settings.log, settings.newSuffix),
     logger: loggerTo(settings.log),
     plugins: [
+      refuseNobody,
       refuseCostly(settings.highestCost),
       legacyStatus,
       ...(settings.plugins ?? []),

@@ -37,6 +37,14 @@ export const PROBLEM_CODES = [
   "NOT_ALLOWED",
   "WRONG_STATE",
   "UNKNOWN_PROPOSAL",
+  "SIGN_IN_REFUSED",
+  "TRY_LATER",
+  "WEAK_PASSWORD",
+  "NAME_TAKEN",
+  "LINK_USED_UP",
+  "UNKNOWN_PERSON",
+  "UNKNOWN_SESSION",
+  "LAST_OWNER",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 

@@ -4,6 +4,7 @@ import { answerError, answerJson, type Handler } from "./answer.ts";
 import { isOwnHost } from "./is-own-request.ts";
 import { type Check, readReadiness } from "./readiness.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
+import { ACCOUNT_PATH } from "./serve-account.ts";
 import { isFile } from "./serve-web.ts";
 
 /** What answers which paths. */
@@ -11,6 +12,7 @@ export interface Handlers {
   readonly graphql: Handler;
   readonly web: Handler;
   readonly metrics: Handler;
+  readonly account: Handler;
   /** Told of each request that begins; what it gives is told the status at the end, 0 if the asker was gone first. */
   readonly begin: (kind: "api" | "page" | "file" | "health" | "metrics") => (status: number) => void;
   /** What has to be so before requests are sent here, by name. */
@@ -39,6 +41,7 @@ export function createHttpServer(
           `This server answers as ${["127.0.0.1", "localhost", ...origins].join(", ")} only.`,
         );
       else if (path === "/graphql") await handlers.graphql(request, response);
+      else if (path.startsWith(ACCOUNT_PATH)) await handlers.account(request, response);
       else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });
       else if (path === "/readyz") {
@@ -66,7 +69,7 @@ export function createHttpServer(
 }
 
 function kindOf(path: string): Parameters<Handlers["begin"]>[0] {
-  if (path === "/graphql") return "api";
+  if (path === "/graphql" || path.startsWith(ACCOUNT_PATH)) return "api";
   if (path === "/metrics") return "metrics";
   if (path === "/healthz" || path === "/readyz") return "health";
   return isFile(path) ? "file" : "page";

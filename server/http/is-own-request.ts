@@ -13,6 +13,10 @@ export const isLoopbackHost = ({ host }: IncomingHttpHeaders): boolean =>
 export const isOwnHost = (headers: IncomingHttpHeaders, origins: readonly string[]): boolean =>
   isLoopbackHost(headers) || originsOf(headers.host, origins).length > 0;
 
+/** Tells whether browsers reach it by HTTPS under the name that the Host header has. */
+export const isReachedByHttps = (headers: IncomingHttpHeaders, origins: readonly string[]): boolean =>
+  originsOf(headers.host, origins).some((origin) => origin.startsWith("https:"));
+
 /**
  * Tells whether a request comes from our own page or from no page at all. Any page in a browser can send to the loopback
  * address; one from elsewhere, another port of this machine included, is foreign.

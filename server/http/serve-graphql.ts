@@ -10,7 +10,7 @@ import { readBody } from "./read-body.ts";
 /** Serves GraphQL over HTTP (the specification of that name) from an Apollo Server that has been started. */
 export function serveGraphql(
   apollo: ApolloServer<Context>,
-  createContext: (stop: AbortSignal) => Context,
+  createContext: (request: IncomingMessage, stop: AbortSignal) => Promise<Context>,
   { largestBody, origins }: { readonly largestBody: number; readonly origins: readonly string[] },
   reached: Reached,
 ): Handler {
@@ -39,7 +39,7 @@ export function serveGraphql(
         search: new URL(request.url ?? "/", "http://localhost").search,
         body: parsed.value,
       },
-      context: async () => createContext(whenGone(response)),
+      context: () => createContext(request, whenGone(response)),
     });
     for (const [name, value] of headers) response.setHeader(name, value);
     response.setHeader(SEQUENCE_HEADER, reached.sequence());

@@ -16,7 +16,7 @@ const PASSED_ON = [
 export const serveMetrics =
   (print: (accept: string) => Promise<{ readonly type: string; readonly text: string }>): Handler =>
   async (request, response) => {
-    if (!isOfThisMachine(request.headers))
+    if (!isOfThisMachine(request.headers) || !isLoopback(request.socket.remoteAddress))
       return answerError(response, 404, "NOT_FOUND", "There is no such page.");
     if (request.method !== "GET") {
       response.setHeader("Allow", "GET");
@@ -26,6 +26,8 @@ export const serveMetrics =
     response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-store" });
     response.end(text);
   };
+
+const isLoopback = (address: string | undefined): boolean => /^(?:::ffff:)?127\.|^::1$/.test(address ?? "");
 
 const isOfThisMachine = (headers: IncomingHttpHeaders): boolean =>
   isLoopbackHost(headers) &&

@@ -119,6 +119,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     ],
   },
   {
+    from: "server/secrets/",
+    folders: ["server/domain/", "server/ports/", "server/secrets/"],
+    packages: ["node:crypto", "node:util"],
+  },
+  {
     from: "server/http/",
     folders: ["server/ports/", "server/api/", "server/http/"],
     packages: [

@@ -39,6 +39,7 @@ export async function openHttp(
   const config: Config = {
     ...{
       address: "127.0.0.1",
+      accounts: false,
       port: 0,
       origins: [],
       dataFolder: "",

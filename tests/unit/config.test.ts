@@ -52,14 +52,42 @@ describe("the settings", () => {
     expect(problems).toMatchObject([{ path: ["SCRIBELINE_PORT"] }, { path: ["SCRIBELINE_DEADLINE"] }]);
   });
 
-  it.each(["0.0.0.0", "::", "10.0.0.7", "graph.museum.example", "127.0.0.1:80"])(
+  it.each(["graph.museum.example", "127.0.0.1:80"])("[H14] refuse %s, which is no address", (address) => {
+    const set = {
+      SCRIBELINE_ADDRESS: address,
+      SCRIBELINE_ACCOUNTS: "on",
+      SCRIBELINE_ORIGINS: "https://a.example",
+    };
+    expect(readConfig(set)).toMatchObject([{ code: "WRONG_FORMAT", path: ["SCRIBELINE_ADDRESS"] }]);
+  });
+
+  it("[H14] take an address of the network only with accounts, and with TLS in front", () => {
+    const address = { SCRIBELINE_ADDRESS: "0.0.0.0" };
+    const on = { SCRIBELINE_ACCOUNTS: "on" };
+    const https = { SCRIBELINE_ORIGINS: "https://graph.museum.example" };
+    expect(readConfig({ ...address, ...https })).toMatchObject([
+      { message: expect.stringMatching(/ACCOUNTS=on/) },
+    ]);
+    for (const origins of [{}, { SCRIBELINE_ORIGINS: "http://graph.lan" }])
+      expect(readConfig({ ...address, ...on, ...origins })).toMatchObject([
+        { message: expect.stringMatching(/in the clear/) },
+      ]);
+    expect(readConfig({ ...address, ...on, ...https })).toMatchObject({ address: "0.0.0.0", accounts: true });
+    expect(readConfig(on)).toMatchObject({ address: "127.0.0.1", accounts: true });
+    expect(readConfig({})).toMatchObject({ accounts: false });
+    expect(readConfig({ SCRIBELINE_ACCOUNTS: "yes" })).toMatchObject([{ path: ["SCRIBELINE_ACCOUNTS"] }]);
+  });
+
+  it.each(["0.0.0.0", "::", "10.0.0.7"])(
     "[H14] refuse %s as an address to listen on, and say what to do instead",
     (address) => {
       expect(readConfig({ SCRIBELINE_ADDRESS: address })).toMatchObject([
         {
           code: "WRONG_FORMAT",
           path: ["SCRIBELINE_ADDRESS"],
-          message: expect.stringMatching(/no accounts yet: .* a proxy .* asks for a password/),
+          message: expect.stringMatching(
+            /whoever reaches Scribeline can change everything. Set SCRIBELINE_ACCOUNTS=on/,
+          ),
         },
       ]);
     },

@@ -49,6 +49,8 @@ export function mayDo(caller: Caller | undefined, action: Action, about: About =
       "NOT_ALLOWED",
       `To ${action} takes the role of ${LEAST_ROLE[action]}; yours is ${caller.role}. Ask an owner of the house.`,
     );
+  if (caller.via === "token" && BY_HAND.includes(action))
+    return problem("NOT_ALLOWED", `A token cannot ${action}: sign in for it.`);
   if (!maySee(caller, about))
     return problem("NOT_ALLOWED", "This is not shown to you. Ask whoever made it to share it.");
   if (isOnesOwnOnly(action) && about.by !== undefined && about.by !== caller.id)
@@ -60,6 +62,15 @@ export function mayDo(caller: Caller | undefined, action: Action, about: About =
     );
   return undefined;
 }
+
+/** What only somebody who signed in does, so that a token that was lost makes no other and shuts nobody out. */
+const BY_HAND: readonly Action[] = [
+  "manage one's own account",
+  "ask for a token",
+  "manage people",
+  "read the audit",
+  "sign a checkpoint",
+];
 
 /** Tells whether a thing is shown to a caller. */
 export const maySee = (caller: Caller, { by, seenBy }: About): boolean =>

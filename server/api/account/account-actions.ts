@@ -1,0 +1,103 @@
+import { ROLES } from "../../domain/people/caller.ts";
+import type { Person } from "../../domain/people/person.ts";
+import type { SignInTries } from "../../ports/sign-in-tries.ts";
+import { acceptInvitation } from "../../use-cases/people/accept-invitation.ts";
+import { changePerson } from "../../use-cases/people/change-person.ts";
+import type { Found } from "../../use-cases/people/find-caller.ts";
+import { invite } from "../../use-cases/people/invite.ts";
+import { listPeople, lookAtOwnAccount } from "../../use-cases/people/look-at-people.ts";
+import { makeToken } from "../../use-cases/people/make-token.ts";
+import { changePassword, endOwn } from "../../use-cases/people/own-account.ts";
+import type { PeoplePorts } from "../../use-cases/people/people-ports.ts";
+import { readAudit } from "../../use-cases/people/read-audit.ts";
+import { signIn } from "../../use-cases/people/sign-in.ts";
+import { isRefusal } from "../../use-cases/refusal.ts";
+import type { Input } from "./read-input.ts";
+
+/** Who asks, and from where. */
+export interface Asking {
+  readonly found: Found | undefined;
+  readonly address?: string;
+}
+export type AccountPorts = PeoplePorts & { readonly tries: SignInTries };
+
+/** What an action answers; `session` is what the browser keeps from now on, null that it forgets what it has. */
+export interface Done {
+  readonly body: object;
+  readonly session?: string | null;
+}
+type Act = (ports: AccountPorts, input: Input, asking: Asking) => Promise<Done | undefined>;
+
+const answer = async (body: Promise<object>): Promise<Done> => ({ body: await body });
+const ended = async (body: Promise<object>): Promise<Done> => {
+  const done = await body;
+  return isRefusal(done) ? { body: done } : { body: done, session: null };
+};
+const signedIn = async (done: ReturnType<typeof signIn>): Promise<Done> => {
+  const signed = await done;
+  return isRefusal(signed) ? { body: signed } : { body: { person: signed.person }, session: signed.secret };
+};
+/** Nothing is done where something is wrong with what was sent. */
+const sound = (input: Input, act: () => Promise<Done>) =>
+  input.problems.length > 0 ? Promise.resolve(undefined) : act();
+
+/** What can be done without being signed in. */
+export const OPEN_ACTIONS: readonly string[] = ["who", "sign-in", "accept-invitation"];
+
+/** All that can be done with accounts, by the last word of the address. */
+export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
+  who: async (_, __, { found }) => ({ body: { accounts: true, caller: found?.caller ?? null } }),
+  "sign-in": (ports, input, { address }) => {
+    const typed = { signInName: input.text("signInName"), password: input.text("password") };
+    return sound(input, () =>
+      signedIn(signIn(ports, { ...typed, ...(address === undefined ? {} : { address }) })),
+    );
+  },
+  "accept-invitation": (ports, input) => {
+    const accepted = {
+      ...{ secret: input.text("secret"), signInName: input.text("signInName") },
+      ...{ name: input.text("name"), password: input.text("password") },
+    };
+    return sound(input, () => signedIn(acceptInvitation(ports, accepted)));
+  },
+  "sign-out": (ports, _, { found }) => ended(endOwn(ports, "session", found?.session ?? "")),
+  mine: (ports, _, { found }) => answer(lookAtOwnAccount(ports, found?.session)),
+  "change-password": (ports, input) => {
+    const typed = { before: input.text("before"), password: input.text("password") };
+    return sound(input, () => ended(changePassword(ports, typed)));
+  },
+  "end-session": (ports, input) => {
+    const id = input.text("id");
+    return sound(input, () => answer(endOwn(ports, "session", id)));
+  },
+  "make-token": (ports, input) => {
+    const asked = {
+      label: input.text("label"),
+      role: input.oneOf("role", ROLES),
+      days: input.number("days"),
+    };
+    return sound(input, () => answer(makeToken(ports, asked)));
+  },
+  "take-back-token": (ports, input) => {
+    const id = input.text("id");
+    return sound(input, () => answer(endOwn(ports, "token", id)));
+  },
+  people: (ports) => answer(listPeople(ports)),
+  invite: (ports, input) => {
+    const role = input.oneOf("role", ROLES);
+    return sound(input, () => answer(invite(ports, role)));
+  },
+  "change-person": (ports, input) => {
+    const id = input.text("id");
+    const version = input.number("expectedVersion");
+    const change: Partial<Pick<Person, "role" | "state">> = {
+      ...(input.has("role") ? { role: input.oneOf("role", ROLES) } : {}),
+      ...(input.has("state") ? { state: input.oneOf("state", ["active", "shut out"]) } : {}),
+    };
+    return sound(input, () => answer(changePerson(ports, id, version, change)));
+  },
+  audit: (ports, input) => {
+    const before = input.has("before") ? input.number("before") : undefined;
+    return sound(input, () => answer(readAudit(ports, before)));
+  },
+};

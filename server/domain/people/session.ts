@@ -1,0 +1,32 @@
+import type { Card, CardWrite } from "../card.ts";
+
+/** A browser that somebody signed in with. Its card's id is the hash of what the browser holds. */
+export interface Session {
+  readonly person: string;
+  /** ISO 8601 times in UTC; `seenAt` is at most `SEEN_EVERY` behind. */
+  readonly madeAt: string;
+  readonly seenAt: string;
+}
+export const SESSION_CARD = "session";
+
+const MINUTE = 60_000;
+/** Milliseconds without a request after which it ends; from the sign-in, whatever happens; between two notes of a request. */
+export const LONGEST_IDLE = 8 * 60 * MINUTE;
+export const LONGEST_SESSION = 7 * 24 * 60 * MINUTE;
+export const SEEN_EVERY = 5 * MINUTE;
+
+export const sessionOf = ({ body }: Card): Session => body as Session;
+
+export const sessionWrite = (id: string, expectedVersion: number, session: Session): CardWrite => ({
+  ...{ kind: SESSION_CARD, id, expectedVersion },
+  next: { keys: { person: [session.person] }, body: session },
+});
+
+/** Whether a session still holds. */
+export const isLive = ({ madeAt, seenAt }: Session, now: string): boolean =>
+  Date.parse(now) - Date.parse(madeAt) < LONGEST_SESSION &&
+  Date.parse(now) - Date.parse(seenAt) < LONGEST_IDLE;
+
+/** Whether it is time to note that it is used. */
+export const isToBeNoted = ({ seenAt }: Session, now: string): boolean =>
+  Date.parse(now) - Date.parse(seenAt) >= SEEN_EVERY;

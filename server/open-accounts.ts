@@ -1,0 +1,62 @@
+import { answerAccount } from "./api/account/answer-account.ts";
+import { type Caller, LOCAL_CALLER } from "./domain/people/caller.ts";
+import type { Shown } from "./http/credentials.ts";
+import type { Clock } from "./ports/clock.ts";
+import type { NewSuffix } from "./ports/ids.ts";
+import type { Log } from "./ports/log.ts";
+import type { Store } from "./ports/store.ts";
+import { countTries } from "./secrets/count-tries.ts";
+import { openSecrets } from "./secrets/open-secrets.ts";
+import { findCaller } from "./use-cases/people/find-caller.ts";
+import { inviteFirstOwner } from "./use-cases/people/invite.ts";
+import { isRefusal } from "./use-cases/refusal.ts";
+
+type Answer = ReturnType<typeof answerAccount>;
+
+/** Who sends a request, and what there is to do with accounts. */
+export interface Accounts {
+  readonly callerOf: (shown: Shown) => Promise<Caller | undefined>;
+  readonly answer: (
+    action: string,
+    value: unknown,
+    from: { readonly shown: Shown; readonly address: string | undefined },
+  ) => Answer;
+  /** Tells in the log, where there is no owner yet, the secret that the first comes in by. */
+  readonly begin: (log: Log) => Promise<void>;
+}
+
+/** On a machine of one's own: whoever reaches it is its owner. */
+const NO_ACCOUNTS: Accounts = {
+  callerOf: async () => LOCAL_CALLER,
+  answer: async (action) =>
+    action === "who" ? { status: 200, body: { accounts: false, caller: LOCAL_CALLER } } : undefined,
+  begin: async () => {},
+};
+
+/** Accounts kept in a store, if they are on. */
+export function openAccounts(
+  isOn: boolean,
+  plain: { readonly store: Store; readonly now: Clock; readonly newSuffix: NewSuffix },
+): Accounts {
+  if (!isOn) return NO_ACCOUNTS;
+  const ports = { ...plain, secrets: openSecrets(), tries: countTries() };
+  return {
+    callerOf: async (shown) => (await findCaller(ports, shown))?.caller,
+    answer: async (action, value, { shown, address }) => {
+      const found = await findCaller(ports, shown);
+      const asking = { found, ...(address === undefined ? {} : { address }) };
+      return answerAccount({ ...ports, caller: found?.caller }, action, value, asking);
+    },
+    begin: async (log) => {
+      const invited = await inviteFirstOwner(ports);
+      if (invited === undefined) return;
+      if (isRefusal(invited))
+        return log({ level: "error", event: "no first owner", why: invited.refused[0].message });
+      log({
+        ...{ level: "info", event: "first owner", secret: invited.secret, until: invited.until },
+        message:
+          "There is no owner yet. Open /set-up, give this secret, and choose name and password. It serves once.",
+      });
+    },
+  };
+}

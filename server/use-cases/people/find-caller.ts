@@ -1,0 +1,69 @@
+import { type Caller, ROLES } from "../../domain/people/caller.ts";
+import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
+import { isLive, isToBeNoted, SESSION_CARD, sessionOf, sessionWrite } from "../../domain/people/session.ts";
+import { TOKEN_CARD, tokenOf } from "../../domain/people/token.ts";
+import type { PeoplePorts } from "./people-ports.ts";
+
+/** What a request shows of who sends it. */
+export interface Credentials {
+  /** What the cookie of a browser holds. */
+  readonly session?: string;
+  /** What a script sends. */
+  readonly token?: string;
+}
+export interface Found {
+  readonly caller: Caller;
+  /** Id of the session that it is known by. */
+  readonly session?: string;
+}
+
+/**
+ * Who sends a request; nobody if what it shows is forged, too old or was ended, or the person was shut out. A token goes before a
+ * cookie: a script that shows both is held to what the token may. The role is that of this moment.
+ */
+export async function findCaller(
+  ports: Omit<PeoplePorts, "caller" | "newSuffix">,
+  { session, token }: Credentials,
+): Promise<Found | undefined> {
+  if (token !== undefined) return findByToken(ports, token);
+  return session === undefined ? undefined : findBySession(ports, session);
+}
+
+async function findByToken(
+  { store, secrets, now }: Omit<PeoplePorts, "caller" | "newSuffix">,
+  secret: string,
+): Promise<Found | undefined> {
+  const card = await store.card(TOKEN_CARD, secrets.hash(secret));
+  const token = card && tokenOf(card);
+  if (token === undefined || token.until <= now()) return undefined;
+  const person = await activePerson(store, token.person);
+  if (person === undefined) return undefined;
+  const role = ROLES[Math.min(ROLES.indexOf(person.role), ROLES.indexOf(token.role))] ?? "reader";
+  return { caller: { id: person.id, role, via: "token" } };
+}
+
+async function findBySession(
+  { store, secrets, now }: Omit<PeoplePorts, "caller" | "newSuffix">,
+  secret: string,
+): Promise<Found | undefined> {
+  const id = secrets.hash(secret);
+  const card = await store.card(SESSION_CARD, id);
+  const session = card && sessionOf(card);
+  const at = now();
+  if (session === undefined || !isLive(session, at)) return undefined;
+  const person = await activePerson(store, session.person);
+  if (person === undefined) return undefined;
+  if (isToBeNoted(session, at))
+    // Where another request noted it at the same time, or it was just ended, this one need not.
+    await store.writeCards({
+      cards: [sessionWrite(id, card?.version ?? 0, { ...session, seenAt: at })],
+      deed: { by: person.id, at, did: "use session" },
+    });
+  return { caller: { id: person.id, role: person.role, via: "session" }, session: id };
+}
+
+async function activePerson(store: PeoplePorts["store"], id: string) {
+  const card = await store.card(PERSON_CARD, id);
+  const person = card && personOf(card);
+  return person?.state === "active" ? person : undefined;
+}

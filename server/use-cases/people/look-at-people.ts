@@ -1,0 +1,41 @@
+import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
+import { isLive, SESSION_CARD, sessionOf } from "../../domain/people/session.ts";
+import { TOKEN_CARD, tokenOf } from "../../domain/people/token.ts";
+import { readAll } from "../../ports/read-all.ts";
+import { refuseCaller } from "../acting.ts";
+import type { PeoplePorts } from "./people-ports.ts";
+import { nameOf } from "./sign-in-card.ts";
+
+/** All who have an account, by their names. */
+export async function listPeople(ports: PeoplePorts) {
+  const refusal = refuseCaller(ports, "see the people");
+  if (refusal) return refusal;
+  const cards = await readAll((page) => ports.store.listCards({ kind: PERSON_CARD }, page));
+  const people = cards.map(personOf).filter((one) => one !== undefined);
+  return { people: people.sort((a, b) => (a.name < b.name ? -1 : 1)) };
+}
+
+/** One's own account, with what gets in for it. `here` is the session that asks. */
+export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefined) {
+  const refusal = refuseCaller(ports, "manage one's own account");
+  if (refusal) return refusal;
+  const { store } = ports;
+  const id = ports.caller?.id ?? "";
+  const card = await store.card(PERSON_CARD, id);
+  const key = { name: "person", value: id };
+  const [sessions, tokens] = await Promise.all(
+    [SESSION_CARD, TOKEN_CARD].map((kind) => readAll((page) => store.listCards({ kind, key }, page))),
+  );
+  const now = ports.now();
+  return {
+    signInName: await nameOf(ports, id),
+    name: (card && personOf(card))?.name ?? "",
+    sessions: (sessions ?? [])
+      .map((one) => ({ id: one.id, isThis: one.id === here, ...sessionOf(one) }))
+      .filter((one) => isLive(one, now))
+      .map(({ person: _, ...session }) => session),
+    tokens: (tokens ?? [])
+      .map((one) => ({ id: one.id, ...tokenOf(one) }))
+      .map(({ person: _, ...token }) => token),
+  };
+}

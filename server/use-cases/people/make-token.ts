@@ -1,0 +1,31 @@
+import { ROLES, type Role } from "../../domain/people/caller.ts";
+import { readShownName } from "../../domain/people/sign-in-name.ts";
+import { LONGEST_TOKEN, tokenWrite } from "../../domain/people/token.ts";
+import { isProblem, problem } from "../../domain/problem.ts";
+import { refuseCaller, signed } from "../acting.ts";
+import type { Refusal } from "../refusal.ts";
+import type { Invited } from "./invite.ts";
+import { later, type PeoplePorts } from "./people-ports.ts";
+
+/** Makes a token for a script of one's own: for a role up to one's own, for 1 to 365 days, shown this once. */
+export async function makeToken(
+  ports: PeoplePorts,
+  { label, role, days }: { readonly label: string; readonly role: Role; readonly days: number },
+): Promise<Invited | Refusal> {
+  const refusal = refuseCaller(ports, "ask for a token");
+  if (refusal) return refusal;
+  const { caller, secrets, store } = ports;
+  const read = readShownName(label);
+  if (isProblem(read)) return { refused: [{ ...read, path: ["label"] }] };
+  if (caller === undefined || ROLES.indexOf(role) > ROLES.indexOf(caller.role))
+    return { refused: [problem("NOT_ALLOWED", "A token may do no more than you.", ["role"])] };
+  if (!Number.isInteger(days) || days < 1 || days > LONGEST_TOKEN)
+    return { refused: [problem("WRONG_FORMAT", `A token holds for 1 to ${LONGEST_TOKEN} days.`, ["days"])] };
+  const along = signed(ports, "make token");
+  const { at } = along.deed;
+  const secret = `scribeline_${secrets.newSecret()}`;
+  const until = later(at, days * 24 * 3_600_000);
+  const token = { person: caller.id, role, label: read, madeAt: at, until };
+  const written = await store.writeCards({ ...along, cards: [tokenWrite(secrets.hash(secret), token)] });
+  return isProblem(written) ? { refused: [written] } : { secret, until };
+}

@@ -1,0 +1,59 @@
+import { judgePassword } from "../../domain/people/judge-password.ts";
+import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
+import { SESSION_CARD } from "../../domain/people/session.ts";
+import type { TOKEN_CARD } from "../../domain/people/token.ts";
+import { isProblem, problem } from "../../domain/problem.ts";
+import { refuseCaller, signed } from "../acting.ts";
+import type { Refusal } from "../refusal.ts";
+import { endAllOf, type PeoplePorts } from "./people-ports.ts";
+import { tryLater } from "./sign-in.ts";
+import { nameOf, passwordOf, passwordWrite } from "./sign-in-card.ts";
+
+/** Takes a new password; the one before has to be said. All sessions of the person end, this one too. */
+export async function changePassword(
+  ports: PeoplePorts,
+  { before, password }: { readonly before: string; readonly password: string },
+): Promise<{ readonly changed: true } | Refusal> {
+  const refusal = refuseCaller(ports, "manage one's own account");
+  const id = ports.caller?.id ?? "";
+  if (refusal) return refusal;
+  const { secrets, store } = ports;
+  const kept = await passwordOf(ports, id);
+  const checked = await secrets.checkPassword(before, kept.phc);
+  if (checked === "busy") return { refused: [tryLater(5)] };
+  if (!checked.isRight) {
+    const written = await store.writeCards(signed(ports, "fail to change password", id));
+    if (isProblem(written)) return { refused: [written] };
+    return { refused: [problem("SIGN_IN_REFUSED", "That is not the password you have now.", ["before"])] };
+  }
+  const card = await store.card(PERSON_CARD, id);
+  const names = [await nameOf(ports, id), (card && personOf(card))?.name ?? ""].filter((name) => name !== "");
+  const weak = judgePassword(password, names, secrets.isCommonPassword);
+  if (weak) return { refused: [weak] };
+  const phc = await secrets.hashPassword(password);
+  if (phc === "busy") return { refused: [tryLater(5)] };
+  const cards = [passwordWrite(id, kept.version, phc), ...(await endAllOf(ports, id, { tokens: false }))];
+  const written = await store.writeCards({ ...signed(ports, "change password", id), cards });
+  return isProblem(written) ? { refused: [written] } : { changed: true };
+}
+
+/** Ends one session, or takes back one token, of one's own. */
+export async function endOwn(
+  ports: PeoplePorts,
+  kind: typeof SESSION_CARD | typeof TOKEN_CARD,
+  id: string,
+): Promise<{ readonly ended: true } | Refusal> {
+  const refusal = refuseCaller(ports, "manage one's own account");
+  if (refusal) return refusal;
+  const card = await ports.store.card(kind, id);
+  // Somebody else's is answered as if it were not there.
+  if (
+    (card?.body as { readonly person?: string } | undefined)?.person !== ports.caller?.id ||
+    card === undefined
+  )
+    return { refused: [problem("UNKNOWN_SESSION", `You have no such ${kind}; it may have ended already.`)] };
+  const cards = [{ kind, id, expectedVersion: card.version }];
+  const did = kind === SESSION_CARD ? "end session" : "take back token";
+  const written = await ports.store.writeCards({ ...signed(ports, did), cards });
+  return isProblem(written) ? { refused: [written] } : { ended: true };
+}

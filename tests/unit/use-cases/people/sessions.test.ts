@@ -1,0 +1,133 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { acceptInvitation } from "#server/use-cases/people/accept-invitation.ts";
+import { findCaller } from "#server/use-cases/people/find-caller.ts";
+import { inviteFirstOwner } from "#server/use-cases/people/invite.ts";
+import { makeToken } from "#server/use-cases/people/make-token.ts";
+import { signIn } from "#server/use-cases/people/sign-in.ts";
+import { isRefusal } from "#server/use-cases/refusal.ts";
+
+const HOUR = 3_600_000;
+const PASSWORD = "four oak boards, one saw";
+const START = Date.UTC(2026, 0, 1);
+
+/** Hashes that are quick, and secrets in a row. */
+function openDesk() {
+  const clock = { time: START };
+  let made = 0;
+  const asked: string[] = [];
+  const ports = {
+    store: openMemoryStore(),
+    now: () => new Date(clock.time).toISOString(),
+    newSuffix: () => `s${++made}`,
+    caller: undefined,
+    tries: { secondsToWait: () => 0, failed: () => {}, isToBeNoted: () => true },
+    secrets: {
+      newSecret: () => `secret-${++made}`,
+      hash: (secret: string) => `hash-of-${secret.replaceAll(/[^a-z0-9-]/g, "")}`,
+      hashPassword: async (password: string) => `new:${password}`,
+      checkPassword: async (password: string, kept: string | undefined) => {
+        asked.push(kept ?? "nobody");
+        return { isRight: kept?.split(":")[1] === password, isOld: kept?.startsWith("old:") ?? false };
+      },
+      isCommonPassword: () => false,
+    },
+  };
+  return { clock, ports, asked };
+}
+
+const got = <Answer>(answer: Answer): Exclude<Answer, { refused: unknown } | undefined> => {
+  if (isRefusal(answer) || answer === undefined) throw new Error(JSON.stringify(answer));
+  return answer as Exclude<Answer, { refused: unknown } | undefined>;
+};
+
+let desk: ReturnType<typeof openDesk>;
+let session: string;
+let person: string;
+beforeEach(async () => {
+  desk = openDesk();
+  const { secret } = got(await inviteFirstOwner(desk.ports));
+  const accepted = { secret, signInName: "ada", name: "Ada", password: PASSWORD };
+  ({ secret: session, person } = got(await acceptInvitation(desk.ports, accepted)));
+});
+const caller = async (shown = session) => (await findCaller(desk.ports, { session: shown }))?.caller.id;
+
+describe("a session", () => {
+  it("[C6] is over after 8 hours without a request", async () => {
+    desk.clock.time += 8 * HOUR - 1;
+    expect(await caller()).toBe(person);
+    desk.clock.time += 8 * HOUR;
+    expect(await caller()).toBeUndefined();
+  });
+
+  it("[C6] is over after 7 days, however often it is used", async () => {
+    for (let hours = 0; hours < 7 * 24 - 1; hours++) {
+      desk.clock.time += HOUR;
+      expect(await caller()).toBe(person);
+    }
+    desk.clock.time += HOUR;
+    expect(await caller()).toBeUndefined();
+  });
+
+  it("[C6] is noted every 5 minutes, not with each request", async () => {
+    const before = await desk.ports.store.newestWrite();
+    for (let seconds = 0; seconds < 600; seconds += 10) {
+      desk.clock.time += 10_000;
+      await caller();
+    }
+    expect((await desk.ports.store.newestWrite()) - before).toBe(2);
+  });
+});
+
+describe("signing in", () => {
+  it("[C8] does the same work for a name that there is not", async () => {
+    await signIn(desk.ports, { signInName: "nobody", password: "x" });
+    await signIn(desk.ports, { signInName: "<bad>", password: "x" });
+    await signIn(desk.ports, { signInName: "ada", password: "x" });
+    expect(desk.asked).toEqual(["nobody", "nobody", `new:${PASSWORD}`]);
+  });
+
+  it("[C8] counts every one of many failures at once", async () => {
+    const tries = Array.from({ length: 8 }, () => signIn(desk.ports, { signInName: "ada", password: "x" }));
+    await Promise.all(tries);
+    const card = await desk.ports.store.card("sign-in-trouble", person);
+    expect(card?.body).toMatchObject({ failures: 8 });
+  });
+
+  it("[C11] hashes anew what was hashed by less", async () => {
+    const { store } = desk.ports;
+    const next = { keys: {}, body: { phc: `old:${PASSWORD}` } };
+    const cards = [{ kind: "password", id: person, expectedVersion: 1, next }];
+    await store.writeCards({ cards, deed: { by: "test", at: desk.ports.now(), did: "age" } });
+    got(await signIn(desk.ports, { signInName: "ada", password: PASSWORD }));
+    expect((await store.card("password", person))?.body).toEqual({ phc: `new:${PASSWORD}` });
+  });
+});
+
+describe("what does not hold for ever", () => {
+  it("[C7] a token ends on its day", async () => {
+    const acting = { ...desk.ports, caller: { id: person, role: "owner", via: "session" } as const };
+    const { secret: token } = got(await makeToken(acting, { label: "scan", role: "reader", days: 2 }));
+    desk.clock.time += 48 * HOUR - 1;
+    expect((await findCaller(desk.ports, { token }))?.caller).toEqual({
+      id: person,
+      role: "reader",
+      via: "token",
+    });
+    desk.clock.time += 1;
+    expect(await findCaller(desk.ports, { token })).toBeUndefined();
+  });
+
+  it("[C3] the first owner's secret, after a day; of two processes the first that is used counts", async () => {
+    const fresh = openDesk();
+    const [one, two] = [got(await inviteFirstOwner(fresh.ports)), got(await inviteFirstOwner(fresh.ports))];
+    const take = (secret: string) =>
+      acceptInvitation(fresh.ports, { secret, signInName: "ada", name: "Ada", password: PASSWORD });
+    fresh.clock.time += 24 * HOUR;
+    expect(await take(one.secret)).toMatchObject({ refused: [{ code: "LINK_USED_UP" }] });
+    fresh.clock.time -= 1;
+    got(await take(two.secret));
+    expect(await take(one.secret)).toMatchObject({ refused: [{ code: "LINK_USED_UP" }] });
+    expect(await inviteFirstOwner(fresh.ports)).toBeUndefined();
+  });
+});
