@@ -83,4 +83,7 @@ function inWords({ findings, slowest, also, stood, ...counted }: Counts): string
   ].join(", ");
 }
 
+// Servers that were started are ended at the exit.
+for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => process.exit(1));
+
 await main();
