@@ -5,6 +5,8 @@ import { findDiskProblem } from "./find-disk-problem.ts";
 
 /** SQLite's codes for a file that another program holds (sqlite.org, "Result and Error Codes"). */
 const HELD = [5, 6];
+/** For a disk that takes no more: it cannot write, or is full. */
+const FULL = [10, 13];
 
 /**
  * Makes sure that one program at a time is at work in a folder of backups: an exclusive lock on a file in it, which the
@@ -29,6 +31,11 @@ export function holdFolder(folder: string): (() => void) | Problem {
       return problem(
         "STORE_LOCKED",
         `Another backup into ${folder} is under way; wait for its end, or name another folder.`,
+      );
+    if (FULL.includes(errcode & 0xff))
+      return problem(
+        "STORE_FULL",
+        `The disk of ${folder} is full or a limit was reached (${String(message)}); no backup was made, and the earlier ones stay. Make room.`,
       );
     return problem(
       "UNREADABLE_FILE",

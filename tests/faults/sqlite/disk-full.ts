@@ -1,4 +1,4 @@
-import { existsSync, openSync } from "node:fs";
+import { existsSync, openSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { isProblem } from "#server/domain/problem.ts";
 import { storeFile } from "#server/open-data.ts";
@@ -19,7 +19,7 @@ const DISK = 40_000_000;
 /** Settings for a server on a disk that fills up: data, backups and its own log lie there. */
 export const diskFull: Fault = {
   name: "disk-full",
-  what: "the disk of a SQLite file full while clients write, while it is dumped, and when it is opened; then there is room again",
+  what: "the disk of a SQLite file full while clients write, while it is dumped or backed up, and when it is opened; then there is room again",
   times: 100,
   round: (random, times) =>
     inTemporaryFolder(async (folder) => {
@@ -39,10 +39,15 @@ export const diskFull: Fault = {
           await clients.kept(5 + random.below(20));
           disk.fill(random.below(400_000));
           await clients.refused("STORE_FULL", 5 + random.below(20));
-          const findings = random.chance(0.5) ? await dumpToFullDisk(disk.folder, settings) : [];
+          const script = random.pick(["server/dump-store.ts", "server/back-up-store.ts", undefined]);
+          const findings = script === undefined ? [] : await keepOnFullDisk(script, disk.folder, settings);
           disk.makeRoom();
           await clients.kept(5);
-          counts = addCounts(counts, { faults: 1, findings });
+          counts = addCounts(counts, {
+            faults: 1,
+            findings,
+            also: script === undefined ? {} : { [script]: 1 },
+          });
         }
         await clients.stop();
         const status = await server.stop();
@@ -66,17 +71,22 @@ export const diskFull: Fault = {
     }),
 };
 
-/** A dump that finds no room says so, and leaves nothing. */
-async function dumpToFullDisk(
+/** A dump or a backup that finds no room says so, and leaves nothing that looks like one. */
+async function keepOnFullDisk(
+  script: string,
   folder: string,
   settings: Readonly<Record<string, string>>,
 ): Promise<readonly string[]> {
-  const file = join(folder, "dump.jsonl");
-  const { exit, err } = await runNode(["server/dump-store.ts", file], settings).ended;
-  const left = [file, `${file}.part`].filter((each) => existsSync(each));
+  const place = join(folder, script.replaceAll(/\W/g, "-"));
+  const { exit, err } = await runNode([script, place], settings).ended;
+  const files = existsSync(place) && statSync(place).isDirectory() ? readdirSync(place) : [];
+  const left = [
+    ...[place, `${place}.part`].filter((each) => existsSync(each) && statSync(each).isFile()),
+    ...files.filter((name) => /^backup-|^rehearsal/.test(name)),
+  ];
   const isRefused = exit === 2 && /^[A-Z_]+: .*room/m.test(err);
   return [
-    ...(isRefused ? [] : [`a dump to a full disk ended with ${exit}: ${err.slice(0, 400)}`]),
-    ...left.map((each) => `a dump to a full disk left ${each}`),
+    ...(isRefused ? [] : [`${script} on a full disk ended with ${exit}: ${err.slice(0, 400)}`]),
+    ...left.map((each) => `${script} on a full disk left ${each}`),
   ];
 }

@@ -1,12 +1,15 @@
 import { spawnSync } from "node:child_process";
 import { closeSync, openSync } from "node:fs";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import { expect, it } from "vitest";
+import { holdFolder } from "#server/keeping/hold-folder.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
-import { answered } from "#tests/support/expect-answer.ts";
+import { answered, refusedWith } from "#tests/support/expect-answer.ts";
 import { runNode } from "#tests/support/run-node.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
+import { inTemporaryFolder } from "../temporary-folder.ts";
+import { mountSmallDisk } from "./small-disk.ts";
 
 /** A file that is always full. */
 const FULL = "/dev/full";
@@ -38,4 +41,20 @@ it("[T7] a dump to standard output that finds no room is refused in one line", a
   closeSync(full);
   expect(status).toBe(2);
   expect(stderr).toMatch(/^UNREADABLE_FILE: Standard output cannot be written .*; make room, .*\n$/);
+});
+
+it.runIf(process.getuid?.() === 0)("[T7] a folder of backups on a full disk is told as such", async () => {
+  await inTemporaryFolder(async (folder) => {
+    const disk = mountSmallDisk(join(folder, "disk"), 1_000_000);
+    if (disk === undefined) throw new Error("No disk could be mounted");
+    try {
+      disk.fill(0);
+      expect(refusedWith(holdFolder(disk.folder))).toBe("STORE_FULL");
+      disk.makeRoom();
+      const leave = answered(holdFolder(disk.folder));
+      leave();
+    } finally {
+      disk.unmount();
+    }
+  });
 });
