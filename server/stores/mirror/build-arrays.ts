@@ -3,7 +3,14 @@ import type { IdColumn, WalkBlock } from "../../ports/walk-block.ts";
 import { type GrowingColumn, growingColumn } from "./growing-column.ts";
 import { type IdTable, idTable } from "./id-table.ts";
 import { compareIdsAt, LINE_FEED, sortIds } from "./sort-ids.ts";
-import { addException, type Exceptions, type Lists, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+import {
+  addException,
+  BOUNDS,
+  type Exceptions,
+  type Lists,
+  NO_TERM,
+  type WalkArrays,
+} from "./walk-arrays.ts";
 
 /** How far a building has come. */
 export interface Progress {
@@ -62,7 +69,8 @@ export async function buildArrays(
   }
   terms ??= sortedTable(named.ids.numbers()).table;
   const broader = broaderOf(terms, named.ids.numbers(), named.broader.numbers());
-  const leadLists = listsBy(terms.size, leads.subject.numbers(), [
+  const bounds = new Int32Array(terms.size * BOUNDS);
+  const leadLists = listsBy(bounds, 0, leads.subject.numbers(), [
     leads.target.numbers(),
     leads.region.numbers(),
   ]);
@@ -80,8 +88,9 @@ export async function buildArrays(
     claims,
     stands: new Uint8Array(terms.size).fill(1),
     broader,
-    statements: listsBy(terms.size, statements.subject.numbers(), [numbers.subarray(0, many)]),
+    bounds,
     leads: leadLists,
+    statements: listsBy(bounds, 2, statements.subject.numbers(), [numbers.subarray(0, many)]),
     exceptions: exceptionsOf(claims.size, numbers.subarray(many)),
     patched: 0,
   };
@@ -154,25 +163,32 @@ function broaderOf(terms: IdTable, ids: IdColumn, broader: IdColumn): Int32Array
   return found;
 }
 
-/** The rows of some columns as lists, by `keys`, which are below `size`. */
-function listsBy(size: number, keys: Int32Array, columns: readonly Int32Array[]): Lists {
-  const from = new Int32Array(size);
-  for (const key of keys) from[key] = (from[key] as number) + 1;
-  for (let key = 0, sum = 0; key < size; key++) {
-    const many = from[key] as number;
-    from[key] = sum;
+/** The rows of some columns as lists by term, with their bounds. */
+function listsBy(
+  bounds: Int32Array,
+  bound: Lists["bound"],
+  terms: Int32Array,
+  columns: readonly [Int32Array] | readonly [Int32Array, Int32Array],
+): Lists {
+  const width = columns.length;
+  const rows = new Int32Array(terms.length * width);
+  for (const term of terms) {
+    const at = term * BOUNDS + bound + 1;
+    bounds[at] = (bounds[at] as number) + 1;
+  }
+  for (let at = bound, sum = 0; at < bounds.length; at += BOUNDS) {
+    const many = bounds[at + 1] as number;
+    bounds[at] = sum;
+    bounds[at + 1] = sum;
     sum += many;
   }
-  const to = from.slice();
-  const listed = columns.map(() => new Int32Array(keys.length));
-  for (let row = 0; row < keys.length; row++) {
-    const key = keys[row] as number;
-    const place = to[key] as number;
-    for (let c = 0; c < columns.length; c++)
-      (listed[c] as Int32Array)[place] = (columns[c] as Int32Array)[row] as number;
-    to[key] = place + 1;
+  for (let row = 0; row < terms.length; row++) {
+    const end = (terms[row] as number) * BOUNDS + bound + 1;
+    const place = bounds[end] as number;
+    for (let c = 0; c < width; c++) rows[place * width + c] = (columns[c] as Int32Array)[row] as number;
+    bounds[end] = place + 1;
   }
-  return { from, to, columns: listed, used: keys.length };
+  return { bound, width, rows, used: terms.length };
 }
 
 /** From the numbers of exceptions, followed by those of what they are about. */

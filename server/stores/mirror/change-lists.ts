@@ -1,60 +1,57 @@
-import type { Lists } from "./walk-arrays.ts";
+import { BOUNDS, boundsOf, type Lists, type WalkArrays } from "./walk-arrays.ts";
 
-/** A row that is taken out of a list or put into it: a number a column. */
+/** A row that is taken out of a list or put into it. */
 export type Row = readonly number[];
-/** By the number of what a list is about. */
+/** By the number of the term that a list is about. */
 export interface ListChange {
   readonly dropped: Row[];
   readonly added: Row[];
 }
 
 /**
- * Changes lists in place; one that becomes longer moves behind all others. Gives how many places that left behind or took.
+ * Changes lists in place; one that becomes longer moves behind all others. Gives how many rows that left behind or took.
  * Throws where a dropped row is not there.
  */
-export function changeLists(lists: Lists, changes: ReadonlyMap<number, ListChange>): number {
+export function changeLists(
+  arrays: WalkArrays,
+  lists: Lists,
+  changes: ReadonlyMap<number, ListChange>,
+): number {
   let patched = 0;
-  for (const [key, { dropped, added }] of changes) {
-    for (const row of dropped) drop(lists, key, row);
+  for (const [term, { dropped, added }] of changes) {
+    for (const row of dropped) drop(arrays, lists, term, row);
     patched += dropped.length;
     if (added.length === 0) continue;
-    const size = (lists.to[key] as number) - (lists.from[key] as number);
+    const [from, to] = boundsOf(arrays, lists, term);
+    const size = to - from;
     patched += size + added.length;
-    if (lists.to[key] !== lists.used) move(lists, key, size + added.length);
-    reserve(lists, lists.used + added.length);
-    for (const row of added) {
-      for (const [c, column] of lists.columns.entries()) column[lists.used] = row[c] as number;
-      lists.used++;
-    }
-    lists.to[key] = lists.used;
+    reserve(lists, lists.used + size + added.length);
+    const begin = to === lists.used ? from : lists.used;
+    lists.rows.copyWithin(begin * lists.width, from * lists.width, to * lists.width);
+    let end = begin + size;
+    for (const row of added) lists.rows.set(row, end++ * lists.width);
+    lists.used = end;
+    arrays.bounds.set([begin, end], term * BOUNDS + lists.bound);
   }
   return patched;
 }
 
-function drop(lists: Lists, key: number, row: Row): void {
-  const end = (lists.to[key] as number) - 1;
-  for (let place = lists.from[key] as number; place <= end; place++) {
-    if (!lists.columns.every((column, c) => column[place] === row[c])) continue;
-    for (const column of lists.columns) column[place] = column[end] as number;
-    lists.to[key] = end;
+/** Puts the last row of the list in the place of one. */
+function drop(arrays: WalkArrays, lists: Lists, term: number, row: Row): void {
+  const { rows, width } = lists;
+  const [from, to] = boundsOf(arrays, lists, term);
+  for (let place = from; place < to; place++) {
+    if (!row.every((number, c) => rows[place * width + c] === number)) continue;
+    rows.copyWithin(place * width, (to - 1) * width, to * width);
+    arrays.bounds[term * BOUNDS + lists.bound + 1] = to - 1;
     return;
   }
   throw new Error("A row that is withdrawn is not in the arrays");
 }
 
-/** Moves a list to the end, where `size` rows find room. */
-function move(lists: Lists, key: number, size: number): void {
-  reserve(lists, lists.used + size);
-  const [from, to] = [lists.from[key] as number, lists.to[key] as number];
-  for (const column of lists.columns) column.copyWithin(lists.used, from, to);
-  lists.from[key] = lists.used;
-  lists.used += to - from;
-  lists.to[key] = lists.used;
-}
-
 function reserve(lists: Lists, size: number): void {
-  if (size <= (lists.columns[0] as Int32Array).length) return;
-  lists.columns = lists.columns.map((column) => lengthened(column, Math.max(size, roomFor(column.length))));
+  if (size * lists.width > lists.rows.length)
+    lists.rows = lengthened(lists.rows, Math.max(size * lists.width, roomFor(lists.rows.length)));
 }
 
 /** Some more than there is, so that not every change copies all. */

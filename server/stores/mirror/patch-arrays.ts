@@ -1,7 +1,7 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { changeLists, type ListChange, lengthened, roomFor } from "./change-lists.ts";
 import type { IdTable } from "./id-table.ts";
-import { addException, dropException, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+import { addException, BOUNDS, dropException, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
 import type { ClaimRows, WalkEdits } from "./walk-edits.ts";
 
 /** Brings the arrays to the next revision. Throws, and leaves them unfit for use, where the change does not fit them. */
@@ -26,7 +26,8 @@ export function patchArrays(arrays: WalkArrays, revision: RevisionNumber, edits:
   const leads = changesBySubject(edits, termOf, ({ targets, region }) =>
     targets.map((target) => [termOf(target), region === undefined ? NO_TERM : termOf(region)]),
   );
-  arrays.patched += changeLists(arrays.statements, statements) + changeLists(arrays.leads, leads);
+  arrays.patched +=
+    changeLists(arrays, arrays.statements, statements) + changeLists(arrays, arrays.leads, leads);
   for (const { claim, of } of edits.dropped)
     if (of !== undefined) dropException(arrays.exceptions, claimOf(of), claimOf(claim));
   for (const { claim, of } of edits.added)
@@ -62,15 +63,12 @@ function changesBySubject(
 
 /** Makes the arrays by term and by claim long enough for all that have a number. */
 function makeRoom(arrays: WalkArrays): void {
-  const { terms, claims, statements, leads, exceptions } = arrays;
+  const { terms, claims, exceptions } = arrays;
   if (terms.size > arrays.stands.length) {
     const length = roomFor(terms.size);
     arrays.stands = lengthened(arrays.stands, length);
     arrays.broader = lengthened(arrays.broader, length, NO_TERM);
-    for (const lists of [statements, leads]) {
-      lists.from = lengthened(lists.from, length);
-      lists.to = lengthened(lists.to, length);
-    }
+    arrays.bounds = lengthened(arrays.bounds, length * BOUNDS);
   }
   if (claims.size > exceptions.first.length) {
     const length = roomFor(claims.size);

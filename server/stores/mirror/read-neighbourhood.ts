@@ -7,7 +7,7 @@ import type { Term } from "../../domain/term.ts";
 import type { Store } from "../../ports/store.ts";
 import { type BodyReader, bodyReader } from "./body-reader.ts";
 import { termCollector } from "./term-collector.ts";
-import { walker } from "./walk.ts";
+import { numberedAsk, walker } from "./walk.ts";
 import type { WalkArrays } from "./walk-arrays.ts";
 import type { WalkEdits } from "./walk-edits.ts";
 
@@ -66,14 +66,14 @@ export function neighbourhoodReader(
 
   const readOnce = async (ask: Omit<NeighbourhoodAsk, "at">): Promise<Neighbourhood | undefined> => {
     const { revision } = arrays;
-    const walked = walk(ask);
+    const walked = walk(numberedAsk(arrays, ask));
     // Copies: another walk may run while the store is asked.
-    const reached = Float64Array.from(
-      walked.reached,
-      (term, i) => term * DEPTHS + (walked.depths[i] as number),
-    ).sort();
+    const reached = new Float64Array(walked.reachedCount);
+    for (let i = 0; i < reached.length; i++)
+      reached[i] = (walked.reached[i] as number) * DEPTHS + (walked.depths[i] as number);
+    reached.sort();
     const cutAt = walked.cutAt.map((term) => arrays.terms.idOf(term) as TermId);
-    const read = await claims.read(walked.claims.slice().sort());
+    const read = await claims.read(walked.claims.slice(0, walked.claimCount).sort());
     if (arrays.revision !== revision) return undefined;
     const numbers = collect(reached, DEPTHS, read);
     const found = (await terms.read(numbers)) as Term[];

@@ -1,5 +1,5 @@
 import type { IdTable } from "./id-table.ts";
-import { hasExceptions, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+import { boundsOf, hasExceptions, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
 
 /** All that the arrays say, a line each, sorted: arrays that say the same give the same, however they were made. */
 export function rowsOf(arrays: WalkArrays): readonly string[] {
@@ -12,12 +12,11 @@ export function rowsOf(arrays: WalkArrays): readonly string[] {
   for (let term = 0; term < terms.size; term++) {
     const id = terms.idOf(term);
     if (stands[term] !== 0) rows.push(`${id} is below ${termOf(broader[term] as number)}`);
-    for (let place = statements.from[term] as number; place < (statements.to[term] as number); place++)
-      rows.push(`${id} has ${claimOf(statements.columns[0]?.[place])}`);
-    for (let place = leads.from[term] as number; place < (leads.to[term] as number); place++) {
-      const [target, region] = leads.columns.map((column) => termOf(column[place]));
-      rows.push(`${id} leads to ${target} in ${region}`);
-    }
+    const [first, end] = boundsOf(arrays, statements, term);
+    for (let place = first; place < end; place++) rows.push(`${id} has ${claimOf(statements.rows[place])}`);
+    const [from, to] = boundsOf(arrays, leads, term);
+    for (let place = from; place < to; place++)
+      rows.push(`${id} leads to ${termOf(leads.rows[place * 2])} in ${termOf(leads.rows[place * 2 + 1])}`);
   }
   for (let claim = 0; claim < claims.size; claim++) {
     if (!hasExceptions(exceptions, claim)) continue;

@@ -1,15 +1,6 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { IdTable } from "./id-table.ts";
 
-/** Lists of numbers by the number of what they are about: that of `n` lies in the columns from `from[n]` to before `to[n]`. */
-export interface Lists {
-  from: Int32Array;
-  to: Int32Array;
-  /** One or more columns of equal length; beyond `used` there is room. */
-  columns: Int32Array[];
-  used: number;
-}
-
 /** No term: no region, no broader one. */
 export const NO_TERM = -1;
 
@@ -25,13 +16,31 @@ export interface WalkArrays {
   stands: Uint8Array;
   /** By term: its broader one, or `NO_TERM`. */
   broader: Int32Array;
-  /** By term: the accepted claims about it. */
-  readonly statements: Lists;
-  /** By term: where accepted `requires` claims lead, and the region of their scope or `NO_TERM`. */
+  /**
+   * By term, four numbers that are read together: where its leads lie and where they end, in rows of `leads`, and the same
+   * for its statements.
+   */
+  bounds: Int32Array;
+  /** Where accepted `requires` claims lead, and the region of their scope or `NO_TERM`. */
   readonly leads: Lists;
+  /** The accepted claims about a term. */
+  readonly statements: Lists;
   readonly exceptions: Exceptions;
   /** How many entries were changed or left behind since the arrays were built. */
   patched: number;
+}
+
+export const BOUNDS = 4;
+
+/** Lists of rows, those of one term together; where they lie says `bounds`. */
+export interface Lists {
+  /** Which of the four bounds of a term is where its list begins; the next is where it ends. */
+  readonly bound: 0 | 2;
+  /** Numbers a row, one after the other. */
+  readonly width: 1 | 2;
+  rows: Int32Array;
+  /** Rows in use; beyond them there is room. */
+  used: number;
 }
 
 /** The accepted exceptions of each claim, as chains: an exception is one of one claim. */
@@ -44,6 +53,16 @@ export interface Exceptions {
   next: Int32Array;
 }
 
+/** The rows of a term, from the first to before the last, in rows of the lists. */
+export const boundsOf = (
+  { bounds }: WalkArrays,
+  { bound }: Lists,
+  term: number,
+): readonly [number, number] => [
+  bounds[term * BOUNDS + bound] as number,
+  bounds[term * BOUNDS + bound + 1] as number,
+];
+
 export const hasExceptions = ({ has }: Exceptions, claim: number): boolean =>
   (((has[claim >>> 5] as number) >>> (claim & 31)) & 1) === 1;
 
@@ -54,7 +73,7 @@ export function addException({ has, first, next }: Exceptions, of: number, excep
   has[of >>> 5] = (has[of >>> 5] as number) | (1 << (of & 31));
 }
 
-/** Takes an exception out of the chain of a claim. */
+/** Takes an exception out of the chain of a claim. Throws where it is not in it. */
 export function dropException({ has, first, next }: Exceptions, of: number, exception: number): void {
   const after = next[exception] as number;
   if (first[of] === exception) first[of] = after;
@@ -69,12 +88,8 @@ export function dropException({ has, first, next }: Exceptions, of: number, exce
 }
 
 /** All bytes that the arrays take. */
-export const byteLengthOf = (arrays: WalkArrays): number =>
+export const byteLengthOf = ({ terms, claims, stands, broader, bounds, ...rest }: WalkArrays): number =>
   [
-    arrays.terms,
-    arrays.claims,
-    arrays.stands,
-    arrays.broader,
-    ...[arrays.statements, arrays.leads].flatMap(({ from, to, columns }) => [from, to, ...columns]),
-    ...Object.values<Uint32Array | Int32Array>({ ...arrays.exceptions }),
+    ...[terms, claims, stands, broader, bounds, rest.leads.rows, rest.statements.rows],
+    ...Object.values<Uint32Array | Int32Array>({ ...rest.exceptions }),
   ].reduce((sum, { byteLength }) => sum + byteLength, 0);

@@ -1,152 +1,155 @@
 import type { NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import { ArraysDamaged } from "./arrays-damaged.ts";
-import { hasExceptions, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
+import { BOUNDS, hasExceptions, NO_TERM, type WalkArrays } from "./walk-arrays.ts";
 
-/** What a walk found, as numbers. The arrays are the walker's own, good until its next walk. */
+/** An ask in the numbers of the arrays. Seeds that are no terms are left out; regions that are none are -1. */
+export interface NumberedAsk {
+  readonly seeds: readonly number[];
+  readonly regions: readonly number[];
+  readonly maxDepth: number;
+}
+
+/** Looks the ids of an ask up. */
+export const numberedAsk = ({ terms }: WalkArrays, ask: Omit<NeighbourhoodAsk, "at">): NumberedAsk => ({
+  seeds: ask.seeds.map(terms.find).filter((seed) => seed >= 0),
+  regions: ask.regions.map(terms.find),
+  maxDepth: ask.maxDepth,
+});
+
+/** What a walk found, in arrays of the walker that are good until its next walk. */
 export interface Walked {
-  /** Reached terms, nearest first. */
+  /** The first `reachedCount` are the reached terms, nearest first; beside them the fewest steps. */
   readonly reached: Int32Array;
-  /** By place in `reached`: the fewest steps. */
   readonly depths: Int32Array;
+  readonly reachedCount: number;
+  /** The first `claimCount` are the claims. */
   readonly claims: Int32Array;
+  readonly claimCount: number;
   /** Terms at the depth limit that would lead on. */
   readonly cutAt: readonly number[];
 }
 
-type Walker = (ask: NeighbourhoodAsk) => Walked;
+const DAMAGE = "a walk found more than there is";
 
-/** Walks over the arrays as they stand at each call; nothing is allocated but the list of cuts. */
-export function walker(arrays: WalkArrays): Walker {
-  let terms = 0;
+/** Walks over the arrays as they stand at each call; nothing is allocated but its answer and the list of cuts. */
+export function walker(arrays: WalkArrays): (ask: NumberedAsk) => Walked {
   /** By term: the walk that reached it. */
   let seen = new Int32Array(0);
+  /** By region: twice the walk that asked whether it is in scope, and one more if it is. */
+  let scope = new Int32Array(0);
+  /** By region: the walk that was asked for it. */
+  let asked = new Int32Array(0);
   let reached = new Int32Array(0);
   let depths = new Int32Array(0);
-  /** By region: the walk times two, and one more if the region is in scope. */
-  let scope = new Int32Array(0);
   let found = new Int32Array(0);
   let walk = 0;
 
   const begin = (): void => {
-    if (terms < arrays.stands.length) {
-      terms = arrays.stands.length;
-      [seen, reached, depths, scope] = [0, 0, 0, 0].map(() => new Int32Array(terms)) as [
-        typeof seen,
-        typeof seen,
-        typeof seen,
-        typeof seen,
-      ];
+    const { length } = arrays.stands;
+    // Half of what fits, as marks of scope are twice as high.
+    if (seen.length < length || walk >= 2 ** 30 - 2) {
+      [seen, scope, asked] = [new Int32Array(length), new Int32Array(length), new Int32Array(length)];
+      [reached, depths] = [new Int32Array(length), new Int32Array(length)];
       walk = 0;
     }
     if (found.length < arrays.exceptions.first.length) found = new Int32Array(arrays.exceptions.first.length);
-    // Half of what fits, as the marks of regions are twice as high.
-    if (walk >= 2 ** 30 - 2) {
-      for (const marks of [seen, scope]) marks.fill(0);
-      walk = 0;
-    }
     walk++;
   };
 
-  /** Marks the asked regions and those above as in scope. */
-  const openScope = (regions: NeighbourhoodAsk["regions"]): void => {
+  /** Marks the asked regions, and as in scope those and what is above them. */
+  const openScope = (regions: readonly number[]): void => {
     const { broader } = arrays;
-    for (const region of regions)
-      for (
-        let term = arrays.terms.find(region);
-        term >= 0 && scope[term] !== walk * 2 + 1;
-        term = broader[term] as number
-      )
-        scope[term] = walk * 2 + 1;
+    const isIn = walk * 2 + 1;
+    for (const region of regions) {
+      if (region < 0) continue;
+      asked[region] = walk;
+      for (let term = region; term >= 0 && scope[term] !== isIn; term = broader[term] as number)
+        scope[term] = isIn;
+    }
   };
-  /** Whether a region is an asked one, above one or below one. Ones above or below are marked as they are asked for. */
-  const isInScope = (region: number, asked: ReadonlySet<number>): boolean => {
-    const mark = scope[region] as number;
-    if (mark >>> 1 === walk) return (mark & 1) === 1;
+  /** Whether a region that was not marked yet is below an asked one. */
+  const findScope = (region: number): boolean => {
     const { broader } = arrays;
     let isIn = false;
-    for (let term = region, steps = 0; term >= 0 && steps < terms; term = broader[term] as number, steps++)
-      if (asked.has(term)) {
-        isIn = true;
-        break;
-      }
+    let steps = 0;
+    for (let term = region; term >= 0 && !isIn && steps <= seen.length; term = broader[term] as number) {
+      isIn = asked[term] === walk;
+      steps++;
+    }
     scope[region] = walk * 2 + Number(isIn);
     return isIn;
+  };
+  const isInScope = (region: number): boolean => {
+    const mark = scope[region] as number;
+    return mark >>> 1 === walk ? (mark & 1) === 1 : findScope(region);
   };
 
   return ({ seeds, regions, maxDepth }) => {
     begin();
-    const everywhere = regions.length === 0;
-    const asked = new Set(regions.map((region) => arrays.terms.find(region)));
     openScope(regions);
-    const { from: leadFrom, to: leadTo } = arrays.leads;
-    const [targets, within] = arrays.leads.columns as [Int32Array, Int32Array];
-    const mayFollow = (lead: number): boolean => {
-      const region = within[lead] as number;
-      return everywhere || region === NO_TERM || isInScope(region, asked);
-    };
-
-    let many = 0;
-    for (const seed of seeds) {
-      const term = arrays.terms.find(seed);
-      if (term < 0 || seen[term] === walk || arrays.stands[term] === 0) continue;
-      seen[term] = walk;
-      depths[many] = 0;
-      reached[many++] = term;
-    }
-    let atLimit = maxDepth <= 0 ? 0 : many;
-    for (let next = 0, levelEnd = many, depth = 0; next < many && depth < maxDepth; ) {
-      const term = reached[next++] as number;
-      if ((leadTo[term] as number) > arrays.leads.used)
-        throw new ArraysDamaged("a walk found more than there is");
-      for (let lead = leadFrom[term] as number; lead < (leadTo[term] as number); lead++) {
-        const target = targets[lead] as number;
-        if (seen[target] === walk || !mayFollow(lead)) continue;
-        seen[target] = walk;
-        depths[many] = depth + 1;
-        reached[many++] = target;
-      }
-      if (next === levelEnd) {
-        depth++;
-        atLimit = depth === maxDepth ? levelEnd : many;
-        levelEnd = many;
-      }
-    }
+    const everywhere = regions.length === 0;
+    const { bounds, stands } = arrays;
+    const leads = arrays.leads.rows;
+    const statements = arrays.statements.rows;
+    const [leadsUsed, statementsUsed] = [arrays.leads.used, arrays.statements.used];
     const cutAt: number[] = [];
-    for (let i = atLimit; i < many; i++) {
-      const term = reached[i] as number;
-      for (let lead = leadFrom[term] as number; lead < (leadTo[term] as number); lead++)
-        if (seen[targets[lead] as number] !== walk && mayFollow(lead)) {
+    let terms = 0;
+    let claims = 0;
+    for (let i = 0; i < seeds.length; i++) {
+      const seed = seeds[i] as number;
+      if (seen[seed] === walk || stands[seed] === 0) continue;
+      seen[seed] = walk;
+      depths[terms] = 0;
+      reached[terms++] = seed;
+    }
+    let limit = maxDepth > 0 ? -1 : 0;
+    for (let at = 0; at < terms; at++) {
+      const term = reached[at] as number;
+      const depth = depths[at] as number;
+      const to = bounds[term * BOUNDS + 1] as number;
+      if (to > leadsUsed) throw new ArraysDamaged(DAMAGE);
+      if (depth >= maxDepth) {
+        if (limit < 0) limit = at;
+      } else
+        for (let lead = bounds[term * BOUNDS] as number; lead < to; lead++) {
+          const target = leads[lead * 2] as number;
+          if (seen[target] === walk) continue;
+          const region = leads[lead * 2 + 1] as number;
+          if (!everywhere && region !== NO_TERM && !isInScope(region)) continue;
+          seen[target] = walk;
+          depths[terms] = depth + 1;
+          reached[terms++] = target;
+        }
+      const end = bounds[term * BOUNDS + 3] as number;
+      if (end > statementsUsed) throw new ArraysDamaged(DAMAGE);
+      for (let place = bounds[term * BOUNDS + 2] as number; place < end; place++)
+        found[claims++] = statements[place] as number;
+    }
+    // Terms at the limit were not followed; all that is reached is known only now.
+    if (limit >= 0)
+      for (let at = limit; at < terms; at++) {
+        const term = reached[at] as number;
+        const to = bounds[term * BOUNDS + 1] as number;
+        for (let lead = bounds[term * BOUNDS] as number; lead < to; lead++) {
+          const region = leads[lead * 2 + 1] as number;
+          if (seen[leads[lead * 2] as number] === walk) continue;
+          if (!everywhere && region !== NO_TERM && !isInScope(region)) continue;
           cutAt.push(term);
           break;
         }
-    }
-
-    const { from, to } = arrays.statements;
-    const stated = arrays.statements.columns[0] as Int32Array;
-    const { first, next } = arrays.exceptions;
-    let claims = 0;
-    for (let i = 0; i < many; i++) {
-      const term = reached[i] as number;
-      if ((to[term] as number) > arrays.statements.used)
-        throw new ArraysDamaged("a walk found more than there is");
-      for (let place = from[term] as number; place < (to[term] as number); place++)
-        found[claims++] = stated[place] as number;
-    }
+      }
+    const { exceptions } = arrays;
+    const { first, next } = exceptions;
     // Over a list that grows: exceptions have exceptions of their own.
     for (let i = 0; i < claims; i++) {
       const claim = found[i] as number;
-      if (!hasExceptions(arrays.exceptions, claim)) continue;
+      if (!hasExceptions(exceptions, claim)) continue;
       for (let exception = first[claim] as number; exception >= 0; exception = next[exception] as number) {
-        if (claims >= found.length) throw new ArraysDamaged("a walk found more than there is");
+        if (claims >= found.length) throw new ArraysDamaged(DAMAGE);
         found[claims++] = exception;
       }
     }
-    if (claims > found.length || many > terms) throw new ArraysDamaged("a walk found more than there is");
-    return {
-      reached: reached.subarray(0, many),
-      depths: depths.subarray(0, many),
-      claims: found.subarray(0, claims),
-      cutAt,
-    };
+    if (claims > found.length || terms > seen.length) throw new ArraysDamaged(DAMAGE);
+    return { reached, depths, reachedCount: terms, claims: found, claimCount: claims, cutAt };
   };
 }

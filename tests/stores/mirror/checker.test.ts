@@ -53,20 +53,10 @@ async function isAnsweredOtherwise(arrays: WalkArrays, store: Store): Promise<bo
 }
 
 /** Every number of the arrays, and how another is put in its place. */
-function numbersOf({ stands, broader, statements, leads, exceptions }: WalkArrays) {
+function numbersOf({ stands, broader, bounds, statements, leads, exceptions }: WalkArrays) {
   const arrays = {
-    stands,
-    broader,
-    "statements.from": statements.from,
-    "statements.to": statements.to,
-    "statements.claim": statements.columns[0] as Int32Array,
-    "leads.from": leads.from,
-    "leads.to": leads.to,
-    "leads.target": leads.columns[0] as Int32Array,
-    "leads.region": leads.columns[1] as Int32Array,
-    "exceptions.has": exceptions.has,
-    "exceptions.first": exceptions.first,
-    "exceptions.next": exceptions.next,
+    ...{ stands, broader, bounds, statements: statements.rows, leads: leads.rows },
+    ...{ has: exceptions.has, first: exceptions.first, next: exceptions.next },
   };
   return Object.entries(arrays).flatMap(([name, numbers]) =>
     [...numbers.keys()].map((place) => ({ what: `${name}[${place}]`, numbers, place })),
