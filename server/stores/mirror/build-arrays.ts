@@ -23,10 +23,6 @@ export interface BuildOptions {
   readonly onProgress?: (progress: Progress) => void;
 }
 
-const ints = (): GrowingColumn<Int32Array> => growingColumn((length) => new Int32Array(length));
-const places = (): GrowingColumn<Uint32Array> => growingColumn((length) => new Uint32Array(length));
-const bytes = (): GrowingColumn<Uint8Array> => growingColumn((length) => new Uint8Array(length));
-
 /** Lets what waits have its turn. */
 const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
@@ -36,39 +32,38 @@ export async function buildArrays(
   revision: RevisionNumber,
   { onProgress }: BuildOptions = {},
 ): Promise<WalkArrays> {
-  const named = { ids: bytes(), broader: bytes() };
+  const named = { ids: [] as IdColumn[], broader: [] as IdColumn[] };
   let terms: IdTable | undefined;
-  const statements = { subject: ints() };
-  const leads = { subject: ints(), target: ints(), region: ints() };
-  /** Of statements, then of exceptions, then what those are about. */
-  const claimIds = bytes();
-  const exceptionIds = bytes();
-  const exceptedIds = bytes();
+  const statements = { subject: growingColumn() };
+  const leads = { subject: growingColumn(), target: growingColumn(), region: growingColumn() };
+  const claimIds: IdColumn[] = [];
+  const exceptionIds: IdColumn[] = [];
+  const exceptedIds: IdColumn[] = [];
 
   for await (const block of blocks) {
     if (block.rows === "terms") {
       if (terms !== undefined) throw new Error("A block of terms came after other blocks");
-      named.ids.append(block.id);
-      named.broader.append(block.broader);
+      named.ids.push(block.id);
+      named.broader.push(block.broader);
     } else {
-      terms ??= sortedTable(named.ids.numbers()).table;
+      terms ??= sortedTable(joined(named.ids)).table;
       if (block.rows === "statements") {
         addNumbers(terms, block.subject, statements.subject);
-        claimIds.append(block.claim);
+        claimIds.push(block.claim);
       } else if (block.rows === "leads") {
         addNumbers(terms, block.subject, leads.subject);
         addNumbers(terms, block.target, leads.target);
         addNumbers(terms, block.region, leads.region);
       } else {
-        exceptionIds.append(block.claim);
-        exceptedIds.append(block.of);
+        exceptionIds.push(block.claim);
+        exceptedIds.push(block.of);
       }
     }
     onProgress?.({ terms: terms?.size ?? 0, claims: statements.subject.length });
     await breathe();
   }
-  terms ??= sortedTable(named.ids.numbers()).table;
-  const broader = broaderOf(terms, named.ids.numbers(), named.broader.numbers());
+  terms ??= sortedTable(joined(named.ids)).table;
+  const broader = broaderOf(terms, named.ids, named.broader);
   const bounds = new Int32Array(terms.size * BOUNDS);
   const leadLists = listsBy(bounds, 0, leads.subject.numbers(), [
     leads.target.numbers(),
@@ -77,10 +72,9 @@ export async function buildArrays(
   await breathe();
 
   const many = statements.subject.length;
-  claimIds.append(exceptionIds.numbers());
-  const distinct = claimIds.length;
-  claimIds.append(exceptedIds.numbers());
-  const { table: claims, numbers } = sortedTable(claimIds.numbers(), distinct);
+  const ids = joined([...claimIds, ...exceptionIds, ...exceptedIds]);
+  const distinct = ids.length - lengthOf(exceptedIds);
+  const { table: claims, numbers } = sortedTable(ids, distinct);
   await breathe();
   return {
     revision,
@@ -101,14 +95,9 @@ function sortedTable(
   column: IdColumn,
   distinct = column.length,
 ): { readonly table: IdTable; readonly numbers: Int32Array } {
-  const begins = places();
-  for (let place = 0, i = 0; i < column.length; i++)
-    if (column[i] === LINE_FEED) {
-      begins.push(place);
-      place = i + 1;
-    }
-  const sorted = begins.numbers();
-  const order = Uint32Array.from(sorted.keys());
+  const sorted = placesIn(column);
+  const order = new Uint32Array(sorted.length);
+  for (let i = 0; i < order.length; i++) order[i] = i;
   if (!isSorted(column, sorted)) sortIds(column, sorted, order);
   const numbers = new Int32Array(sorted.length);
   let size = 0;
@@ -124,7 +113,21 @@ function sortedTable(
     last = place;
     numbers[order[i] as number] = size - 1;
   }
-  return { table: idTable(column, sorted.slice(0, size)), numbers };
+  return { table: idTable(column, size === sorted.length ? sorted : sorted.slice(0, size)), numbers };
+}
+
+/** Where each id of a column begins. */
+function placesIn(column: IdColumn): Uint32Array {
+  let many = 0;
+  for (let i = 0; i < column.length; i++) if (column[i] === LINE_FEED) many++;
+  const begins = new Uint32Array(many);
+  let begin = 0;
+  for (let i = 0, row = 0; i < column.length; i++)
+    if (column[i] === LINE_FEED) {
+      begins[row++] = begin;
+      begin = i + 1;
+    }
+  return begins;
 }
 
 function isSorted(column: IdColumn, begins: Uint32Array): boolean {
@@ -134,33 +137,47 @@ function isSorted(column: IdColumn, begins: Uint32Array): boolean {
 }
 
 /** Adds the number of each term of a column, `NO_TERM` where there is none. */
-function addNumbers(terms: IdTable, column: IdColumn, to: GrowingColumn<Int32Array>): void {
+function addNumbers(terms: IdTable, column: IdColumn, to: GrowingColumn): void {
   let last = 0;
+  let length = 0;
   let number = NO_TERM;
-  for (let place = 0; place < column.length; ) {
+  for (let place = 0; place < column.length; place += length) {
     // Rows about one term mostly follow each other.
-    if (place === 0 || compareIdsAt(column, last, place) !== 0) {
+    if (length === 0 || compareIdsAt(column, last, place) !== 0) {
       number = column[place] === LINE_FEED ? NO_TERM : terms.findAt(column, place);
       if (number < 0 && column[place] !== LINE_FEED)
         throw new Error("A row names a term that does not stand");
       last = place;
+      length = column.indexOf(LINE_FEED, place) + 1 - place;
     }
     to.push(number);
-    while (column[place] !== LINE_FEED) place++;
-    place++;
   }
 }
 
 /** By term, its broader one, from two columns whose rows belong together. */
-function broaderOf(terms: IdTable, ids: IdColumn, broader: IdColumn): Int32Array {
-  const term = ints();
-  const above = ints();
-  addNumbers(terms, ids, term);
-  addNumbers(terms, broader, above);
+function broaderOf(terms: IdTable, ids: readonly IdColumn[], broader: readonly IdColumn[]): Int32Array {
+  const term = growingColumn();
+  const above = growingColumn();
+  for (const column of ids) addNumbers(terms, column, term);
+  for (const column of broader) addNumbers(terms, column, above);
   const found = new Int32Array(terms.size).fill(NO_TERM);
   const [of, is] = [term.numbers(), above.numbers()];
   for (let row = 0; row < of.length; row++) found[of[row] as number] = is[row] as number;
   return found;
+}
+
+const lengthOf = (columns: readonly IdColumn[]): number =>
+  columns.reduce((sum, { length }) => sum + length, 0);
+
+/** One column of all. */
+function joined(columns: readonly IdColumn[]): IdColumn {
+  const all = new Uint8Array(lengthOf(columns));
+  let at = 0;
+  for (const column of columns) {
+    all.set(column, at);
+    at += column.length;
+  }
+  return all;
 }
 
 /** The rows of some columns as lists by term, with their bounds. */

@@ -1,38 +1,27 @@
-/** Whole numbers, or the bytes of ids, that grow at their end. */
-export interface GrowingColumn<Numbers extends Uint8Array | Uint32Array | Int32Array> {
+/** Whole numbers that are pushed one by one. */
+export interface GrowingColumn {
   readonly length: number;
   push(number: number): void;
-  append(numbers: Numbers): void;
-  /** The numbers so far, in an array that is no longer written to if nothing more is pushed. */
-  numbers(): Numbers;
+  /** The numbers so far; nothing is pushed afterwards. */
+  numbers(): Int32Array;
 }
 
-/** An empty column with room for some numbers; `make` makes an array of a length. */
-export function growingColumn<Numbers extends Uint8Array | Uint32Array | Int32Array>(
-  make: (length: number) => Numbers,
-): GrowingColumn<Numbers> {
-  let array = make(1024);
+/** An empty column. */
+export function growingColumn(): GrowingColumn {
+  let array = new Int32Array(1024);
   let length = 0;
-  const reserve = (more: number): void => {
-    if (length + more <= array.length) return;
-    const larger = make(Math.max(length + more, Math.ceil(array.length * 1.5)));
-    larger.set(array.subarray(0, length));
-    array = larger;
-  };
   return {
     get length() {
       return length;
     },
     push: (number) => {
-      if (length === array.length) reserve(1);
-      array[length] = number;
-      length++;
+      if (length === array.length) {
+        const larger = new Int32Array(length * 2);
+        larger.set(array);
+        array = larger;
+      }
+      array[length++] = number;
     },
-    append: (numbers) => {
-      reserve(numbers.length);
-      array.set(numbers, length);
-      length += numbers.length;
-    },
-    numbers: () => array.slice(0, length) as Numbers,
+    numbers: () => array.subarray(0, length),
   };
 }
