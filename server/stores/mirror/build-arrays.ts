@@ -142,9 +142,9 @@ function addNumbers(terms: IdTable, column: IdColumn, to: GrowingColumn): void {
   let length = 0;
   let number = NO_TERM;
   for (let place = 0; place < column.length; place += length) {
-    // Rows about one term mostly follow each other.
+    // Rows about one term mostly follow each other, and then those about the next.
     if (length === 0 || compareIdsAt(column, last, place) !== 0) {
-      number = column[place] === LINE_FEED ? NO_TERM : terms.findAt(column, place);
+      number = column[place] === LINE_FEED ? NO_TERM : terms.findAt(column, place, number + 1);
       if (number < 0 && column[place] !== LINE_FEED)
         throw new Error("A row names a term that does not stand");
       last = place;

@@ -11,9 +11,12 @@ const LAST = "~";
 const column = (name: string): string => `CAST(group_concat(${name}, char(10)) || char(10) AS BLOB)`;
 const STANDS = "since <= :at AND :at < until";
 
+/** Read from two indexes, as the rows themselves, with all that is said of a term, are ten times as much to read. */
 const TERMS = `
 SELECT ${column("id")} AS id, ${column("ifnull(broader, '')")} AS broader, max(id) AS last, count(*) AS many FROM (
-  SELECT id, broader FROM term WHERE id > :after AND ${STANDS} ORDER BY id LIMIT ${TERMS_AT_ONCE})`;
+  SELECT named.id, life.broader FROM term AS named INDEXED BY term_by_id
+    CROSS JOIN term AS life INDEXED BY term_life ON life.row = named.row
+   WHERE named.id > :after AND life.since <= :at AND :at < life.until ORDER BY named.id LIMIT ${TERMS_AT_ONCE})`;
 const STATEMENTS = `
 SELECT ${column("subject")} AS subject, ${column("claim")} AS claim FROM statement
  WHERE subject > :after AND subject <= :upTo AND ${STANDS}`;
