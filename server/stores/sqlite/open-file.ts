@@ -5,7 +5,7 @@ import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
 import { execInTime } from "./exec-in-time.ts";
-import { findMediumProblem, storeCorrupt } from "./find-medium-problem.ts";
+import { findMediumProblem, isBusy, storeCorrupt } from "./find-medium-problem.ts";
 import { chainOldWrites } from "./ledger.ts";
 import { APPLICATION_ID, MIGRATIONS } from "./migrations.ts";
 import { type Gate, openGate } from "./open-gate.ts";
@@ -56,11 +56,14 @@ async function open(
   const raw = new DatabaseSync(path, { readOnly, timeout: 0, enableForeignKeyConstraints: true });
   try {
     const database = wrapDatabase(raw, { patience, release });
-    raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}`);
+    // Also this reads the file, which nobody may while the first program mends its log or the last one closes it.
+    await execInTime(raw, `PRAGMA cache_size = ${-PAGES_KEPT_KIB}`, patience);
     const refusal =
       checkLibrary(database) ??
       (await database.read(() => checkFile(database, path))) ??
-      (gate === undefined ? checkVersion(database) : await prepareFile(database, path, gate, patience));
+      (gate === undefined
+        ? await database.read(() => checkVersion(database))
+        : await prepareFile(database, path, gate, patience));
     if (refusal === undefined) return database;
     raw.close();
     return refusal;
@@ -129,7 +132,8 @@ async function prepareFile(
   gate: Gate,
   patience: number,
 ): Promise<Problem | undefined> {
-  const isReady = (): boolean => versionOf(database) === MIGRATIONS.length && isLogged(database);
+  const isReady = (): boolean =>
+    unlessBusy(() => versionOf(database) === MIGRATIONS.length && isLogged(database)) ?? false;
   const done = await tryInTime(patience, (): "ready" | "alone" | undefined => {
     if (gate.enter("together") && isReady()) return "ready";
     return gate.enter("alone") ? "alone" : undefined;
@@ -137,7 +141,7 @@ async function prepareFile(
   if (done === undefined) return isServedOtherwise(path);
   database.raw.exec("PRAGMA synchronous = full");
   if (done === "ready") return undefined;
-  const refusal = refuseLater(database);
+  const refusal = await database.read(() => refuseLater(database));
   if (refusal !== undefined) return refusal;
   // Somebody may just be reading.
   await execInTime(database.raw, "PRAGMA journal_mode = wal", patience);
@@ -155,6 +159,16 @@ async function prepareFile(
 }
 
 /** Writes go through a log beside the file, whoever opens it. */
+/** What a try gives; nothing where another connection is in the way for the moment. */
+function unlessBusy<Answer>(attempt: () => Answer): Answer | undefined {
+  try {
+    return attempt();
+  } catch (failure) {
+    if (!isBusy(failure)) throw failure;
+    return undefined;
+  }
+}
+
 const isLogged = (database: Database): boolean =>
   database.get<{ journal_mode: string }>("PRAGMA journal_mode")?.journal_mode === "wal";
 

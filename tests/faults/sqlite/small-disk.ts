@@ -22,7 +22,12 @@ export function mountSmallDisk(folder: string, size: number): SmallDisk | undefi
     folder,
     fill: (leave) => {
       const { bavail, bsize } = statfsSync(folder);
-      writeFileSync(ballast, Buffer.alloc(Math.max(0, bavail * bsize - leave)));
+      try {
+        writeFileSync(ballast, Buffer.alloc(Math.max(0, bavail * bsize - leave)));
+      } catch (failure) {
+        // Others write meanwhile: then it is full already.
+        if ((failure as NodeJS.ErrnoException).code !== "ENOSPC") throw failure;
+      }
     },
     makeRoom: () => rmSync(ballast, { force: true }),
     unmount: () => {

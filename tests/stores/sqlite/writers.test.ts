@@ -252,6 +252,22 @@ describe("[S16] several writers", () => {
     await store.close();
   });
 
+  it.each(["a new store", "one that is there", "one that is there, to read"])(
+    "[T11] wait with opening %s for another program that holds its file for a moment",
+    async (which) => {
+      const path = temporaryPath();
+      if (which !== "a new store") await answered(await openSqliteStore(path)).close();
+      const other = new DatabaseSync(path);
+      // No log: nobody can read meanwhile, as when the last program closes the file or the first one mends its log.
+      other.exec("PRAGMA journal_mode = delete; BEGIN EXCLUSIVE");
+      const opening = openSqliteStore(path, { patience: 5_000, readOnly: which.endsWith("read") });
+      await new Promise((resolve) => setTimeout(resolve, 200));
+      other.exec("ROLLBACK");
+      other.close();
+      await answered(await opening).close();
+    },
+  );
+
   it("refuse to open a new store while another program holds its file", async () => {
     const path = temporaryPath();
     const other = new DatabaseSync(path);
