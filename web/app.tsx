@@ -41,6 +41,14 @@ const ComparePage = lazy(async () => ({
   default: (await import("./regional-forms/ComparePage.tsx")).ComparePage,
 }));
 
+const SignInPage = lazy(async () => ({ default: (await import("./account/SignInPage.tsx")).SignInPage }));
+const InvitationPage = lazy(async () => ({
+  default: (await import("./account/InvitationPage.tsx")).InvitationPage,
+}));
+const AccountPage = lazy(async () => ({ default: (await import("./account/AccountPage.tsx")).AccountPage }));
+const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
+const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
+
 /** A page of one thing that can be read as of a revision. */
 const asOf = (load: () => Promise<IdPage>): IdPage =>
   lazy(async () => {
@@ -95,6 +103,12 @@ export const App = () => (
             <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
             <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
             <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
+            <Route path="/sign-in">{onPage(<SignInPage />, "sign-in")}</Route>
+            <Route path="/set-up">{onPage(<InvitationPage isFirst />, "set-up")}</Route>
+            <Route path="/invitation">{onPage(<InvitationPage />, "invitation")}</Route>
+            <Route path="/account">{onPage(<AccountPage />, "account")}</Route>
+            <Route path="/people">{onPage(<PeoplePage />, "people")}</Route>
+            <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
             <Route>

@@ -23,6 +23,12 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/sheets": ["field-sheets/SheetsPage.tsx"],
   "/sheets/:id": ["field-sheets/SheetPage.tsx"],
   "/plan": ["field-sheets/PlanPage.tsx"],
+  "/sign-in": ["account/SignInPage.tsx"],
+  "/set-up": ["account/InvitationPage.tsx"],
+  "/invitation": ["account/InvitationPage.tsx"],
+  "/account": ["account/AccountPage.tsx"],
+  "/people": ["account/PeoplePage.tsx"],
+  "/audit": ["account/AuditPage.tsx"],
   "/method/weighing": ["method/WeighingMethodPage.tsx"],
   "/method": ["method/MethodPage.tsx"],
 };

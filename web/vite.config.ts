@@ -30,6 +30,10 @@ export default defineConfig({
         target: process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820",
         changeOrigin: false,
       },
+      "/account/": {
+        target: process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820",
+        changeOrigin: false,
+      },
     },
   },
 });

@@ -146,7 +146,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["web/weighing/", "web/strips/", "web/drawings/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
-  ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets"].map(
+  ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets", "account"].map(
     (task) => ({
       from: `web/${task}/`,
       folders: [

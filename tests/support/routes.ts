@@ -37,5 +37,9 @@ export const ROUTES: readonly string[] = [
   "/sheets",
   "/sheets/form.side-chair?region=region.england&date=1760/1780",
   "/revisions",
+  "/sign-in",
+  "/set-up",
+  "/invitation",
+  "/account",
   "/nowhere",
 ];

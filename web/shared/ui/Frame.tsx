@@ -50,7 +50,8 @@ export function Frame({ children }: { children: ReactNode }) {
       </main>
       <footer className={styles["foot"]}>
         Evidence, not a certificate or a valuation. Take nothing apart to look: that is for a conservator.{" "}
-        <Link href="/method#cautions">Cautions</Link> <Link href="/sheets">Field sheets</Link>
+        <Link href="/method#cautions">Cautions</Link> <Link href="/sheets">Field sheets</Link>{" "}
+        <Link href="/account">Account</Link>
       </footer>
     </div>
   );

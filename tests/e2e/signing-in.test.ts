@@ -1,0 +1,103 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { readConfig } from "#server/config.ts";
+import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
+import { openBrowser } from "#tests/support/open-browser.ts";
+import { openHttp } from "#tests/support/open-http.ts";
+import { sawGraph } from "#tests/support/saw-graph.ts";
+
+const PASSWORD = "four oak boards, one saw";
+const TAGS = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
+
+let browser: Browser | undefined;
+let house: Awaited<ReturnType<typeof openHttp>>;
+beforeAll(async () => {
+  browser = await openBrowser().catch(() => undefined);
+  const config = readConfig({});
+  if (!("port" in config)) throw new Error("The settings are not sane where none is made");
+  house = await openHttp([sawGraph], { accounts: true, webFolder: config.webFolder });
+});
+beforeEach((context) => context.skip(browser === undefined, "no browser"));
+afterAll(async () => {
+  await browser?.close();
+  await house.stop();
+});
+
+async function open(path: string, size: object): Promise<Page> {
+  if (!browser) throw new Error("There is no browser");
+  const page = await (await browser.newContext({ ...size, reducedMotion: "reduce" })).newPage();
+  page.setDefaultTimeout(30_000);
+  await page.goto(new URL(path, house.url).href);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  return page;
+}
+
+/** Nothing breaks a rule of WCAG 2.2 A or AA, and nothing sticks out of the window. */
+async function isAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
+  const [inner, whole] = await page.evaluate(() => [window.innerWidth, document.documentElement.scrollWidth]);
+  expect(whole).toBeLessThanOrEqual(inner ?? 0);
+}
+
+async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
+  for (const [label, text] of Object.entries(fields))
+    await page.getByLabel(label, { exact: true }).fill(text);
+}
+
+describe("people in browsers", () => {
+  it("[C12] set up a house, invite somebody, who signs out and in again; the owner reads the audit", async () => {
+    const owner = await open("/set-up", DESKTOP);
+    await isAccessible(owner);
+    const secret = String(house.logged.find(({ event }) => event === "first owner")?.["secret"]);
+    const about = { "Your name": "Ada", "Name to sign in with": "ada" };
+    await fill(owner, { "Secret from the log": secret, ...about, Password: "short" });
+    await owner.getByRole("button", { name: "Make the account" }).click();
+    await owner.getByText(/at least 12 characters; this one has 5/).waitFor();
+    await fill(owner, { Password: PASSWORD });
+    await owner.getByRole("button", { name: "Make the account" }).click();
+    await owner.waitForURL(house.url);
+
+    await owner.goto(`${house.url}people`);
+    await owner.getByRole("button", { name: "Make a link" }).click();
+    const link = (await owner.locator("code").textContent()) ?? "";
+    await isAccessible(owner);
+
+    const guest = await open(link.slice(house.url.length - 1), PHONE);
+    await isAccessible(guest);
+    await fill(guest, { "Your name": "Bea", "Name to sign in with": "bea", Password: PASSWORD });
+    await guest.getByRole("button", { name: "Make the account" }).click();
+    await guest.waitForURL(house.url);
+    await guest.goto(`${house.url}account`);
+    await guest.getByRole("heading", { level: 1, name: "Bea" }).waitFor();
+    await isAccessible(guest);
+    await fill(guest, { "What it is for": "the scanner" });
+    await guest.getByRole("button", { name: "Make a token" }).click();
+    await guest.getByText(/^scribeline_[\w-]{43}$/).waitFor();
+    await guest.getByRole("button", { name: "Sign out" }).click();
+    await guest.getByRole("heading", { level: 1, name: "Sign in" }).waitFor();
+
+    await guest.goto(`${house.url}evidence`);
+    await guest.waitForURL(`${house.url}sign-in?to=%2Fevidence`);
+    await isAccessible(guest);
+    await fill(guest, { "Name to sign in with": "bea", Password: "not the password" });
+    await guest.getByRole("button", { name: "Sign in" }).click();
+    await guest.getByText(/do not belong together/).waitFor();
+    await fill(guest, { Password: PASSWORD });
+    await guest.getByRole("button", { name: "Sign in" }).click();
+    await guest.waitForURL(`${house.url}evidence`);
+
+    await owner.goto(`${house.url}audit`);
+    await owner.getByText("Bea: sign in").waitFor();
+    await owner.getByText("program: refuse sign-in Bea").waitFor();
+    await isAccessible(owner);
+  }, 120_000);
+
+  it("[C12] lead nowhere else after signing in", async () => {
+    const page = await open("/sign-in?to=//evil.example/x", DESKTOP);
+    await fill(page, { "Name to sign in with": "ada", Password: PASSWORD });
+    await page.getByRole("button", { name: "Sign in" }).click();
+    await page.waitForURL(house.url);
+  });
+});

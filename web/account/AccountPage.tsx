@@ -1,0 +1,114 @@
+import { Link } from "wouter";
+import { Button } from "../shared/ui/Button.tsx";
+import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { Waiting } from "../shared/ui/Waiting.tsx";
+import { sayDay } from "../shared/words/say-day.ts";
+import styles from "./account.module.css";
+import { askAccount, type Who } from "./ask-account.ts";
+import { NewPassword } from "./NewPassword.tsx";
+import { NewToken } from "./NewToken.tsx";
+import { Refusals } from "./Refusals.tsx";
+import { useAsked } from "./use-asked.ts";
+
+interface Mine {
+  readonly name: string;
+  readonly signInName: string;
+  readonly sessions: readonly { id: string; isThis: boolean; madeAt: string; seenAt: string }[];
+  readonly tokens: readonly { id: string; label: string; role: string; until: string }[];
+}
+
+/** One's own account: what gets in for it, and its password. */
+export function AccountPage() {
+  const { answer } = useAsked<Who>("who");
+  if (answer === undefined) return <Waiting what="your account" isPage />;
+  if ("done" in answer && !answer.done.accounts) return <NoAccounts />;
+  return <OwnAccount role={("done" in answer && answer.done.caller?.role) || "reader"} />;
+}
+
+const NoAccounts = () => (
+  <article className={styles["page"]}>
+    <PageHeading title="Your account">There are no accounts here</PageHeading>
+    <p className={styles["note"]}>
+      Scribeline runs for this machine alone, and whoever sits at it is its owner. Where several share a
+      house, it is started with SCRIBELINE_ACCOUNTS=on.
+    </p>
+  </article>
+);
+
+function OwnAccount({ role }: { role: NonNullable<Who["caller"]>["role"] }) {
+  const { answer, again } = useAsked<Mine>("mine");
+  if (answer === undefined) return <Waiting what="your account" isPage />;
+  if ("refused" in answer) return <Refusals answer={answer} />;
+  const { name, signInName, sessions, tokens } = answer.done;
+  const end = async (action: string, id: string) => {
+    await askAccount(action, { id });
+    await again();
+  };
+  return (
+    <article className={styles["page"]}>
+      <PageHeading title="Your account">{name}</PageHeading>
+      <p className={styles["note"]}>
+        You sign in as {signInName}, and are {role} in this house. <Link href="/people">The people</Link>
+        {role === "owner" ? (
+          <>
+            {" · "}
+            <Link href="/audit">The audit</Link>
+          </>
+        ) : null}
+      </p>
+      <Button
+        onPress={async () => {
+          await askAccount("sign-out");
+          window.location.assign("/sign-in");
+        }}
+      >
+        Sign out
+      </Button>
+      <section className={styles["section"]} aria-labelledby="sessions">
+        <h2 id="sessions">Where you are signed in</h2>
+        <ul className={styles["list"]}>
+          {sessions.map(({ id, isThis, madeAt, seenAt }) => (
+            <li key={id} className={styles["item"]}>
+              <span>
+                since {sayDay(madeAt)}, last used {new Date(seenAt).toLocaleString("en-GB")}
+                {isThis ? " (here)" : ""}
+              </span>
+              {isThis ? null : (
+                <Button look="quiet" onPress={() => end("end-session", id)}>
+                  End
+                </Button>
+              )}
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section className={styles["section"]} aria-labelledby="tokens">
+        <h2 id="tokens">Tokens for scripts</h2>
+        <ul className={styles["list"]}>
+          {tokens.map(({ id, label, role: of, until }) => (
+            <li key={id} className={styles["item"]}>
+              <span>
+                {label}{" "}
+                <span className={styles["beside"]}>
+                  as {of}, until {sayDay(until)}
+                </span>
+              </span>
+              <Button
+                look="quiet"
+                onPress={() => end("take-back-token", id)}
+                aria-label={`Take back ${label}`}
+              >
+                Take back
+              </Button>
+            </li>
+          ))}
+        </ul>
+        {role === "reader" ? null : <NewToken most={role} onMade={again} />}
+      </section>
+      <section className={styles["section"]} aria-labelledby="password">
+        <h2 id="password">Password</h2>
+        <NewPassword signInName={signInName} />
+      </section>
+    </article>
+  );
+}

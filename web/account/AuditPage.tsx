@@ -1,0 +1,66 @@
+import { useEffect, useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
+import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import styles from "./account.module.css";
+import { type Answered, askAccount } from "./ask-account.ts";
+import { Refusals } from "./Refusals.tsx";
+
+interface Entry {
+  readonly sequence: number;
+  readonly at?: string;
+  readonly did?: string;
+  readonly by?: string;
+  readonly byName?: string;
+  readonly about?: string;
+  readonly aboutName?: string;
+  readonly revision?: number;
+}
+interface Audit {
+  readonly entries: readonly Entry[];
+  readonly hasMore: boolean;
+}
+
+/** Who did what in the house, newest first: the ledger, with names. For owners. */
+export function AuditPage() {
+  const [entries, setEntries] = useState<readonly Entry[]>([]);
+  const [answer, setAnswer] = useState<Answered<Audit>>();
+  const read = async (before?: number) => {
+    const came = await askAccount<Audit>("audit", before === undefined ? {} : { before });
+    setAnswer(came);
+    if ("done" in came)
+      setEntries((shown) => (before === undefined ? came.done.entries : [...shown, ...came.done.entries]));
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: read once
+  useEffect(() => {
+    read();
+  }, []);
+  const last = entries.at(-1);
+  return (
+    <article className={styles["page"]}>
+      <PageHeading title="Audit">What was done in this house</PageHeading>
+      <p className={styles["note"]}>
+        Each line is chained to the one before by its hash, so that none can be changed or left out unseen. A
+        person stands in it by an id that says nothing; the names are put beside it here.
+      </p>
+      <Refusals answer={answer} />
+      <ol className={styles["list"]}>
+        {entries.map(({ sequence, at, did, by, byName, about, aboutName, revision }) => (
+          <li key={sequence} className={styles["item"]}>
+            <span>
+              {byName ?? by ?? "the program"}: {did ?? "write"}
+              {about === undefined || about === by ? "" : ` ${aboutName ?? about}`}
+              {revision === undefined ? "" : ` (revision ${revision})`}
+            </span>
+            <span className={styles["beside"]}>
+              {at === undefined ? "" : <time dateTime={at}>{new Date(at).toLocaleString("en-GB")}</time>} ·{" "}
+              {sequence}
+            </span>
+          </li>
+        ))}
+      </ol>
+      {last !== undefined && answer && "done" in answer && answer.done.hasMore ? (
+        <Button onPress={() => read(last.sequence)}>Show older</Button>
+      ) : null}
+    </article>
+  );
+}

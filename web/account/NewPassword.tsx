@@ -1,0 +1,43 @@
+import { type FormEvent, useState } from "react";
+import { Button } from "../shared/ui/Button.tsx";
+import { TextField } from "../shared/ui/TextField.tsx";
+import styles from "./account.module.css";
+import { type Answered, askAccount } from "./ask-account.ts";
+import { Refusals } from "./Refusals.tsx";
+
+/** Takes a new password, and leads to sign in with it. */
+export function NewPassword({ signInName }: { signInName: string }) {
+  const [before, setBefore] = useState("");
+  const [password, setPassword] = useState("");
+  const [answer, setAnswer] = useState<Answered<unknown>>();
+  const change = async (event: FormEvent) => {
+    event.preventDefault();
+    const came = await askAccount("change-password", { before, password });
+    setAnswer(came);
+    if ("done" in came) window.location.assign("/sign-in?to=/account");
+  };
+  return (
+    <form className={styles["form"]} onSubmit={change}>
+      <input type="hidden" autoComplete="username" value={signInName} readOnly />
+      <TextField
+        label="Password you have now"
+        type="password"
+        autoComplete="current-password"
+        value={before}
+        onChange={setBefore}
+        isRequired
+      />
+      <TextField
+        label="New password"
+        hint="At least 12 characters. You are signed out everywhere, and sign in with it."
+        type="password"
+        autoComplete="new-password"
+        value={password}
+        onChange={setPassword}
+        isRequired
+      />
+      <Refusals answer={answer} />
+      <Button type="submit">Change the password</Button>
+    </form>
+  );
+}
