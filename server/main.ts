@@ -20,6 +20,7 @@ import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
 import { tellBackups } from "./keeping/tell-backups.ts";
+import { makeAhead } from "./make-ahead.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
@@ -32,6 +33,7 @@ import { findUnbuilt } from "./stores/mirror/find-unbuilt.ts";
 import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
 import { openMirror } from "./stores/mirror/open-mirror.ts";
 import { tellMirror } from "./stores/mirror/tell-mirror.ts";
+import { openSurveys } from "./use-cases/ask/surveys/open-surveys.ts";
 import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
@@ -77,6 +79,7 @@ export async function startServer({
   const after = await newestOrClose(mirrored);
   const results = keepResults();
   const standings = openStandings({ store: mirrored, log });
+  const surveys = openSurveys(mirrored);
   // The mirror first: whoever is told of a write after it sees it there.
   const listeners = mirror === undefined ? [standings.follow] : [mirror.follow, standings.follow];
   const follower = followWrites(store, listeners, { after, every: config.followEvery, log });
@@ -107,7 +110,7 @@ export async function startServer({
         store: withinDeadline(metrics.store, config.deadline, now),
         tables,
         now: () => new Date().toISOString(),
-        ...{ newSuffix, weigher, results, standings },
+        ...{ newSuffix, weigher, results, standings, surveys },
       },
       await accounts.callerOf(readShown(request.headers, config.origins)),
       stop,
@@ -133,7 +136,9 @@ export async function startServer({
     log,
     config,
   );
+  let ahead: ReturnType<typeof makeAhead> | undefined;
   const closeRest = async () => {
+    ahead?.stop();
     await follower.stop();
     await standings.stop();
     await apollo.stop();
@@ -145,6 +150,7 @@ export async function startServer({
   try {
     await accounts.begin(log);
     const port = await listen(server, config.port, config.address);
+    ahead = makeAhead(mirrored, surveys, log, mirror?.built);
     return {
       url: printUrl(config.address, port),
       built: mirror?.built ?? Promise.resolve(),

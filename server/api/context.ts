@@ -6,6 +6,7 @@ import type { Results } from "../ports/results.ts";
 import type { Standings } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
 import type { Weigher } from "../ports/weigher.ts";
+import type { Surveys } from "../use-cases/ask/surveys/open-surveys.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
 
 /** What the use cases stand on. */
@@ -17,6 +18,7 @@ export interface Ports {
   readonly weigher: Weigher;
   readonly results: Results;
   readonly standings: Standings;
+  readonly surveys: Surveys;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */

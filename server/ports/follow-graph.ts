@@ -12,33 +12,60 @@ export interface Made<What> {
 /** How something is made of a graph, and brought up to the next revision by the edits that led there. */
 export interface Maker<What> {
   begin(at: RevisionNumber): Promise<What>;
-  /** At once, or with turns for others in between; edits may be laid on in several calls. */
-  follow(what: What, edits: Change, at: RevisionNumber): Promise<void> | void;
+  /**
+   * Lays on the edits of revision `at`, with turns for others in between if they are many; or leaves all as it was and asks
+   * to begin anew.
+   */
+  follow(what: What, edits: Change, at: RevisionNumber): Promise<"anew" | void> | "anew" | void;
 }
 
-/** Edits that are followed in one turn. */
+/** Edits that are laid on in one turn. */
 const EDITS_AT_ONCE = 500;
+/** How long to wait for what is made anew before the old is handed out again, in milliseconds. */
+const WAIT_FOR_NEW = 2_000;
+
+/** Lays on edits one by one, with turns for others in between. */
+export async function layOn(edits: Change, lay: (edit: Change[number]) => void): Promise<void> {
+  for (const [n, edit] of edits.entries()) {
+    if (n > 0 && n % EDITS_AT_ONCE === 0) await nextTurn();
+    lay(edit);
+  }
+}
 
 /**
  * Keeps something that is made of a whole graph: made when it is first asked for, afterwards brought up to the newest
- * revision by the changes alone, whoever made them. Whoever asks meanwhile waits for it. What failed is made anew.
+ * revision by the changes alone, whoever made them. Whoever asks meanwhile waits for it; where it has to be made anew and that
+ * takes long, they are given the old, which says of which revision it is. What failed is made anew.
  */
 export function followGraph<What>(
   source: Pick<Store, "newestRevision" | "changeAt">,
   { begin, follow }: Maker<What>,
 ): () => Promise<Made<What>> {
   let kept: Made<What> | undefined;
+  let renewing: Promise<void> | undefined;
   let last: Promise<unknown> = Promise.resolve();
+
+  const renew = (at: RevisionNumber): Promise<void> =>
+    begin(at)
+      .then((what) => {
+        kept = { what, at };
+      })
+      .finally(() => {
+        renewing = undefined;
+      });
 
   const bringUp = async (): Promise<Made<What>> => {
     const newest = (await source.newestRevision())?.number ?? 0;
-    let made = kept ?? { what: await begin(newest), at: newest };
-    kept = undefined;
+    let made: Made<What> = kept ?? { what: await begin(newest), at: newest };
     for (let at = made.at + 1; at <= newest; at++) {
       const change = (await source.changeAt(at)) ?? [];
-      for (let from = 0; from < change.length; from += EDITS_AT_ONCE) {
-        if (from > 0) await nextTurn();
-        await follow(made.what, change.slice(from, from + EDITS_AT_ONCE), at);
+      // Half brought up, it is of no use.
+      kept = undefined;
+      if ((await follow(made.what, change, at)) === "anew") {
+        kept = made;
+        renewing ??= renew(newest);
+        await Promise.race([renewing, new Promise((resolve) => setTimeout(resolve, WAIT_FOR_NEW).unref())]);
+        return kept;
       }
       made = { what: made.what, at };
     }

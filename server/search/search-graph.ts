@@ -1,4 +1,4 @@
-import { followGraph } from "../ports/follow-graph.ts";
+import { followGraph, layOn } from "../ports/follow-graph.ts";
 import type { Store } from "../ports/store.ts";
 import { type ClaimPlaces, claimPlaces } from "./claim-places.ts";
 import { checkHits, type TermSearch, termSearch } from "./term-search.ts";
@@ -16,9 +16,10 @@ export function searchGraph(
       for await (const slice of store.allTerms({}, at)) for (const after of slice) search.apply({ after });
       return search;
     },
-    follow: (search, edits) => {
-      for (const edit of edits) if (edit.kind === "term") search.apply(edit);
-    },
+    follow: (search, edits) =>
+      layOn(edits, (edit) => {
+        if (edit.kind === "term") search.apply(edit);
+      }),
   });
   const places = followGraph<ClaimPlaces>(store, {
     begin: async (at) => {
@@ -26,13 +27,12 @@ export function searchGraph(
       for await (const slice of store.allClaims({}, at)) for (const claim of slice) made.put(claim);
       return made;
     },
-    follow: (made, edits) => {
-      for (const { kind, before, after } of edits) {
-        if (kind !== "claim") continue;
+    follow: (made, edits) =>
+      layOn(edits, ({ kind, before, after }) => {
+        if (kind !== "claim") return;
         if (before) made.drop(before);
         if (after) made.put(after);
-      }
-    },
+      }),
   });
   return async (words, filter, first) => {
     checkHits(first);

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { watchStore } from "#server/api/limits/watch-store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { openApi } from "#tests/support/open-api.ts";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
@@ -84,26 +86,33 @@ describe("disagreements", () => {
     expect(data.disagreementRules.every((rule: { count: number }) => rule.count === 0)).toBe(true);
   });
 
-  it("[Q9] the graph is read once a revision, and anew after a change", async () => {
+  it("[Q9] the graph is read once, afterwards only what a change touched, and the answer says on which revision", async () => {
     const own = aClaim({
       id: "claim.own",
       relation: "introduced",
       subject: "tool.circular-saw",
       when: "1500",
     });
-    const { ask, store } = await openApi([sawGraph, [{ kind: "claim", after: own }]]);
-    const lists = (calls: readonly string[]) => calls.filter((call) => call.startsWith("list"));
-    expect(
-      lists((await ask(`${RULES.slice(0, -1)} disagreements(first: 1) { totalCount } }`)).calls),
-    ).toEqual(["listTerms", "listClaims"]);
-    expect(lists((await ask(RULES)).calls)).toEqual([]);
+    const base = openMemoryStore();
+    const calls: string[] = [];
+    const watched = watchStore(base, (call) => calls.push(call));
+    const { ask } = await openApi([sawGraph, [{ kind: "claim", after: own }]], watched);
+    const read = () => calls.splice(0).filter((call) => ["allClaims", "neighbourhood"].includes(call));
+    read();
+    await ask(`${RULES.slice(0, -1)} disagreements(first: 1) { totalCount } }`);
+    expect(read()).toContain("allClaims");
+    await ask(RULES);
+    expect(read()).toEqual([]);
     const change = [
       { kind: "claim" as const, after: { ...own, id: "claim.rival" as typeof own.id, when: "1600" } },
     ];
-    await store.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" } as never);
-    const { data, calls } = await ask(FOUND, { rule: "rivals" });
-    expect(lists(calls)).toEqual(["listTerms", "listClaims"]);
+    await base.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" } as never);
+    const { data } = await ask(FOUND, { rule: "rivals" });
+    expect(read()).toEqual(["neighbourhood"]);
     expect(data.disagreements).toMatchObject({ edges: [{ node: { years: 100 } }] });
+    expect((await ask("{ disagreementRules { revision } }")).data.disagreementRules[0]).toEqual({
+      revision: 3,
+    });
   });
 
   it("[Q9] a reading that failed is done again by the next who asks", async () => {
@@ -114,10 +123,12 @@ describe("disagreements", () => {
       when: "1500",
     });
     const { ask, store } = await openApi([sawGraph, [{ kind: "claim", after: own }]]);
-    const { listClaims } = store;
-    store.listClaims = () => Promise.reject(new Error("broken"));
+    const { allClaims } = store;
+    store.allClaims = () => {
+      throw new Error("broken");
+    };
     expect((await ask(RULES)).errors).toHaveLength(1);
-    store.listClaims = listClaims;
+    store.allClaims = allClaims;
     expect((await ask(RULES)).errors).toEqual([]);
   });
 });

@@ -11,6 +11,7 @@ import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { openSurveys } from "#server/use-cases/ask/surveys/open-surveys.ts";
 import { weighHere } from "#server/weigher/weigh-here.ts";
 import { watchStore } from "./watch-store.ts";
 
@@ -47,6 +48,7 @@ export async function openApi(
   const logged: LogLine[] = [];
   let suffixes = 0;
   const results = keepResults();
+  const surveys = openSurveys(base);
   const newSuffix = () => `s${++suffixes}`;
   const apollo = createApollo({ highestCost, log: (line) => logged.push(line), newSuffix });
 
@@ -58,7 +60,7 @@ export async function openApi(
         store,
         tables: tablesOf(rows),
         now: () => "2026-02-02T00:00:00Z",
-        ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS },
+        ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys },
       },
       LOCAL_CALLER,
     );

@@ -14,6 +14,7 @@ export function addDisagreement(b: Builder) {
       claimCount: t.exposeInt("claimCount", {
         description: "Accepted claims among which it was looked for.",
       }),
+      revision: t.exposeInt("revision", { description: "Number of the revision it was looked for on." }),
     }),
   });
   b.objectType("Disagreement", {

@@ -1,7 +1,6 @@
 import { id } from "../../domain/ids.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { DatesBeside } from "../../use-cases/ask/compare-dates.ts";
-import { countRegions, type RegionCount } from "../../use-cases/ask/count-regions.ts";
 import {
   FOUND_GROUPS,
   type FoundThere,
@@ -10,6 +9,7 @@ import {
   type SourceCount,
 } from "../../use-cases/ask/profile-region.ts";
 import { readRegionEvidence } from "../../use-cases/ask/read-region-evidence.ts";
+import type { RegionCount } from "../../use-cases/ask/surveys/region-survey.ts";
 import { type AsOf, asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
 import type { Context } from "../context.ts";
@@ -19,21 +19,24 @@ const ENTRIES = { found: 200, dates: 60, sources: 60, notFound: 20, narrower: 20
 
 /** The counts of all regions, each marked with the revision. */
 export async function readCounts(
-  context: Context,
-  at: RevisionNumber | undefined,
+  { surveys }: Context,
+  asked: RevisionNumber | undefined,
 ): Promise<readonly AsOf<RegionCount>[]> {
-  return countRegions(await readRegionEvidence(context, at)).map((count) => asOf(count, at));
+  const { what: survey, at } = await surveys.regions(asked);
+  return survey.counts().map((count) => asOf(count, at));
 }
 
 /** The profiles of the regions that there are, in the order asked for. */
 export async function readProfiles(
   context: Context,
   of: readonly string[],
-  at: RevisionNumber | undefined,
+  asked: RevisionNumber | undefined,
 ): Promise<readonly AsOf<RegionProfile>[]> {
-  const evidence = await readRegionEvidence(context, at);
-  return of.flatMap((region) => {
-    const profile = profileRegion(evidence, id(region));
+  const { what: survey, at } = await context.surveys.regions(asked);
+  const regions = of.map((region) => id<"term">(region));
+  const evidence = await readRegionEvidence(context, survey, regions, at);
+  return regions.flatMap((region) => {
+    const profile = profileRegion(evidence, region);
     return profile ? [asOf(profile, at)] : [];
   });
 }

@@ -35,9 +35,11 @@ export function indexEvidence(terms: readonly Term[], claims: readonly Claim[]):
 }
 
 const DATED: readonly string[] = [...EVENT_RELATIONS, ...PERIOD_RELATIONS];
-const isDated = (claim: Claim): claim is Dated => DATED.includes(claim.relation);
+/** Whether a claim says when. */
+export const isDated = (claim: Claim): claim is Dated => DATED.includes(claim.relation);
 
-function regionsOf(claim: Claim): ReadonlySet<TermId> {
+/** The regions that a claim names exactly: as its scope, or as an end of a spread. */
+export function regionsOf(claim: Claim): ReadonlySet<TermId> {
   if (claim.relation === "spread to") return new Set([claim.from, claim.to]);
   const region = "scope" in claim ? claim.scope.region : undefined;
   return new Set(region === undefined ? [] : [region]);

@@ -5,8 +5,8 @@ import type { SourceId, TermId } from "../../domain/ids.ts";
 import { ancestors, type Broader, isWithin } from "../../domain/region.ts";
 import type { TermKind } from "../../domain/term.ts";
 import { compareDates, type DatesBeside } from "./compare-dates.ts";
-import { countRegions, type RegionCount } from "./count-regions.ts";
 import type { PlacedClaim, RegionEvidence } from "./read-region-evidence.ts";
+import type { RegionCount, RegionSurvey } from "./surveys/region-survey.ts";
 
 /** practice: what was done, seen or fitted there, and in what style. */
 export const FOUND_GROUPS = ["practice", "wood", "form", "shop"] as const;
@@ -55,15 +55,15 @@ const POSITIVE: readonly Claim["relation"][] = [
 
 /** The profile of one region; undefined where there is no such region. */
 export function profileRegion(evidence: RegionEvidence, region: TermId): RegionProfile | undefined {
-  const { regions, broader, claims } = evidence;
+  const { survey, claims } = evidence;
+  const { regions, broader } = survey;
   if (!regions.has(region)) return undefined;
   const isHere = (id: TermId) => isWithin(id, region, broader);
   const within = claims.filter((placed) => placed.regions.some(isHere));
   const here = within.map(({ claim }) => claim);
-  const counts = countRegions(evidence);
-  const count = counts.find((each) => each.region === region) as RegionCount;
+  const count = survey.countOf(region);
   const above = ancestors(region, broader).slice(1);
-  const wider = above.find((id) => (counts.find((each) => each.region === id)?.within ?? 0) > within.length);
+  const wider = above.find((id) => survey.countOf(id).within > count.within);
   const centre = fashionCentre(region, broader);
   const townwards = centre === undefined || !regions.has(centre) ? [] : ancestors(centre, broader);
   const ofPlace = (id: TermId) =>
@@ -73,7 +73,10 @@ export function profileRegion(evidence: RegionEvidence, region: TermId): RegionP
   );
   return {
     ...count,
-    narrower: counts.filter((each) => broader.get(each.region) === region),
+    narrower: [...regions.keys()]
+      .filter((id) => broader.get(id) === region)
+      .sort(compareText)
+      .map(survey.countOf),
     found: foundIn(evidence, within, isHere),
     notFound: claims.filter(({ claim }) => isNotFound(claim, region, evidence)).map(({ claim }) => claim),
     besideWider: compareDates(scopedHere, above.map(ofPlace)),
@@ -82,7 +85,7 @@ export function profileRegion(evidence: RegionEvidence, region: TermId): RegionP
     sources: countSources(here),
     unsourced: here.filter(({ citations }) => citations.every(({ basis }) => basis !== "published")).length,
     wider,
-    missingKinds: wider === undefined ? [] : missingKinds(evidence, wider, isHere),
+    missingKinds: wider === undefined ? [] : missingKinds(survey, wider, region),
   };
 }
 
@@ -124,7 +127,7 @@ function foundIn(
  * Whether a claim keeps its subject out of the region: by this region or one around it, or by where else alone it was.
  * What is confined to a region of another country, without a scope, is no news here.
  */
-function isNotFound(claim: Claim, region: TermId, { broader }: RegionEvidence): boolean {
+function isNotFound(claim: Claim, region: TermId, { survey: { broader } }: RegionEvidence): boolean {
   if (claim.relation !== "not found in" && claim.relation !== "confined to") return false;
   const scope = claim.scope.region;
   if (claim.relation === "not found in") return scope !== undefined && isWithin(region, scope, broader);
@@ -149,19 +152,7 @@ function countSources(claims: readonly Claim[]): readonly SourceCount[] {
     .sort((a, b) => b.claims - a.claims || compareText(a.source, b.source));
 }
 
-function missingKinds(
-  { claims, kinds, broader }: RegionEvidence,
-  wider: TermId,
-  isHere: (id: TermId) => boolean,
-): readonly TermKind[] {
-  const kindsAt = (isThere: (id: TermId) => boolean) =>
-    new Set(
-      claims
-        .filter(({ regions }) => regions.some(isThere))
-        .flatMap(({ claim }) => ("subject" in claim ? (kinds.get(claim.subject) ?? []) : [])),
-    );
-  const has = kindsAt(isHere);
-  return [...kindsAt((id) => isWithin(id, wider, broader))]
-    .filter((kind) => !has.has(kind))
-    .sort(compareText);
+function missingKinds(survey: RegionSurvey, wider: TermId, region: TermId): readonly TermKind[] {
+  const has = survey.kindsWithin(region);
+  return [...survey.kindsWithin(wider)].filter((kind) => !has.has(kind)).sort(compareText);
 }

@@ -1,17 +1,19 @@
 import type { Claim } from "../../domain/claim.ts";
-import type { TermId } from "../../domain/ids.ts";
-import { namedTerms } from "../../domain/named-terms.ts";
-import { ancestors, type Broader, broaderTerms } from "../../domain/region.ts";
+import { compareIds } from "../../domain/compare.ts";
+import { fashionCentre } from "../../domain/fashion-centre.ts";
+import type { ClaimId, TermId } from "../../domain/ids.ts";
+import { ancestors, broaderTerms, isWithin } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term, TermKind } from "../../domain/term.ts";
-import { readAll } from "../../ports/read-all.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
 import type { Store } from "../../ports/store.ts";
+import { type RegionSurvey, regionsNamed } from "./surveys/region-survey.ts";
 
-/** What the graph holds on places, as far as it counts: only accepted claims. */
+/** What the graph holds on some regions, as far as it counts: only accepted claims. */
 export interface RegionEvidence {
-  readonly regions: ReadonlyMap<TermId, Term>;
-  readonly broader: Broader;
-  /** Claims that name a region anywhere, in the order of their ids. */
+  /** All regions, with what is counted of them. */
+  readonly survey: RegionSurvey;
+  /** Claims that name one of the regions, one within it, or bear on what was found there; by id. */
   readonly claims: readonly PlacedClaim[];
   /** Kinds of the subjects of those claims. */
   readonly kinds: ReadonlyMap<TermId, TermKind>;
@@ -26,36 +28,83 @@ export interface PlacedClaim {
 }
 
 const WOOD = "material.wood";
+/** Subjects that are looked up at once. */
+const SUBJECTS_AT_ONCE = 200;
+/** Regions beyond which it is quicker to read every claim than those that name each. */
+const MANY_REGIONS = 200;
 
 /**
- * Reads the regions, the claims that name them and the woods of one revision, page after page: as many calls of the store
- * for one region as for three.
+ * Reads what names these regions or those within them, then what else is claimed of its subjects: as much as there is on the
+ * regions, however large the graph. Those that there are not are passed over.
  */
 export async function readRegionEvidence(
   { store }: { readonly store: Store },
-  at?: RevisionNumber,
+  survey: RegionSurvey,
+  of: readonly TermId[],
+  at: RevisionNumber,
 ): Promise<RegionEvidence> {
-  const regionTerms = await readAll((page) => store.listTerms({ kinds: ["region"] }, page, at));
-  const materials = await readAll((page) => store.listTerms({ kinds: ["material"] }, page, at));
-  const all = (await readAll((page) => store.listClaims({}, page, at))).filter(
-    ({ status }) => status === "accepted",
-  );
-  const regions = new Map(regionTerms.map((term) => [term.id, term]));
-  const claims = all
-    .map((claim) => ({ claim, regions: namedTerms(claim).filter((id) => regions.has(id)) }))
-    .filter((placed) => placed.regions.length > 0);
-  const subjects = new Set(claims.flatMap(({ claim }) => ("subject" in claim ? [claim.subject] : [])));
-  const found = await store.terms([...subjects], at);
+  const { broader, regions } = survey;
+  const asked = of.filter((region) => regions.has(region));
+  const isHere = (region: TermId): boolean => asked.some((one) => isWithin(region, one, broader));
+  const within = new Map<ClaimId, Claim>();
+  const take = (claim: Claim): void => {
+    if (claim.status === "accepted") within.set(claim.id, claim);
+  };
+  const inside = [...regions.keys()].filter(isHere);
+  if (inside.length > MANY_REGIONS) {
+    for await (const slice of store.allClaims({}, at))
+      for (const claim of slice) if (regionsNamed(claim, isHere).length > 0) take(claim);
+  } else
+    for (const region of inside)
+      for await (const slice of store.allClaims({ naming: region }, at)) slice.forEach(take);
+
+  const about = await readSubjects(store, subjectsOf(within.values()), at);
+  const wider = new Set(asked.flatMap((region) => placesAround(region, survey)));
+  const claims = new Map([...survey.exclusions, ...within]);
+  for (const claim of about.claims)
+    if ("scope" in claim && claim.scope.region !== undefined && wider.has(claim.scope.region))
+      claims.set(claim.id, claim);
   return {
-    regions,
-    broader: broaderTerms(regionTerms),
-    claims,
-    kinds: new Map([...found].map(([id, { kind }]) => [id, kind])),
-    woods: woodsAmong(materials, all),
+    survey,
+    claims: [...claims.values()].sort(compareIds).map((claim) => ({
+      claim,
+      regions: regionsNamed(claim, (id) => regions.has(id)),
+    })),
+    kinds: new Map(about.terms.map(({ id, kind }) => [id, kind])),
+    woods: woodsAmong(about.terms, about.claims),
   };
 }
 
-function woodsAmong(materials: readonly Term[], claims: readonly Claim[]): ReadonlySet<TermId> {
+/** Where dates of a region are looked for to lay beside its own. */
+function placesAround(region: TermId, { broader }: RegionSurvey): readonly TermId[] {
+  const centre = fashionCentre(region, broader);
+  return [...ancestors(region, broader), ...(centre === undefined ? [] : ancestors(centre, broader))];
+}
+
+const subjectsOf = (claims: Iterable<Claim>): readonly TermId[] => [
+  ...new Set([...claims].flatMap((claim) => ("subject" in claim ? [claim.subject] : []))),
+];
+
+/** Everything that is claimed of some terms, with what the claims name. */
+async function readSubjects(
+  store: Store,
+  subjects: readonly TermId[],
+  at: RevisionNumber,
+): Promise<{ readonly terms: readonly Term[]; readonly claims: readonly Claim[] }> {
+  const terms = new Map<TermId, Term>();
+  const claims: Claim[] = [];
+  for (let from = 0; from < subjects.length; from += SUBJECTS_AT_ONCE) {
+    const seeds = subjects.slice(from, from + SUBJECTS_AT_ONCE);
+    const read = await store.neighbourhood({ seeds, regions: [], maxDepth: 0, at });
+    for (const term of read.terms) terms.set(term.id, term);
+    for (const claim of read.claims) claims.push(claim);
+    await nextTurn();
+  }
+  return { terms: [...terms.values()], claims };
+}
+
+function woodsAmong(terms: readonly Term[], claims: readonly Claim[]): ReadonlySet<TermId> {
+  const materials = terms.filter(({ kind }) => kind === "material");
   const broader = broaderTerms(materials);
   const woods = new Set(
     materials.map(({ id }) => id).filter((id) => ancestors(id, broader).some((above) => above === WOOD)),

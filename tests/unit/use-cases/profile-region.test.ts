@@ -1,13 +1,15 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { id } from "#server/domain/ids.ts";
+import { id, type TermId } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
-import { countRegions } from "#server/use-cases/ask/count-regions.ts";
-import { profileRegion } from "#server/use-cases/ask/profile-region.ts";
+import { profileRegion, type RegionProfile } from "#server/use-cases/ask/profile-region.ts";
 import { type RegionEvidence, readRegionEvidence } from "#server/use-cases/ask/read-region-evidence.ts";
+import { surveyRegions } from "#server/use-cases/ask/surveys/region-survey.ts";
 import { regionGraph } from "#tests/support/region-graph.ts";
 
 let evidence: RegionEvidence;
+/** Each from what is read for it alone. */
+let profiles: Map<TermId, RegionProfile | undefined>;
 beforeAll(async () => {
   const store = openMemoryStore();
   const made = await store.commit({
@@ -17,17 +19,25 @@ beforeAll(async () => {
     message: "test",
   });
   if (isProblem(made)) throw new Error(made.message);
-  evidence = await readRegionEvidence({ store });
+  const survey = await surveyRegions(store, 1);
+  evidence = await readRegionEvidence({ store }, survey, [...survey.regions.keys()], 1);
+  profiles = new Map();
+  for (const region of survey.regions.keys()) {
+    const own = await readRegionEvidence({ store }, survey, [region], 1);
+    profiles.set(region, profileRegion(own, region));
+  }
 });
 const profileOf = (region: string) => {
-  const profile = profileRegion(evidence, id<"term">(region));
+  const profile = profiles.get(id<"term">(region));
   if (!profile) throw new Error(`no ${region}`);
   return profile;
 };
 
 describe("the profile of a region", () => {
   it("[R1] counts accepted claims once for the region named and once for each around it", () => {
-    const counts = new Map(countRegions(evidence).map(({ region, own, within }) => [region, [own, within]]));
+    const counts = new Map(
+      evidence.survey.counts().map(({ region, own, within }) => [region, [own, within]]),
+    );
     expect(counts.get(id<"term">("region.boston"))).toEqual([3, 3]);
     expect(counts.get(id<"term">("region.salem"))).toEqual([2, 2]);
     // Its own: not found there; the rejected lathe counts nowhere.
@@ -81,5 +91,9 @@ describe("the profile of a region", () => {
   it("is none where there is no such region", () => {
     expect(profileRegion(evidence, id<"term">("region.atlantis"))).toBeUndefined();
     expect(profileRegion(evidence, id<"term">("tool.lathe"))).toBeUndefined();
+  });
+
+  it("[R8] is the same from what is read for it alone as from what is read for several", () => {
+    for (const [region, profile] of profiles) expect(profileRegion(evidence, region)).toEqual(profile);
   });
 });

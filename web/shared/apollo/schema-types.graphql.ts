@@ -339,6 +339,8 @@ export type DisagreementRule = {
   readonly means: Scalars['String']['output'];
   /** What to do about it. */
   readonly remedy: Scalars['String']['output'];
+  /** Number of the revision it was looked for on. */
+  readonly revision: Scalars['Int']['output'];
   readonly title: Scalars['String']['output'];
 };
 
