@@ -16,7 +16,7 @@ export interface Maker<What> {
    * Lays on the edits of revision `at`, with turns for others in between if they are many; or leaves all as it was and asks
    * to begin anew.
    */
-  follow(what: What, edits: Change, at: RevisionNumber): Promise<"anew" | void> | "anew" | void;
+  follow(what: What, edits: Change, at: RevisionNumber): Promise<"anew" | undefined>;
 }
 
 /** Edits that are laid on in one turn. */
@@ -25,11 +25,12 @@ const EDITS_AT_ONCE = 500;
 const WAIT_FOR_NEW = 2_000;
 
 /** Lays on edits one by one, with turns for others in between. */
-export async function layOn(edits: Change, lay: (edit: Change[number]) => void): Promise<void> {
+export async function layOn(edits: Change, lay: (edit: Change[number]) => void): Promise<undefined> {
   for (const [n, edit] of edits.entries()) {
     if (n > 0 && n % EDITS_AT_ONCE === 0) await nextTurn();
     lay(edit);
   }
+  return undefined;
 }
 
 /**

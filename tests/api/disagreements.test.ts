@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { watchStore } from "#server/api/limits/watch-store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { openApi } from "#tests/support/open-api.ts";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
 import { sawGraph } from "#tests/support/saw-graph.ts";
+import { watchStore } from "#tests/support/watch-store.ts";
 
 const RULES = "{ disagreementRules { id title means remedy count claimCount } }";
 const FOUND = `query ($rule: ID, $first: Int! = 20, $after: String) {

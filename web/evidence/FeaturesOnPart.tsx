@@ -44,7 +44,7 @@ export function FeaturesOnPart({ id }: { id: string }) {
           </Disclosure>
         ),
       )}
-      <NotAllFeatures unread={term.featuresOnPart.reduce((sum, { unread }) => sum + unread, 0)} />
+      {term.featuresOnPart.some(({ isCut }) => isCut) ? <NotAllFeatures /> : null}
     </section>
   );
 }

@@ -38,7 +38,7 @@ export function PlanView({ plan, choices, filledFor }: Props) {
         </header>
       </article>
     );
-  const { form, region, date, items, considered, unread } = plan;
+  const { form, region, date, items, considered, isCut } = plan;
   const title = filledFor ? filledFor.desk.piece.title : form.label;
   return (
     <article className={styles["page"]}>
@@ -66,7 +66,7 @@ export function PlanView({ plan, choices, filledFor }: Props) {
         </div>
       </header>
       <SheetCautions />
-      <NotAllFeatures unread={unread} />
+      {isCut ? <NotAllFeatures /> : null}
       <PlanBlanks hasBlanks={!filledFor} count={items.length} considered={considered} />
       {filledFor?.desk.refusal ? (
         <p role="alert" className={styles["refusal"]}>

@@ -65,7 +65,7 @@ export function SheetPage({ id: form }: { id: string }) {
         <>
           <PositionLinks sections={sheet.sections} />
           <FieldSheet sections={sheet.sections} form={form} />
-          <NotAllFeatures unread={sheet.unread} />
+          {sheet.isCut ? <NotAllFeatures /> : null}
         </>
       )}
     </article>

@@ -3,13 +3,18 @@ import { problem } from "../../domain/problem.ts";
 import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import type { Store } from "../../ports/store.ts";
 import { WRITES } from "../../ports/writes.ts";
+import type { Surveys } from "../../use-cases/ask/surveys/open-surveys.ts";
 
 /**
- * The same store for one request: from `deadline` milliseconds after this call on, reads and writes are refused, so that
+ * The same store, or the same surveys of it, for one request: from `deadline` milliseconds after this call on, reads and writes are refused, so that
  * a request that has taken too long does no more work; one that is under way then is not waited for. Of a write that is
  * under way nobody knows whether it is kept, which its refusal says. `now` counts milliseconds.
  */
-export function withinDeadline(store: Store, deadline: number, now: () => number): Store {
+export function withinDeadline<Asked extends Store | Surveys>(
+  store: Asked,
+  deadline: number,
+  now: () => number,
+): Asked {
   const end = now() + deadline;
   const tooLong = (): GraphQLError =>
     new GraphQLError(`This took longer than ${deadline} ms and was given up; ask for less at a time.`, {

@@ -108,8 +108,8 @@ export function addFieldSheet(b: Builder) {
         type: ["Term"],
         resolve: ({ parts, revision }, _, { load }) => load.terms.many(parts, revision),
       }),
-      unread: t.exposeInt("unread", {
-        description: "Features looked for on its parts that were not weighed, since there are so many.",
+      isCut: t.exposeBoolean("isCut", {
+        description: "More features are looked for on its parts, too many to weigh.",
       }),
       sections: t.field({
         extensions: { entries: ENTRIES.sections },

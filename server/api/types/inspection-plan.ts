@@ -116,8 +116,8 @@ export function addInspectionPlan(b: Builder, { position }: ReturnType<typeof ad
         resolve: ({ items, revision }) => items.map((each) => asOf(each, revision)),
       }),
       considered: t.exposeInt("considered", { description: "Looks that these were chosen from." }),
-      unread: t.exposeInt("unread", {
-        description: "Features looked for on the parts that were not weighed, since there are so many.",
+      isCut: t.exposeBoolean("isCut", {
+        description: "More features are looked for on the parts, too many to weigh.",
       }),
     }),
   });

@@ -62,9 +62,9 @@ export function addTerm(b: Builder) {
         type: ["Term"],
         resolve: ({ features, at }) => features.map((feature) => asOf(feature, at)),
       }),
-      unread: t.exposeInt("unread", {
+      isCut: t.exposeBoolean("isCut", {
         description:
-          "At the kind asked for: features of all these kinds that were not read, since there are so many.",
+          "At the kind asked for: more features are looked for on all these kinds, too many to list.",
       }),
     }),
   });

@@ -43,12 +43,14 @@ export const termConditions = ({ kinds, broader, parts }: TermFilter): readonly 
   ...(parts === undefined
     ? []
     : [
-        named(
-          `naming.kind = 'term' AND naming.by = 'term' AND naming.named IN (
+        {
+          sql: `EXISTS (SELECT 1 FROM json_each(thing.body, '$.parts') AS own
+                  WHERE own.value IN (SELECT value FROM json_each(:parts)))`,
+          naming: `naming.kind = 'term' AND naming.by = 'term' AND naming.named IN (
             SELECT listed.id FROM json_each(:parts) AS asked CROSS JOIN term AS listed ON listed.id = asked.value
              WHERE listed.kind = 'part' AND listed.since <= :at AND :at < listed.until)`,
-          { parts: JSON.stringify(parts) },
-        ),
+          parameters: { parts: JSON.stringify(parts) },
+        },
         { sql: "thing.kind <> 'part'", parameters: {} },
       ]),
 ];

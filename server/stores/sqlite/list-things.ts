@@ -1,3 +1,4 @@
+import { type BoundedCache, boundedCache } from "../../domain/bounded-cache.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import { allOf, type Condition, STANDS, used } from "./conditions.ts";
@@ -127,5 +128,21 @@ function count(
       : `(SELECT DISTINCT naming.row FROM naming WHERE ${driver.naming}) AS namer
          CROSS JOIN ${kind} AS thing INDEXED BY ${kind}_life ON thing.row = namer.row WHERE`;
   const sql = `SELECT count(*) AS total FROM ${from} ${allOf(rest)}`;
-  return database.get<{ total: number }>(sql, used(parameters, sql))?.total ?? 0;
+  const asked = used(parameters, sql);
+  const key = `${sql} ${JSON.stringify(asked)}`;
+  const known = countsOf(database).get(key);
+  if (known !== undefined) return known;
+  const total = database.get<{ total: number }>(sql, asked)?.total ?? 0;
+  countsOf(database).set(key, total);
+  return total;
+}
+
+/** What was counted lately: at one revision it is always the same. */
+const counts = new WeakMap<Database, BoundedCache<string, number>>();
+const MOST_COUNTS = 1_000;
+
+function countsOf(database: Database): BoundedCache<string, number> {
+  const known = counts.get(database) ?? boundedCache(MOST_COUNTS);
+  counts.set(database, known);
+  return known;
 }

@@ -33,8 +33,8 @@ export interface FieldSheet {
   readonly ask: SheetAsk;
   /** Expected parts of the form, as it lists them. */
   readonly parts: readonly TermId[];
-  /** Features looked for on them that were not weighed, since there are so many. */
-  readonly unread: number;
+  /** More features are looked for on them, too many to weigh. */
+  readonly isCut: boolean;
   readonly sections: readonly (Omit<SheetSection, "entries"> & { readonly entries: readonly SheetEntry[] })[];
 }
 
@@ -73,7 +73,7 @@ const LATEST = 9999;
 const ANY_DATE = `../${LATEST}`;
 
 async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<FieldSheet> {
-  const { terms, around, unread } = await readForm(store, ask, at);
+  const { terms, around, isCut } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
   const sheet = drawUpSheet(ask, terms, graph);
   const labels = new Map(around.terms.map((term: Term) => [term.id, nameInSentence(term)]));
@@ -87,7 +87,7 @@ async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<
   return {
     revision: at,
     ask,
-    ...{ parts: sheet.parts, unread },
+    ...{ parts: sheet.parts, isCut },
     sections: sheet.sections.map((section) => ({
       ...section,
       entries: section.entries.map((entry) => ({

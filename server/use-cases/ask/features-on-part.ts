@@ -10,9 +10,12 @@ import { readParts } from "./read-parts.ts";
 export interface FeaturesOnPart {
   readonly part: TermId;
   readonly features: readonly Term[];
-  /** Told at the kind asked for: how many more are looked for on all these kinds, since there are so many. */
-  readonly unread: number;
+  /** Told at the kind asked for: more are looked for on all these kinds, too many to list. */
+  readonly isCut: boolean;
 }
+
+/** Features that are listed. */
+const MOST_FEATURES = 400;
 
 /**
  * What is looked for on a kind of part: first on the kind itself, then on kinds within it, then on those around it, the
@@ -29,13 +32,13 @@ export async function featuresOnPart(
   const broader = broaderTerms(parts);
   const inside = parts.map(({ id }) => id).filter((id) => id !== part && isWithin(id, part, broader));
   const kinds = [part, ...inside, ...ancestors(part, broader).slice(1)];
-  const { features, unread } = await readFeaturesOn(store, kinds, at);
+  const { features, isCut } = await readFeaturesOn(store, [[part], kinds.slice(1)], MOST_FEATURES, at);
   const taken = new Set<TermId>();
   return kinds
     .map((kind) => {
       const here = features.filter((feature) => !taken.has(feature.id) && feature.parts?.includes(kind));
       for (const feature of here) taken.add(feature.id);
-      return { part: kind, features: here, unread: kind === part ? unread : 0 };
+      return { part: kind, features: here, isCut: kind === part && isCut };
     })
     .filter((group) => group.part === part || group.features.length > 0);
 }

@@ -33,8 +33,8 @@ export interface InspectionPlan {
   readonly parts: readonly TermId[];
   readonly items: readonly PlannedLook[];
   readonly considered: number;
-  /** Features looked for on the parts that were not weighed, since there are so many. */
-  readonly unread: number;
+  /** More features are looked for on the parts, too many to weigh. */
+  readonly isCut: boolean;
 }
 
 /** Plans the look at a piece of an attribution on a revision, the newest if none is named. Refused: what a piece would be refused for. */
@@ -69,7 +69,7 @@ export async function planInspection(
 }
 
 async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<InspectionPlan> {
-  const { terms, around, unread } = await readForm(store, ask, at);
+  const { terms, around, isCut } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
   const { parts, items, considered } = drawUpPlan(ask, terms, graph, ASSUMED_ODDS);
   const labels = new Map(around.terms.map((term) => [term.id, nameInSentence(term)]));
@@ -83,7 +83,7 @@ async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<Ins
   };
   const said = claimed.every(Number.isFinite) ? yearsInWords([[...claimed]]) : "the claimed years";
   return {
-    ...{ revision: at, ask, parts, considered, unread },
+    ...{ revision: at, ask, parts, considered, isCut },
     items: items.map(({ item, weighed }) => {
       const cited = item.claims.flatMap((claim) => claims.get(claim)?.citations ?? []);
       return {

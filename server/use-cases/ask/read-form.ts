@@ -15,9 +15,12 @@ export interface FormRead {
   /** The form and what it lies within, every kind of part, the features looked for on its parts, and what claims name. By id. */
   readonly terms: readonly Term[];
   readonly around: Neighbourhood;
-  /** Features looked for on its parts that were not read, since there are so many. */
-  readonly unread: number;
+  /** More features are looked for on its parts, too many to read. */
+  readonly isCut: boolean;
 }
+
+/** Features that are read for one form. */
+const MOST_FEATURES = 2_000;
 
 /** Reads what is looked for on a form's parts and what the graph knows of it, at one region or at any. */
 export async function readForm(
@@ -34,17 +37,19 @@ export async function readForm(
   const kinds = new Set(parts.map(({ id }) => id));
   const expected = expectedParts(form, new Map(forms.map((term) => [term.id, term])));
   const looked = partsToLookAt(expected, (part) => kinds.has(part));
-  const telling = [...kinds].filter((kind) => partsFor(kind, looked, broader).length > 0);
-  const { features, unread } = await readFeaturesOn(store, telling, at);
+  const tellsOf = new Map([...kinds].map((kind) => [kind, partsFor(kind, looked, broader)]));
+  const lists = looked.map((part) => [...kinds].filter((kind) => tellsOf.get(kind)?.includes(part)));
+  const telling = new Set(lists.flat());
+  const { features, isCut } = await readFeaturesOn(store, lists, MOST_FEATURES, at);
   const regions = region === undefined ? [] : [region];
   const around = await store.neighbourhood({
-    seeds: [...forms, ...parts, ...features].map(({ id }) => id).concat(regions),
+    seeds: [...forms, ...features].map(({ id }) => id).concat(looked, [...telling], regions),
     ...{ regions, maxDepth: ASSUMED.maxDepth, at },
   });
   const read = new Map([...forms, ...parts, ...features].map((term) => [term.id, term]));
   // What was left out is not looked at because some claim names it.
   const isLeftOut = ({ kind, parts: on = [] }: Term): boolean =>
-    kind === "feature" && on.some((part) => telling.includes(part));
+    kind === "feature" && on.some((part) => telling.has(part));
   for (const term of around.terms) if (!read.has(term.id) && !isLeftOut(term)) read.set(term.id, term);
-  return { terms: [...read.values()].sort(compareIds), around, unread };
+  return { terms: [...read.values()].sort(compareIds), around, isCut };
 }

@@ -103,6 +103,9 @@ async function wordsOf(
   });
 }
 
+/** Features among which it is chosen what to look at next. */
+const MOST_FEATURES = 2_000;
+
 /** The features looked for on the kinds of part of a piece, and what the graph knows of them. */
 async function lookForOn(
   store: Store,
@@ -110,10 +113,9 @@ async function lookForOn(
   at: RevisionNumber,
 ): Promise<NonNullable<WeighingJob["lookFor"]>> {
   const broader = broaderTerms(await readParts(store, at));
-  const wanted = new Set(
-    piece.parts.flatMap(({ kind }) => (kind === undefined ? [] : ancestors(kind, broader))),
-  );
-  const { features } = await readFeaturesOn(store, [...wanted].sort(), at);
+  const kinds = new Set(piece.parts.flatMap(({ kind }) => kind ?? []));
+  const lists = [...kinds].sort().map((kind) => ancestors(kind, broader));
+  const { features } = await readFeaturesOn(store, lists, MOST_FEATURES, at);
   const ask = askFor(piece, ASSUMED);
   const seeds = [...new Set([...ask.seeds, ...features.map(({ id }) => id)])].sort();
   return { features, neighbourhood: await store.neighbourhood({ ...ask, seeds, at }) };

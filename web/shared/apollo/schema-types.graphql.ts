@@ -418,9 +418,9 @@ export type Examined = {
 export type FeaturesOnPart = {
   readonly __typename?: 'FeaturesOnPart';
   readonly features: ReadonlyArray<Term>;
+  /** At the kind asked for: more features are looked for on all these kinds, too many to list. */
+  readonly isCut: Scalars['Boolean']['output'];
   readonly part?: Maybe<Term>;
-  /** At the kind asked for: features of all these kinds that were not read, since there are so many. */
-  readonly unread: Scalars['Int']['output'];
 };
 
 /** What to look for on a piece of one form, in the order in which one goes round it. */
@@ -428,13 +428,13 @@ export type FieldSheet = {
   readonly __typename?: 'FieldSheet';
   readonly date?: Maybe<Scalars['String']['output']>;
   readonly form?: Maybe<Term>;
+  /** More features are looked for on its parts, too many to weigh. */
+  readonly isCut: Scalars['Boolean']['output'];
   /** The parts that the form is expected to have. */
   readonly parts: ReadonlyArray<Term>;
   readonly region?: Maybe<Term>;
   readonly revision: Scalars['Int']['output'];
   readonly sections: ReadonlyArray<SheetSection>;
-  /** Features looked for on its parts that were not weighed, since there are so many. */
-  readonly unread: Scalars['Int']['output'];
 };
 
 export type FieldSheetResult = FieldSheet | Refused;
@@ -494,14 +494,14 @@ export type InspectionPlan = {
   readonly considered: Scalars['Int']['output'];
   readonly date: Scalars['String']['output'];
   readonly form?: Maybe<Term>;
+  /** More features are looked for on the parts, too many to weigh. */
+  readonly isCut: Scalars['Boolean']['output'];
   /** By position; in each the most telling first. */
   readonly items: ReadonlyArray<PlanItem>;
   /** The parts that the form is expected to have. */
   readonly parts: ReadonlyArray<Term>;
   readonly region?: Maybe<Term>;
   readonly revision: Scalars['Int']['output'];
-  /** Features looked for on the parts that were not weighed, since there are so many. */
-  readonly unread: Scalars['Int']['output'];
 };
 
 export type InspectionPlanResult = InspectionPlan | Refused;

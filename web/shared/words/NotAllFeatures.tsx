@@ -1,8 +1,7 @@
-/** Says that a kind of part has more features than were looked at. */
-export const NotAllFeatures = ({ unread }: { readonly unread: number }) =>
-  unread === 0 ? null : (
-    <p>
-      {unread} more {unread === 1 ? "feature is" : "features are"} looked for on these parts and{" "}
-      {unread === 1 ? "was" : "were"} left out here, since there are so many. Search finds each of them.
-    </p>
-  );
+/** Says that kinds of part have more features than were looked at. */
+export const NotAllFeatures = () => (
+  <p>
+    More features are looked for on these parts than are looked at here, since there are so many. The search
+    of the evidence finds each of them.
+  </p>
+);
