@@ -14,7 +14,7 @@ export interface FeaturesRead {
 
 /**
  * The features that are looked for on some kinds of part, at most `most`. Kinds that are listed together are read together,
- * the first by id; each list has the same share, and what one leaves of it the next ones have.
+ * by id. The lists are read a page in turn, so that where they are too long none is left out for another.
  */
 export async function readFeaturesOn(
   store: Store,
@@ -22,22 +22,30 @@ export async function readFeaturesOn(
   most: number,
   at: RevisionNumber | undefined,
 ): Promise<FeaturesRead> {
+  const kinds = ["feature"] as const;
+  const all = await store.listTerms(
+    { kinds, parts: [...new Set(lists.flat())] },
+    { first: LARGEST_PAGE },
+    at,
+  );
+  if (!all.hasMore && all.total <= most) return { features: all.rows, isCut: false };
   const found = new Map<TermId, Term>();
   let isCut = false;
-  for (const [n, parts] of lists.entries()) {
-    const share = found.size + Math.ceil((most - found.size) / (lists.length - n));
-    let after: string | undefined;
-    let hasMore = true;
-    while (hasMore && found.size < share) {
-      const ask = { first: LARGEST_PAGE, ...(after === undefined ? {} : { after }) };
-      const page = await store.listTerms({ kinds: ["feature"], parts }, ask, at);
+  let left: readonly { readonly parts: readonly TermId[]; readonly after?: string }[] = lists.map(
+    (parts) => ({ parts }),
+  );
+  while (left.length > 0 && !isCut) {
+    const next: (typeof left)[number][] = [];
+    for (const { parts, ...from } of left) {
+      const page = await store.listTerms({ kinds, parts }, { first: LARGEST_PAGE, ...from }, at);
       for (const term of page.rows)
-        if (found.size < share) found.set(term.id, term);
+        if (found.size < most) found.set(term.id, term);
         else isCut ||= !found.has(term.id);
-      after = page.cursors.at(-1);
-      hasMore = page.hasMore;
+      const after = page.cursors.at(-1);
+      if (page.hasMore && after !== undefined) next.push({ parts, after });
+      if (isCut) break;
     }
-    isCut ||= hasMore;
+    left = next;
   }
   return { features: [...found.values()].sort(compareIds), isCut };
 }
