@@ -51,25 +51,33 @@ function readWishes(): Asked | Problem | undefined {
 }
 
 /** Writes beside the file first, so that what stands under its name is always whole. */
-async function writeLines(lines: Iterable<string>, file: string): Promise<void> {
+async function writeLines(lines: Iterable<string>, file: string): Promise<Problem | undefined> {
   const part = `${file}.part`;
   try {
     const text = Readable.from(lines);
     if (file.endsWith(".zst")) await pipeline(text, createZstdCompress(), createWriteStream(part));
     else await pipeline(text, createWriteStream(part));
     await rename(part, file);
+    return undefined;
   } catch (failure) {
     await rm(part, { force: true });
-    throw failure;
+    const { code, message } = failure as NodeJS.ErrnoException;
+    if (code === undefined || !/^E[A-Z]+$/.test(code)) throw failure;
+    return problem(
+      "UNREADABLE_FILE",
+      `${file} cannot be written (${message}); make room, or name another file.`,
+    );
   }
 }
 
 async function generateToFile(wishes: Asked, file: string): Promise<void> {
-  await writeLines(printGraph(wishes), file);
+  const refusal = await writeLines(printGraph(wishes), file);
+  if (refusal !== undefined) return refuse(refusal);
   process.stderr.write(`Made ${wishes.claims} claims up, in ${file}\n`);
   if (wishes.examinations === 0) return;
   const pieces = `${file.replace(/\.jsonl(\.zst)?$/, "")}.pieces.jsonl`;
-  await writeLines(printPieces(wishes, wishes.examinations), pieces);
+  const alsoRefused = await writeLines(printPieces(wishes, wishes.examinations), pieces);
+  if (alsoRefused !== undefined) return refuse(alsoRefused);
   process.stderr.write(`Made ${wishes.examinations} pieces up, in ${pieces}\n`);
 }
 

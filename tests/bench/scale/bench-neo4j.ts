@@ -24,7 +24,7 @@ export function openBenchNeo4j(
 export async function storeOn(server: RunningNeo4j, from: Store): Promise<Store> {
   const { host, user, password, database } = server;
   const address: Neo4jAddress = { url: `bolt://${host}`, user, password, database, store: "bench" };
-  const store = answered(await openNeo4jStore(address, {}));
+  const store = answered(await openNeo4jStore(address, { patience: 600_000 }));
   if ((await store.newestRevision()) === undefined) {
     const start = performance.now();
     answered(await store.restore(from.dump()));
