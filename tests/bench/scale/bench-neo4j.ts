@@ -9,11 +9,15 @@ import { openFromJars } from "#tests/support/neo4j/by-jars.ts";
 import type { RunningNeo4j } from "#tests/support/neo4j/found-neo4j.ts";
 import { folderOf } from "./bench-graph.ts";
 
-/** A server with memory as in earnest (`BENCH_NEO4J_HEAP`), whose data stay for the next run; none where there is no Java. */
-export function openBenchNeo4j(
+/**
+ * A server with memory as in earnest (`BENCH_NEO4J_HEAP`), whose data stay for the next run; none where there is no Java,
+ * or where `BENCH_NEO4J=no` says that the rest is to be measured without it.
+ */
+export async function openBenchNeo4j(
   wishes: Wishes,
   holds: "store" | "question",
 ): Promise<RunningNeo4j | undefined> {
+  if (process.env["BENCH_NEO4J"] === "no") return undefined;
   const home = join(folderOf(wishes), `neo4j-${holds}`);
   mkdirSync(home, { recursive: true });
   const heap = process.env["BENCH_NEO4J_HEAP"] || "2g";
