@@ -1,18 +1,21 @@
 import type { Claim, Relation } from "../domain/claim.ts";
 import type { ClaimId } from "../domain/ids.ts";
 import type { Wanted } from "./common-of-claim.ts";
-import { claimNumbers, howMany, numbersOfKind } from "./graph-plan.ts";
+import { claimNumbers, familyOf, howMany, numbersOfKind } from "./graph-plan.ts";
 import { claimId, makeClaimOf, makeException } from "./make-claim-of.ts";
 import { EXCEPTED, type Kind, RELATIONS, SUBJECTS } from "./proportions.ts";
 import { type RandomSource, randomSourceOf } from "./random-source.ts";
 import { draw } from "./weighted.ts";
-import { pickHub, type TermRef, type World } from "./world.ts";
+import { pickAnyHub, type TermRef, type World } from "./world.ts";
 
 type Stating = Exclude<Relation, "void when">;
 
-/** Of the claims about tools, materials and the like, those about a hub: as many as leave each hub some dozens. */
+/**
+ * Claims about a hub, however large the graph is. Many need a hub, and are as many more in a larger graph; were as much
+ * more told of it, and of what it needs, each piece that reaches it would reach more too.
+ */
 const CLAIMS_A_HUB = 24;
-/** Of 100 needs, those that lead back to where another came from. */
+/** Of 100 needs, those that lead back to where another came from; never from a hub. */
 const CIRCLES = 2;
 
 /** All claims of a family, in the order of their numbers. An exception stands after the claim it is of. */
@@ -49,7 +52,8 @@ export function* makeClaims(world: World, family: number): Generator<Claim> {
     }
     const claim = makeClaimOf(wanted, "requires", subject);
     const to = claim.relation === "requires" ? refOf(claim.ways[0]?.[0] ?? "") : undefined;
-    if (to !== undefined && random.below(100) < CIRCLES) back = { from: to, to: subject };
+    if (to !== undefined && familyOf(plan, to.number) >= 0 && random.below(100) < CIRCLES)
+      back = { from: to, to: subject };
     return claim;
   }
 }
@@ -77,7 +81,7 @@ function subjectsOf(world: World, family: number, random: RandomSource) {
       const numbers = numbersOfKind(plan, family, kind);
       if (relation === "requires" && kind !== "feature")
         return { kind, number: numbers.first + random.below(howMany(numbers)) };
-      const hub = random.chance(hubs) ? pickHub(random, plan, kind) : undefined;
+      const hub = random.chance(hubs) ? pickAnyHub(random, plan, kind) : undefined;
       if (hub !== undefined) return hub;
       const said = unsaid.get(kind) ?? 0;
       if (said < howMany(numbers) && random.chance(0.66)) {

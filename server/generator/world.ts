@@ -117,6 +117,14 @@ export function pickHub(random: RandomSource, plan: GraphPlan, kind: Kind): Term
   return place < plan.hubs ? { kind, number: hubNumbers(plan).first + place } : undefined;
 }
 
+/** A hub of a kind, each as often. */
+export function pickAnyHub(random: RandomSource, plan: GraphPlan, kind: Kind): TermRef | undefined {
+  const places = Array.from({ length: plan.hubs }, (_, place) => place).filter(
+    (place) => HUB_KINDS[place % HUB_KINDS.length] === kind,
+  );
+  return places.length === 0 ? undefined : { kind, number: hubNumbers(plan).first + random.pick(places) };
+}
+
 /** A feature of the family, each as often. */
 export function pickFeature(random: RandomSource, plan: GraphPlan, family: number): TermRef {
   return { kind: "feature", number: pickNumber(random, numbersOfKind(plan, family, "feature")) };

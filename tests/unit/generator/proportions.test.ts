@@ -3,9 +3,12 @@ import { describe, expect, it } from "vitest";
 import type { Graph } from "#server/domain/change.ts";
 import type { Claim } from "#server/domain/claim.ts";
 import type { Standing } from "#server/domain/graph-view.ts";
+import { hubNumbers, planGraph } from "#server/generator/graph-plan.ts";
+import { makeClaims } from "#server/generator/make-claims.ts";
 import { makeGraph } from "#server/generator/make-graph.ts";
 import { BASES, KINDS, RELATIONS, SEED } from "#server/generator/proportions.ts";
 import { WHEN_SHAPES } from "#server/generator/when-shapes.ts";
+import { worldOf } from "#server/generator/world.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { graphOf } from "#tests/support/graph-of.ts";
@@ -170,5 +173,22 @@ describe("[U6] how much hangs on one thing", () => {
     expect(Math.abs(mean(reaches(made)) / mean(reaches(seed)) - 1)).toBeLessThan(0.4);
     const twice = graphOf(makeGraph({ claims: 49_060, claimsATerm: 4, seed: 2 }));
     expect(Math.abs(mean(reaches(twice)) / mean(reaches(large)) - 1)).toBeLessThan(0.25);
+  });
+
+  it("is no more of a hub in a graph of a million claims: as much is told of it, and no needs, though more need it", () => {
+    const numberOf = (id: string): number => Number(id.slice(id.lastIndexOf("-") + 1));
+    const told = [10_000, 1_000_000].map((claims) => {
+      const world = worldOf(planGraph({ claims, claimsATerm: 4, seed: 1 }));
+      const { first, end } = hubNumbers(world.plan);
+      const families = Math.min(world.plan.families, 40);
+      const ofHubs = Array.from({ length: families }, (_, family) => [...makeClaims(world, family)])
+        .flat()
+        .filter(
+          (claim) => "subject" in claim && numberOf(claim.subject) >= first && numberOf(claim.subject) < end,
+        );
+      expect(ofHubs.filter(({ relation }) => relation === "requires")).toEqual([]);
+      return (ofHubs.length * world.plan.families) / families / (end - first);
+    });
+    expect(Math.abs((told[1] as number) / (told[0] as number) - 1)).toBeLessThan(0.35);
   });
 });
