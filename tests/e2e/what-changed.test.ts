@@ -103,7 +103,8 @@ describe("coming back to an examination", () => {
         .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset["strip"]));
     const before = await unfolded();
     expect(before).toHaveLength(2);
-    const claim = page.locator("a[href='/claims/claim.A13']").first();
+    const strips = page.getByRole("region", { name: /^When each thing/ });
+    const claim = strips.locator("a[href='/claims/claim.A13']").first();
     await claim.scrollIntoViewIfNeeded();
     const top = await page.evaluate(() => window.scrollY);
     expect(top).toBeGreaterThan(100);

@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect } from "react";
 import { beginArrival, takeScroll } from "./arrival.ts";
+import { holdPlace } from "./hold-place.ts";
 
 const EVENTS = ["popstate", "pushState", "replaceState"] as const;
 const addressNow = () => window.location.pathname + window.location.search;
@@ -37,6 +38,6 @@ export function useArrivals(address: string): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: each new address is an arrival.
   useLayoutEffect(() => {
     const scroll = takeScroll();
-    if (scroll !== undefined) window.scrollTo(0, scroll);
+    return scroll === undefined ? undefined : holdPlace(scroll);
   }, [address]);
 }
