@@ -6,9 +6,14 @@ import { type Mirror, type MirrorOptions, openMirror } from "#server/stores/mirr
 /** A log for tests that look at what the mirror does, not at what it says. */
 export const silent = (): void => {};
 
+/** A test that does not look at failures is not to wait for a mirror that is tried again and again. */
+const throwFailures: MirrorOptions["log"] = ({ event, error }) => {
+  if (event === "mirror not built") throw new Error(String(error));
+};
+
 /** A mirror of a store, built; nothing is checked at random unless a test asks. */
 export async function builtMirror(store: Store, options: Partial<MirrorOptions> = {}): Promise<Mirror> {
-  const mirror = openMirror(store, { log: silent, ...options });
+  const mirror = openMirror(store, { log: throwFailures, ...options });
   await mirror.built;
   return mirror;
 }

@@ -25,9 +25,9 @@ const LEADS = `
 const EXCEPTIONS = `
   CALL () {
     MATCH (c:Claim) WHERE c.store = $store AND c.id > $after
-    RETURN c ORDER BY c.id LIMIT ${NODES_AT_ONCE}
+    WITH c ORDER BY c.id LIMIT ${NODES_AT_ONCE}
+    RETURN collect(c) AS page
   }
-  WITH at, collect(c) AS page
   CALL (at, page) {
     UNWIND page AS c
     MATCH (c)<-[:EXCEPTS]-(e:ClaimVersion WHERE e.accepted AND ${standsAt("e")})
