@@ -25,20 +25,21 @@ export function checkEdits(change: Change, view: GraphView): Problem | undefined
         index,
       ]);
     seen[kind].add(id);
-    const stands = findStanding(view, kind, id);
-    if (stands !== (before && canonicalJson(before)))
-      return problem("STALE_CHANGE", staleMessage(edit, stands !== undefined), [index]);
+    const text = before && canonicalJson(before);
+    if (!(view.stands?.(kind, id, text) ?? textOf(view, kind, id) === text))
+      return problem("STALE_CHANGE", staleMessage(edit, findStanding(view, kind, id) !== undefined), [index]);
   }
   return undefined;
 }
 
 /** What stands, as canonical JSON. */
-function findStanding(view: GraphView, kind: Edit["kind"], id: string): string | undefined {
-  if (view.findText !== undefined) return view.findText(kind, id);
-  const find = { term: view.findTerm, claim: view.findClaim, source: view.findSource }[kind];
-  const thing = find(id);
+function textOf(view: GraphView, kind: Edit["kind"], id: string): string | undefined {
+  const thing = findStanding(view, kind, id);
   return thing && canonicalJson(thing);
 }
+
+const findStanding = (view: GraphView, kind: Edit["kind"], id: string) =>
+  ({ term: view.findTerm, claim: view.findClaim, source: view.findSource })[kind](id);
 
 function staleMessage(edit: Edit, stands: boolean): string {
   const name = `${edit.kind} ${idOfEdit(edit)}`;

@@ -17,8 +17,11 @@ export interface GraphView {
   readonly findSource: (id: string) => Source | undefined;
   /** Everything that names the thing. Asked only for things that a change withdraws. */
   readonly namersOf: (kind: Edit["kind"], id: string) => Iterable<Standing>;
-  /** The canonical JSON of what stands, where it is at hand without the thing; else it is made of the thing. */
-  readonly findText?: (kind: Edit["kind"], id: string) => string | undefined;
+  /**
+   * Whether what stands under an id has this canonical JSON, or nothing stands where none is given; for a view that knows
+   * without the thing. Else it is found by the thing.
+   */
+  readonly stands?: (kind: Edit["kind"], id: string, text: string | undefined) => boolean;
 }
 
 /** A whole graph as a view. */

@@ -55,7 +55,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/stores/neo4j/",
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/search/", "server/stores/neo4j/"],
-    packages: ["neo4j-driver", "node:crypto"],
+    packages: ["neo4j-driver", "node:crypto", "node:zlib"],
   },
   {
     from: "server/stores/mirror/",

@@ -174,6 +174,6 @@ const prepare = (parameters: Parameters, { store }: Neo4jAddress): object =>
 function withIntegers(value: unknown): unknown {
   if (typeof value === "number") return Number.isSafeInteger(value) ? neo4j.int(value) : value;
   if (Array.isArray(value)) return value.map(withIntegers);
-  if (typeof value !== "object" || value === null) return value;
+  if (typeof value !== "object" || value === null || ArrayBuffer.isView(value)) return value;
   return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, withIntegers(member)]));
 }

@@ -15,11 +15,12 @@ import type { Neo4jAddress } from "./neo4j-address.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } from "./read-things.ts";
 import { readWalkBlocks } from "./read-walk-blocks.ts";
+import { restoreRecords } from "./restore-records.ts";
 import { findRevision, listRevisions, newestRevision, readChange } from "./revisions.ts";
 import { readEditCounts } from "./tally.ts";
 import { verifyDatabase } from "./verify-database.ts";
 import { writeExamination } from "./write-examination.ts";
-import { commitChange, restoreRecords, wouldRefuse, writeCardsAlone } from "./write-graph.ts";
+import { commitChange, wouldRefuse, writeCardsAlone } from "./write-graph.ts";
 import { newestWrite, writesAfter } from "./writes.ts";
 
 /**

@@ -4,6 +4,7 @@ import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import type { Database, Parameters, Run } from "./database.ts";
 import { NEWEST } from "./newest.ts";
+import { editsText, type PackedEdits } from "./packed-edits.ts";
 import { checkFirst } from "./read-at.ts";
 
 /** The properties of a `Revision`, for a RETURN. */
@@ -60,10 +61,10 @@ export async function listRevisions(database: Database, page: PageAsk): Promise<
 
 /** The edits of one revision; it must be one that there is. */
 export async function readChange(database: Database, number: RevisionNumber): Promise<Change> {
-  const rows = await database.read<{ edits: string }>(
+  const rows = await database.read<PackedEdits>(
     `MATCH (p:ChangePart {store: $store, revision: $number}) WHERE p.part >= 0
-     RETURN p.edits AS edits, p.part AS part ORDER BY part`,
+     RETURN p.edits AS edits, p.packed AS packed, p.part AS part ORDER BY part`,
     { number },
   );
-  return deepFreeze(rows.flatMap(({ edits }) => JSON.parse(edits) as Change));
+  return deepFreeze(rows.flatMap((row) => JSON.parse(editsText(row)) as Change));
 }

@@ -3,6 +3,7 @@ import type { Examination } from "../../domain/examination.ts";
 import type { Written } from "../../domain/written.ts";
 import type { Content } from "./content.ts";
 import type { Run } from "./database.ts";
+import { packedEdits } from "./packed-edits.ts";
 import { KINDS } from "./version-row.ts";
 import { endVersions, writeVersions } from "./write-versions.ts";
 
@@ -82,7 +83,7 @@ const partsOf = ({ revisions }: Content): readonly object[] =>
     [...chunks(change, EDITS_A_PART)].map((edits, part) => ({
       revision: revision.number,
       part,
-      edits: canonicalJson(edits),
+      ...packedEdits(canonicalJson(edits)),
     })),
   );
 

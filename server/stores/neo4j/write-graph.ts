@@ -1,12 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { checkCommit } from "../../chain/check-commit.ts";
-import { collectDump, type DumpContent } from "../../chain/collect-dump.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
-import { changeDoesNotFit, storeNotEmpty } from "../../chain/refusals.ts";
 import type { Change } from "../../domain/change.ts";
 import type { Deed } from "../../domain/deed.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
-import type { DumpRecord } from "../../domain/dump.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision } from "../../domain/revision.ts";
 import type { Written } from "../../domain/written.ts";
@@ -20,7 +17,6 @@ import { lineAfter } from "./store-state.ts";
 import { readTally } from "./tally.ts";
 import { checkOnStanding } from "./view-of-change.ts";
 import { writePlanned } from "./write-planned.ts";
-import { newestWrite } from "./writes.ts";
 
 /** Edits from which on a change may take its time. */
 const MUCH = 500;
@@ -69,49 +65,6 @@ export const wouldRefuse = (database: Database, change: Change): Promise<Problem
   database.readMoment((run) =>
     checkOnStanding(run, change, (view) => checkCommit(view, 0, change, undefined)),
   );
-
-/** Makes every change of a dump anew, then puts its examinations in; into an empty store only. */
-export async function restoreRecords(
-  database: Database,
-  records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
-): Promise<{ readonly records: number } | Problem> {
-  const content = await collectDump(records);
-  if (isProblem(content)) return content;
-  const done = { records: content.records };
-  if (content.writes.length === 0) return (await newestWrite(database)) === 0 ? done : storeNotEmpty();
-  return writePlanned(
-    database,
-    randomUUID(),
-    async (_, state) => {
-      if (state.sequence > 0) return storeNotEmpty();
-      const refusal = findUnfit(content);
-      if (refusal !== undefined) return refusal;
-      const revision = content.revisions.length;
-      return {
-        content: { ...contentOf(content.revisions, {}), examinations: content.examinations },
-        ...{ revision, answer: done },
-        lines: content.writes,
-        cards: {
-          puts: new Map(content.cards.map((card) => [`${card.kind} ${card.id}`, { ...card, card }])),
-          written: [],
-        },
-      };
-    },
-    async () => done,
-    "much",
-  );
-}
-
-/** The first change of a dump that a commit would refuse. */
-function findUnfit({ revisions }: DumpContent): Problem | undefined {
-  const graph = standingGraph();
-  for (const { revision, change } of revisions) {
-    const refusal = checkCommit(graph.view, revision.number - 1, change, undefined);
-    if (refusal !== undefined) return changeDoesNotFit(revision.number, refusal);
-    graph.apply(change);
-  }
-  return undefined;
-}
 
 /** Writes cards alone, or says why not. */
 export function writeCardsAlone(

@@ -1,29 +1,39 @@
+import type { Examination } from "../../domain/examination.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Written } from "../../domain/written.ts";
 import { type PlannedCards, putCards } from "./cards.ts";
 import { type Content, sizeOf } from "./content.ts";
 import type { Database, Run } from "./database.ts";
-import { refreshStatistics } from "./refresh-statistics.ts";
+import { refreshAfter } from "./refresh-statistics.ts";
 import { endWrite, findWrite, isBeingFilled, keepStage, lockStore, type StoreState } from "./store-state.ts";
 import { sweep } from "./sweep.ts";
 import { type Step, stepsOf, writeNewest } from "./write-content.ts";
 import { addWrites } from "./writes.ts";
 
-/** What a write is going to do. */
-export interface Planned<Answer> {
-  readonly content: Content;
+/** How a write ends. */
+export interface Ending<Answer> {
   /** Number of the newest revision afterwards. */
   readonly revision: number;
   /** What it adds to the ledger: at least one line. */
   readonly lines: readonly Written[];
   readonly cards: PlannedCards;
+  readonly examinations: readonly Examination[];
   readonly answer: Answer;
+}
+
+/** What a write is going to do. */
+export interface Planned<Answer> extends Omit<Ending<Answer>, "examinations"> {
+  readonly content: Content;
+}
+
+/** A write whose content is still being read: steps as they come, a refusal among them, and then how it ends. */
+export interface Streamed<Answer> {
+  readonly steps: AsyncIterable<Step | Problem>;
+  readonly ending: () => Ending<Answer>;
 }
 
 /** How often to look whether another program has ended, in milliseconds. */
 const LOOK_EVERY = 100;
-/** From so many rows on, plans made before are not worth keeping. */
-const CHANGES_PLANS = 1_000;
 
 /**
  * Writes what `plan` makes of the state of the store, all or nothing. `key` names this write: tried again after it was
@@ -33,7 +43,7 @@ const CHANGES_PLANS = 1_000;
 export async function writePlanned<Answer>(
   database: Database,
   key: string,
-  plan: (run: Run, state: StoreState) => Promise<Planned<Answer> | Problem>,
+  plan: (run: Run, state: StoreState) => Promise<Planned<Answer> | Streamed<Answer> | Problem>,
   recall: (run: Run, written: Written) => Promise<Answer>,
   amount: "little" | "much",
   deadline: number = performance.now() + database.limits.patience,
@@ -49,13 +59,13 @@ export async function writePlanned<Answer>(
     }
     const planned = await plan(run, state);
     if (isProblem(planned)) return planned;
-    const size = sizeOf(planned.content);
-    if (size > database.limits.rowsAtOnce) {
+    const size = "steps" in planned ? Number.POSITIVE_INFINITY : sizeOf(planned.content);
+    if (size > database.limits.rowsAtOnce || "steps" in planned) {
       await keepStage(run, key, 0);
-      return { done: false, planned } as const;
+      return { done: false, streamed: "steps" in planned ? planned : streamOf(planned, database) } as const;
     }
     for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) await step(run);
-    await finish(run, key, planned);
+    await finish(run, key, endingOf(planned));
     return { done: true, answer: planned.answer, size } as const;
   }, amount);
   if (isProblem(begun)) return begun;
@@ -68,17 +78,29 @@ export async function writePlanned<Answer>(
     const refusal = await sweep(database, key);
     return refusal ?? writePlanned(database, key, plan, recall, amount, deadline);
   }
-  if (!begun.done) return writeInSteps(database, key, begun.planned);
-  if (begun.size >= CHANGES_PLANS) await refreshStatistics(database);
+  if (!begun.done) return writeInSteps(database, key, begun.streamed);
+  await refreshAfter(database, begun.size);
   return begun.answer;
+}
+
+const endingOf = <Answer>({ content, ...rest }: Planned<Answer>): Ending<Answer> => ({
+  ...rest,
+  examinations: content.examinations,
+});
+
+function streamOf<Answer>(planned: Planned<Answer>, { limits }: Database): Streamed<Answer> {
+  async function* steps(): AsyncGenerator<Step> {
+    yield* stepsOf(planned.content, planned.lines, limits.rowsAtOnce);
+  }
+  return { steps: steps(), ending: () => endingOf(planned) };
 }
 
 async function finish<Answer>(
   run: Run,
   key: string,
-  { content, revision, lines, cards }: Planned<Answer>,
+  { examinations, revision, lines, cards }: Ending<Answer>,
 ): Promise<void> {
-  await writeNewest(run, content.examinations);
+  await writeNewest(run, examinations);
   await putCards(run, cards);
   await addWrites(run, lines);
   await endWrite(run, key, revision, lines.at(-1) as Written);
@@ -88,7 +110,7 @@ async function finish<Answer>(
 async function writeInSteps<Answer>(
   database: Database,
   key: string,
-  planned: Planned<Answer>,
+  { steps, ending }: Streamed<Answer>,
 ): Promise<Answer | Problem> {
   /** A step that was kept although its answer was lost is not done again. */
   const takeStep = (number: number, step: Step): Promise<"done" | Problem> =>
@@ -102,13 +124,14 @@ async function writeInSteps<Answer>(
     }, "much");
   let number = 0;
   try {
-    for (const step of stepsOf(planned.content, planned.lines, database.limits.rowsAtOnce)) {
-      const taken = await takeStep(number++, step);
+    for await (const step of steps) {
+      const taken = isProblem(step) ? step : await takeStep(number++, step);
       if (isProblem(taken)) return await giveUp(database, key, taken);
     }
-    await refreshStatistics(database);
-    const ended = await takeStep(number, (run) => finish(run, key, planned));
-    return isProblem(ended) ? await giveUp(database, key, ended) : planned.answer;
+    await refreshAfter(database, number * database.limits.rowsAtOnce);
+    const end = ending();
+    const ended = await takeStep(number, (run) => finish(run, key, end));
+    return isProblem(ended) ? await giveUp(database, key, ended) : end.answer;
   } catch (failure) {
     return giveUp(database, key, Promise.reject(failure));
   }

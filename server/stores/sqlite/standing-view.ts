@@ -40,7 +40,7 @@ export function standingView(database: Database, terms: TermsRead = new Map()): 
       )
       .map(({ body }) => ({ kind: by, thing: parseStored(body) }) as Standing);
   return {
-    findText,
+    stands: (kind, id, text) => findText(kind, id) === text,
     findTerm,
     findClaim: (id) => find<Claim>("claim", id),
     findSource: (id) => find<Source>("source", id),

@@ -1,4 +1,6 @@
+import { zstdCompressSync } from "node:zlib";
 import { expect, it } from "vitest";
+import { canonicalJson } from "#server/domain/canonical-json.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { aCommit, adding, aSource, aTerm, replacing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
@@ -83,5 +85,24 @@ onNeo4j("verifying what lies on a Neo4j server", (server) => {
     const { code, message } = await verifiedAfter(statement);
     expect(code).toBe("STORE_CORRUPT");
     expect(message).toContain("examination.a");
+  });
+
+  it("[S6] names the revision whose packed edits were changed, or can no longer be unpacked", async () => {
+    const address = server.address();
+    const store = await server.open(address);
+    const terms = Array.from({ length: 100 }, (_, n) => aTerm(`tool.t${n}`, { note: "n".repeat(100) }));
+    answered(await store.commit(aCommit(adding(...terms))));
+    expect(await store.changeAt(1)).toEqual(adding(...terms));
+    expect(await store.verify()).toMatchObject({ revisions: 1 });
+    const other = zstdCompressSync(canonicalJson(adding(...terms.slice(1))));
+    for (const bytes of [other, other.subarray(0, 20)]) {
+      const [row] = await server.run(
+        "MATCH (p:ChangePart {store: $s, revision: 1}) SET p.packed = $packed RETURN p.edits AS edits",
+        { s: address.store, packed: new Int8Array(bytes.buffer, bytes.byteOffset, bytes.length) },
+      );
+      expect(row).toEqual({ edits: null });
+      expect(await store.verify()).toMatchObject({ code: "STORE_CORRUPT", path: ["revision", 1] });
+    }
+    await store.close();
   });
 });
