@@ -102,7 +102,7 @@ describe("[S18] the commands of the store", () => {
     }
     expect(existsSync(join(folder, "no"))).toBe(false);
     expect((await command("verify", full)).out).toMatch(/^1 revisions/);
-  });
+  }, 120_000);
 
   it("[S55] move a store: both hashes are told, the old file keeps its bytes, and the new one is no longer empty", async () => {
     const [from, to] = [fresh(), join(fresh(), "made")];
@@ -131,7 +131,7 @@ describe("[S18] the commands of the store", () => {
       /^WRONG_FORMAT: (?!.*secret)/,
     );
     expect((await command("move", from)).err).toMatch(/^npm run move/);
-  });
+  }, 120_000);
 
   it("leave an earlier dump as it was where a new one is refused", async () => {
     const data = fresh();
