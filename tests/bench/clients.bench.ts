@@ -30,11 +30,13 @@ export const bench: Bench = async () => {
     const folder = mkdtempSync(join(tmpdir(), "scribeline-clients-"));
     cpSync(await dataFolderOf(wishesOf(claims)), folder, { recursive: true });
     const start = performance.now();
-    const server = await startServerProcess({ SCRIBELINE_DATA: folder, SCRIBELINE_DEADLINE: "60000" });
+    const server = await startServerProcess({ SCRIBELINE_DATA: folder });
     try {
       console.log(
         `  ${claims} claims: the server was there after ${((performance.now() - start) / 1000).toFixed(1)} s`,
       );
+      const first = await untilSearched(server.url, claims);
+      console.log(`  a first search was answered after ${first.toFixed(1)} s more; people come only now`);
       for (const reading of READING) await visit(server, claims, reading);
     } finally {
       server.kill("SIGTERM");
@@ -44,6 +46,19 @@ export const bench: Bench = async () => {
   }
   return [];
 };
+
+/** The words of a large graph are indexed when they are first asked for. Gives the seconds until a search is answered. */
+async function untilSearched(url: string, claims: number): Promise<number> {
+  const start = performance.now();
+  const query = `{ search(words: "joint", first: 4) { score } }`;
+  for (let tries = 0; tries < 60; tries++) {
+    const { text } = await send(`${url}graphql`, {
+      ...{ method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ query }) },
+    });
+    if (JSON.parse(text).errors === undefined) return (performance.now() - start) / 1000;
+  }
+  throw new Error(`No search at ${claims} claims was answered`);
+}
 
 async function visit(server: ServerProcess, claims: number, reading: number): Promise<void> {
   const visitorOf = visitorsOf(planGraph(wishesOf(claims)), EXAMINATIONS);
