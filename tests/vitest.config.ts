@@ -31,7 +31,7 @@ export default defineConfig({
           include: ["tests/{stores,faults,processes}/neo4j/**/*.test.ts"],
           globalSetup: ["./tests/support/neo4j/global-setup.ts"],
           fileParallelism: false,
-          testTimeout: 60_000,
+          testTimeout: 180_000,
           hookTimeout: 60_000,
         },
       },

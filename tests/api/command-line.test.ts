@@ -180,7 +180,7 @@ describe("the command line", () => {
       ],
       [
         "a dump of another version",
-        onGraph("other.jsonl", () => dump.join("").replace('"version":1', '"version":2')),
+        onGraph("other.jsonl", () => dump.join("").replace('"version":2', '"version":9')),
         /^OTHER_VERSION.*: /,
       ],
       ["a dump that is no dump", onGraph("none.jsonl", () => '{"kind":"piece"}\n'), /^WRONG_FORMAT.*: /],
