@@ -42,7 +42,7 @@ describe("[S61] the command that imports", () => {
     let kills = 0;
     for (let tries = 0; tries < 12; tries++) {
       const { child, ended } = start(data, [file, "--things", "100"]);
-      const kill = setTimeout(() => child.kill("SIGKILL"), 900 + random.below(1_500));
+      const kill = setTimeout(() => child.kill("SIGKILL"), 150 * (tries + 1) + random.below(300));
       const { exit } = await ended;
       clearTimeout(kill);
       if (exit === 0) break;
