@@ -13,6 +13,7 @@ import { openStore, storeFile } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
 import { sayProgress } from "./say-progress.ts";
+import { showUsage } from "./show-usage.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
 
 const USAGE = `npm run back-up -- folder             backs the store up into a folder (else SCRIBELINE_BACKUPS), rehearses the restore, and
@@ -58,11 +59,7 @@ async function main(): Promise<void> {
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
   const asked = readArguments(config);
-  if (asked === undefined) {
-    process.stderr.write(USAGE);
-    process.exitCode = process.argv.includes("--help") ? 0 : 2;
-    return;
-  }
+  if (asked === undefined) return showUsage(USAGE);
   const { folder, dueAfter } = asked;
   const leave = enterFolder(folder);
   if (isProblem(leave)) return refuse(leave);

@@ -9,6 +9,7 @@ import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
 import { inWords, sayProgress } from "./say-progress.ts";
+import { showUsage } from "./show-usage.ts";
 import { openMemoryStore } from "./stores/memory/open-memory-store.ts";
 
 const USAGE = `npm run import -- file.jsonl      terms, sources and claims into the store of the settings (file.jsonl.zst: compressed; docs/formats/import.schema.json)
@@ -90,11 +91,7 @@ async function openToImport(config: Config, isDry: boolean): Promise<Store | Pro
 /** Imports a file. Exit status: 0, or 2 for a refusal. */
 async function main(): Promise<void> {
   const asked = readArguments();
-  if (asked === undefined) {
-    process.stderr.write(USAGE);
-    process.exitCode = process.argv.includes("--help") ? 0 : 2;
-    return;
-  }
+  if (asked === undefined) return showUsage(USAGE);
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
   const { file, ...rest } = asked;

@@ -3,6 +3,7 @@ import type { ExaminationId } from "../domain/ids.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import type { Written } from "../domain/written.ts";
 import type { Log } from "../ports/log.ts";
+import { nextTurn } from "../ports/next-turn.ts";
 import type { Standings } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
 import { StoreFailed } from "../ports/store-failed.ts";
@@ -10,7 +11,7 @@ import { verdictsOn } from "../reasoning/verdicts-on.ts";
 import { openImpactIndex } from "./impact-index.ts";
 import { openQueue } from "./queue.ts";
 import { type Stood, stand } from "./stand.ts";
-import { claimsAround, type Touch, touchOf } from "./touch-of.ts";
+import { claimsAround, touchOf } from "./touch-of.ts";
 
 export interface OpenStandings extends Standings {
   /** To be told of every write in order. */
@@ -106,7 +107,7 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
     const worked = now() - began;
     longest = Math.max(longest, worked);
     const time = restAfter(worked);
-    await (time > 0 ? sleep(time) : new Promise((resolve) => setImmediate(resolve)));
+    await (time > 0 ? sleep(time) : nextTurn());
     began = now();
   };
 
@@ -153,7 +154,6 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
   };
   const running = run();
 
-  const touched = (touch: Touch): ReadonlySet<ExaminationId> => index.touchedBy(touch);
   return {
     find: (id) => {
       const stood = kept.get(id);
@@ -166,7 +166,7 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
     },
     touchedBy: async (change: Change) => {
       const touch = await touchOf(change, async (ids) => [...(await store.claims(ids)).values()]);
-      return new Set([...touched(touch), ...queue.all(), ...lost]);
+      return new Set([...index.touchedBy(touch), ...queue.all(), ...lost]);
     },
     progress: () => ({ known: new Set([...kept.keys(), ...queue.all()]).size, waiting: queue.size(), left }),
     follow: async ({ revision, examination, restored }) => {
@@ -174,7 +174,7 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
       // One write can hold both.
       if (!restored && revision !== undefined) {
         const touch = await touchOf((await store.changeAt(revision)) ?? [], claimsAround(store, revision));
-        for (const id of [...touched(touch), ...lost]) enqueue(id);
+        for (const id of [...index.touchedBy(touch), ...lost]) enqueue(id);
         lost.clear();
         handled = Math.max(handled, revision);
       }

@@ -1,7 +1,7 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Card } from "../domain/card.ts";
 import type { Written, WrittenCard } from "../domain/written.ts";
-import { hashOfCard, linkWritten, type MadeByWrite } from "./link-written.ts";
+import { hashOfCard, linkWritten, type MadeByWrite, noteOf } from "./link-written.ts";
 
 /** Takes the writes of a ledger one after the other, then the cards that stand, and says the first thing that is wrong. */
 export interface LedgerCheck {
@@ -20,9 +20,8 @@ export function checkLedger(): LedgerCheck {
   const due = new Map<string, WrittenCard>();
   return {
     take: (written, made) => {
-      const { sequence, content, previous, hash: _, ...note } = written;
-      const { revision, examination, restored } = written;
-      const linked = linkWritten(note, made, newest);
+      const { sequence, content, previous, revision, examination, restored } = written;
+      const linked = linkWritten(noteOf(written), made, newest);
       const before = newest;
       newest = written;
       if (sequence !== linked.sequence) return `write ${linked.sequence} of the ledger is missing`;

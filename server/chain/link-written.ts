@@ -35,6 +35,11 @@ export function linkWritten(
   return { ...fields, hash: sha256(canonicalJson(fields)) };
 }
 
+/** What a line of the ledger says, without its place in the chain. */
+export function noteOf({ sequence: _, content: __, previous: ___, hash: ____, ...note }: Written): WriteNote {
+  return note;
+}
+
 /** A card as the ledger names it after it was written; `undefined` before is none, after is taken away. */
 export function noteCard(before: Card | undefined, after: Card | undefined): WrittenCard {
   const { kind, id, version } = (after ?? before) as Card;

@@ -1,6 +1,6 @@
-import { canonicalJson } from "./canonical-json.ts";
 import type { Change, Edit, Graph } from "./change.ts";
 import { idOfEdit } from "./graph-view.ts";
+import { isSame } from "./is-same.ts";
 import { type Problem, problem } from "./problem.ts";
 
 /**
@@ -13,7 +13,7 @@ export function applyChange(graph: Graph, change: Change): Graph | Problem {
   for (const [i, edit] of change.entries()) {
     const place = places[edit.kind] as Map<string, unknown>;
     const id = idOfEdit(edit);
-    if (!sameThing(place.get(edit.before?.id ?? id), edit.before)) return stale(edit, i);
+    if (!isSame(place.get(edit.before?.id ?? id), edit.before)) return stale(edit, i);
     if (edit.before && edit.before.id !== id) return renamed(edit, i);
     if (edit.after) place.set(id, edit.after);
     else place.delete(id);
@@ -32,9 +32,6 @@ export function invertChange(change: Change): Change {
       }) as Edit,
   );
 }
-
-const sameThing = (a: unknown, b: unknown): boolean =>
-  a === b || (a !== undefined && b !== undefined && canonicalJson(a) === canonicalJson(b));
 
 function stale(edit: Edit, i: number): Problem {
   const what = `${edit.kind} ${idOfEdit(edit)}`;

@@ -1,10 +1,6 @@
-import type { Metric, Tell } from "../ports/metrics.ts";
+import type { Tell } from "../ports/metrics.ts";
+import { oneGauge } from "../ports/one-number.ts";
 import { readBackupState } from "./backup-state.ts";
-
-const gauge = (name: string, help: string, value: number, unit?: "seconds" | "bytes"): Metric => ({
-  ...{ kind: "gauge", name, help, samples: [{ value }] },
-  ...(unit === undefined ? {} : { unit }),
-});
 
 /** How the backups of a folder stand, as numbers. */
 export const tellBackups =
@@ -14,26 +10,35 @@ export const tellBackups =
     if (state === undefined) return [];
     const { lastTry, lastGood } = state;
     return [
-      gauge(
-        "scribeline_backup_failed",
-        "1 if the newest try of a backup failed, its rehearsal included.",
+      oneGauge(
+        {
+          name: "scribeline_backup_failed",
+          help: "1 if the newest try of a backup failed, its rehearsal included.",
+        },
         lastTry.code === undefined ? 0 : 1,
       ),
       ...(lastGood === undefined
         ? []
         : [
-            gauge(
-              "scribeline_backup_good_timestamp_seconds",
-              "When the newest good backup was begun, in seconds since 1970.",
+            oneGauge(
+              {
+                name: "scribeline_backup_good_timestamp_seconds",
+                help: "When the newest good backup was begun, in seconds since 1970.",
+                unit: "seconds",
+              },
               Date.parse(lastGood.at) / 1000,
-              "seconds",
             ),
-            gauge("scribeline_backup_bytes", "Size of the newest good backup.", lastGood.bytes, "bytes"),
-            gauge(
-              "scribeline_backup_duration_seconds",
-              "How long the newest good backup took, its rehearsal included.",
+            oneGauge(
+              { name: "scribeline_backup_bytes", help: "Size of the newest good backup.", unit: "bytes" },
+              lastGood.bytes,
+            ),
+            oneGauge(
+              {
+                name: "scribeline_backup_duration_seconds",
+                help: "How long the newest good backup took, its rehearsal included.",
+                unit: "seconds",
+              },
               lastGood.seconds,
-              "seconds",
             ),
           ]),
     ];

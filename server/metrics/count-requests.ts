@@ -1,4 +1,5 @@
 import type { Tell } from "../ports/metrics.ts";
+import { oneGauge } from "../ports/one-number.ts";
 import { openCounter } from "./open-counter.ts";
 import { openHistogram } from "./open-histogram.ts";
 
@@ -36,12 +37,10 @@ export function countRequests(now: () => number): RequestCount {
     tell: () => [
       requests.tell(),
       seconds.tell(),
-      {
-        kind: "gauge",
-        name: "scribeline_requests_under_way",
-        help: "Requests that are being answered.",
-        samples: [{ value: underWay }],
-      },
+      oneGauge(
+        { name: "scribeline_requests_under_way", help: "Requests that are being answered." },
+        underWay,
+      ),
     ],
   };
 }

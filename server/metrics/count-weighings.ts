@@ -1,4 +1,5 @@
 import type { Tell } from "../ports/metrics.ts";
+import { oneGauge } from "../ports/one-number.ts";
 import type { Weigher } from "../ports/weigher.ts";
 import { openCounter } from "./open-counter.ts";
 import { openHistogram } from "./open-histogram.ts";
@@ -39,12 +40,10 @@ export function countWeighings(
     tell: () => [
       ended.tell(),
       seconds.tell(),
-      {
-        kind: "gauge",
-        name: "scribeline_weigher_jobs",
-        help: "Pieces being weighed or waiting for a thread.",
-        samples: [{ value: jobs }],
-      },
+      oneGauge(
+        { name: "scribeline_weigher_jobs", help: "Pieces being weighed or waiting for a thread." },
+        jobs,
+      ),
     ],
   };
 }

@@ -1,4 +1,5 @@
-import type { Metric, Tell } from "../ports/metrics.ts";
+import type { Tell } from "../ports/metrics.ts";
+import { oneGauge } from "../ports/one-number.ts";
 
 /** What examines stored examinations again tells of itself. */
 interface Told {
@@ -12,20 +13,19 @@ export const tellStandings =
   () => {
     const { known, waiting, left } = progress();
     const { examined, cutOff } = measures();
-    const gauge = (name: string, help: string, value: number): Metric => ({
-      kind: "gauge",
-      name,
-      help,
-      samples: [{ value }],
-    });
     return [
-      gauge("scribeline_standings_known", "Stored examinations that are followed.", known),
-      gauge(
-        "scribeline_standings_waiting",
-        "Of these, those still to be examined on the newest graph.",
+      oneGauge({ name: "scribeline_standings_known", help: "Stored examinations that are followed." }, known),
+      oneGauge(
+        {
+          name: "scribeline_standings_waiting",
+          help: "Of these, those still to be examined on the newest graph.",
+        },
         waiting,
       ),
-      gauge("scribeline_standings_left_out", "Stored examinations beyond what is followed.", left),
+      oneGauge(
+        { name: "scribeline_standings_left_out", help: "Stored examinations beyond what is followed." },
+        left,
+      ),
       {
         kind: "counter",
         name: "scribeline_standings_examined",

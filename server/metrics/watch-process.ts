@@ -1,4 +1,5 @@
 import type { Metric, Tell } from "../ports/metrics.ts";
+import { oneCounter, oneGauge } from "../ports/one-number.ts";
 import { openHistogram } from "./open-histogram.ts";
 
 /** Milliseconds between two looks at how late a timer comes. */
@@ -23,23 +24,25 @@ export function watchProcess(now: () => number): { readonly tell: Tell; readonly
       const { user, system } = process.cpuUsage();
       const { rss, heapUsed, external } = process.memoryUsage();
       return [
-        {
-          kind: "counter",
-          name: "process_cpu_seconds",
-          unit: "seconds",
-          help: "Processor time of all threads, user and system.",
-          samples: [{ value: (user + system) / 1e6 }],
-        },
+        oneCounter(
+          {
+            name: "process_cpu_seconds",
+            help: "Processor time of all threads, user and system.",
+            unit: "seconds",
+          },
+          (user + system) / 1e6,
+        ),
         bytes("process_resident_memory_bytes", "Resident memory.", rss),
         bytes("nodejs_heap_used_bytes", "Memory of the values of the main thread.", heapUsed),
         bytes("nodejs_external_memory_bytes", "Memory outside of it, such as arrays of numbers.", external),
-        {
-          kind: "gauge",
-          name: "process_start_time_seconds",
-          unit: "seconds",
-          help: "When the process began, in seconds since 1970.",
-          samples: [{ value: startedAt }],
-        },
+        oneGauge(
+          {
+            name: "process_start_time_seconds",
+            help: "When the process began, in seconds since 1970.",
+            unit: "seconds",
+          },
+          startedAt,
+        ),
         lag.tell(),
       ];
     },
@@ -47,7 +50,5 @@ export function watchProcess(now: () => number): { readonly tell: Tell; readonly
   };
 }
 
-const bytes = (name: string, help: string, value: number): Metric => ({
-  kind: "gauge",
-  ...{ name, help, unit: "bytes", samples: [{ value }] },
-});
+const bytes = (name: string, help: string, value: number): Metric =>
+  oneGauge({ name, help, unit: "bytes" }, value);

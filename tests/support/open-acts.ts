@@ -1,8 +1,8 @@
 import type { Change, Graph } from "#server/domain/change.ts";
 import { isProblem } from "#server/domain/problem.ts";
+import { readAll } from "#server/ports/read-all.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
-import { readGraph } from "#server/use-cases/ask/read-graph.ts";
 import { type Act, changeOf } from "./any-edits.ts";
 import { aCommit } from "./build-change.ts";
 import { answered } from "./expect-answer.ts";
@@ -25,8 +25,8 @@ export async function openActs(beginning: Change) {
 
 /** The graph as it stands in a store, without sources. */
 export async function graphOf(store: Store): Promise<Graph> {
-  const at = (await store.newestRevision())?.number ?? 0;
-  const { terms, claims } = await readGraph({ store }, at);
+  const terms = await readAll((page) => store.listTerms({}, page));
+  const claims = await readAll((page) => store.listClaims({}, page));
   const byId = <Thing extends { readonly id: string }>(things: readonly Thing[]) =>
     new Map(things.map((thing) => [thing.id as string, thing]));
   return { terms: byId(terms), claims: byId(claims), sources: new Map() };

@@ -1,4 +1,5 @@
-import { type Conflict, isSame, mergeMembers, type Three } from "./merge-value.ts";
+import { isSame } from "../is-same.ts";
+import { type Conflict, mergeMembers, type Three } from "./merge-value.ts";
 
 type Identified = { readonly id: string };
 type Lists<Item> = {

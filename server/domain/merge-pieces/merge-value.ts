@@ -1,4 +1,4 @@
-import { canonicalJson } from "../canonical-json.ts";
+import { isSame } from "../is-same.ts";
 
 /** Something that two people changed in different ways. What is not there is left out. */
 export interface Conflict {
@@ -15,10 +15,6 @@ export interface Three<Value> {
   readonly mine: Value | undefined;
   readonly theirs: Value | undefined;
 }
-
-/** Tells whether two plain values say the same, whatever the order of their members. */
-export const isSame = (a: unknown, b: unknown): boolean =>
-  a === b || (a !== undefined && b !== undefined && canonicalJson(a) === canonicalJson(b));
 
 /** The value that one of two changed; where both changed it otherwise, `tell` is told and theirs stands. */
 export function mergeValue<Value>(

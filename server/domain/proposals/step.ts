@@ -27,7 +27,3 @@ export function stateAfter({ state }: Pick<Proposal, "state">, step: Step): Prop
     ["state"],
   );
 }
-
-/** What can be done to a proposal as it stands. */
-export const stepsFrom = ({ state }: Pick<Proposal, "state">): readonly Step[] =>
-  (Object.keys(STEPS) as Step[]).filter((step) => (STEPS[step].from as readonly string[]).includes(state));

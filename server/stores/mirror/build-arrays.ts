@@ -1,4 +1,5 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
 import type { IdColumn, WalkBlock } from "../../ports/walk-block.ts";
 import { type GrowingColumn, growingColumn } from "./growing-column.ts";
 import { type IdTable, idTable } from "./id-table.ts";
@@ -22,9 +23,6 @@ export interface BuildOptions {
   /** Told after each block; what it throws ends the building. */
   readonly onProgress?: (progress: Progress) => void;
 }
-
-/** Lets what waits have its turn. */
-const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** Builds the arrays of one revision from its blocks; others have their turn after each block. */
 export async function buildArrays(
@@ -60,7 +58,7 @@ export async function buildArrays(
       }
     }
     onProgress?.({ terms: terms?.size ?? 0, claims: statements.subject.length });
-    await breathe();
+    await nextTurn();
   }
   terms ??= sortedTable(joined(named.ids)).table;
   const broader = broaderOf(terms, named.ids, named.broader);
@@ -69,13 +67,13 @@ export async function buildArrays(
     leads.target.numbers(),
     leads.region.numbers(),
   ]);
-  await breathe();
+  await nextTurn();
 
   const many = statements.subject.length;
   const ids = joined([...claimIds, ...exceptionIds, ...exceptedIds]);
   const distinct = ids.length - lengthOf(exceptedIds);
   const { table: claims, numbers } = sortedTable(ids, distinct);
-  await breathe();
+  await nextTurn();
   return {
     revision,
     terms,

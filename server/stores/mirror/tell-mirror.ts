@@ -1,4 +1,5 @@
-import type { Metric, Tell } from "../../ports/metrics.ts";
+import type { Tell } from "../../ports/metrics.ts";
+import { oneCounter, oneGauge } from "../../ports/one-number.ts";
 import type { Mirror } from "./open-mirror.ts";
 
 /** What a mirror tells of itself. */
@@ -6,44 +7,45 @@ export const tellMirror =
   (mirror: Mirror): Tell =>
   () => {
     const now = mirror.status();
-    const gauge = (name: string, value: number, help: string, unit?: "bytes"): Metric => ({
-      kind: "gauge",
-      name,
-      help,
-      ...(unit === undefined ? {} : { unit }),
-      samples: [{ value }],
-    });
-    const counter = (name: string, value: number, help: string): Metric => ({
-      kind: "counter",
-      name,
-      help,
-      samples: [{ value }],
-    });
     return [
-      gauge(
-        "scribeline_mirror_built",
+      oneGauge(
+        {
+          name: "scribeline_mirror_built",
+          help: "1 while walks of the newest revision run in memory, else 0.",
+        },
         Number(now.isBuilt),
-        "1 while walks of the newest revision run in memory, else 0.",
       ),
-      gauge("scribeline_mirror_revision", now.revision, "Number of the revision that the mirror is at."),
-      gauge("scribeline_mirror_claims", now.claims, "Claims that the mirror knows."),
-      gauge(
-        "scribeline_mirror_bytes",
+      oneGauge(
+        { name: "scribeline_mirror_revision", help: "Number of the revision that the mirror is at." },
+        now.revision,
+      ),
+      oneGauge({ name: "scribeline_mirror_claims", help: "Claims that the mirror knows." }, now.claims),
+      oneGauge(
+        {
+          name: "scribeline_mirror_bytes",
+          help: "What its arrays take; read claims and terms are kept beside them.",
+          unit: "bytes",
+        },
         now.bytes,
-        "What its arrays take; read claims and terms are kept beside them.",
-        "bytes",
       ),
-      counter("scribeline_mirror_builds", now.builds, "How often it was built."),
-      counter("scribeline_mirror_checks", now.checks, "Asks at random that were compared with the store."),
-      counter(
-        "scribeline_mirror_differences",
+      oneCounter({ name: "scribeline_mirror_builds", help: "How often it was built." }, now.builds),
+      oneCounter(
+        { name: "scribeline_mirror_checks", help: "Asks at random that were compared with the store." },
+        now.checks,
+      ),
+      oneCounter(
+        {
+          name: "scribeline_mirror_differences",
+          help: "Comparisons that found another answer in the store.",
+        },
         now.differences,
-        "Comparisons that found another answer in the store.",
       ),
-      counter(
-        "scribeline_mirror_failures",
+      oneCounter(
+        {
+          name: "scribeline_mirror_failures",
+          help: "How often it was given up because it could not be patched or read.",
+        },
         now.failures,
-        "How often it was given up because it could not be patched or read.",
       ),
     ];
   };

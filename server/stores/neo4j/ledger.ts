@@ -1,5 +1,5 @@
 import { checkLedger } from "../../chain/check-ledger.ts";
-import { hashOfVersion, linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
+import { hashOfVersion, linkWritten, type MadeByWrite, noteOf } from "../../chain/link-written.ts";
 import { ledgerTampered } from "../../chain/refusals.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
@@ -78,7 +78,7 @@ export async function chainOldWrites(database: Database, key: string): Promise<P
     );
     let newest: Written | undefined;
     for (const { written } of old) {
-      const { sequence: _, content: __, previous: ___, hash: ____, ...note } = writtenOf(written);
+      const note = noteOf(writtenOf(written));
       newest = linkWritten(note, await madeBy(run, note), newest);
       await run("MATCH (w:Write {store: $store, sequence: $sequence}) SET w += $line", {
         sequence: newest.sequence,

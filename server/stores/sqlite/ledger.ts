@@ -1,5 +1,5 @@
 import { checkLedger } from "../../chain/check-ledger.ts";
-import { hashOfVersion, linkWritten, type MadeByWrite } from "../../chain/link-written.ts";
+import { hashOfVersion, linkWritten, type MadeByWrite, noteOf } from "../../chain/link-written.ts";
 import { ledgerTampered } from "../../chain/refusals.ts";
 import type { Problem } from "../../domain/problem.ts";
 import type { WriteNote, Written } from "../../domain/written.ts";
@@ -44,12 +44,10 @@ export function chainOldWrites(database: Database): void {
   const old = database.all<{ sequence: number }>("SELECT sequence FROM write WHERE hash = '' LIMIT 1");
   if (old.length === 0) return;
   let newest: Written | undefined;
-  const lines = [...allWrites(database)].map(
-    ({ sequence: _, content: __, previous: ___, hash: ____, ...note }) => {
-      newest = linkWritten(note, madeBy(database, note), newest);
-      return newest;
-    },
-  );
+  const lines = [...allWrites(database)].map((written) => {
+    newest = linkWritten(noteOf(written), madeBy(database, written), newest);
+    return newest;
+  });
   database.run("DELETE FROM write");
   for (const line of lines) addWrite(database, line);
 }

@@ -40,8 +40,8 @@ export function listThings<Thing extends { readonly id: string }>(
   const rows = isCounted
     ? readCounted(database, kind, only?.counted, parameters)
     : isNamedByMany(database, naming, given)
-      ? readAlongIds(database, kind, conditions, parameters)
-      : readNarrowed(database, kind, conditions, parameters);
+      ? readMatching(database, `${kind} AS thing INDEXED BY ${kind}_by_id`, conditions, parameters)
+      : readMatching(database, `${kind} AS thing`, conditions.map(byRows), parameters);
   const shown = rows.slice(0, first);
   return {
     rows: shown.map(({ body }) => parseStored<Thing>(body)),
@@ -83,31 +83,19 @@ function isNamedByMany(database: Database, naming: readonly Condition[], paramet
   return naming.length > 0 && naming.every(areMany);
 }
 
-const readAlongIds = (
+const readMatching = (
   database: Database,
-  kind: Kind,
+  things: string,
   conditions: readonly Condition[],
   parameters: Parameters,
 ): readonly Row[] =>
   database.all<Row>(
-    `SELECT thing.id, thing.body FROM ${kind} AS thing INDEXED BY ${kind}_by_id
+    `SELECT thing.id, thing.body FROM ${things}
       WHERE thing.id > :after AND ${allOf(conditions)} ORDER BY thing.id LIMIT :limit`,
     parameters,
   );
 
 /** `EXISTS` would be asked of each row; a list of rows is read first. */
-const readNarrowed = (
-  database: Database,
-  kind: Kind,
-  conditions: readonly Condition[],
-  parameters: Parameters,
-): readonly Row[] =>
-  database.all<Row>(
-    `SELECT thing.id, thing.body FROM ${kind} AS thing
-      WHERE ${allOf(conditions.map(byRows))} AND thing.id > :after ORDER BY thing.id LIMIT :limit`,
-    parameters,
-  );
-
 const byRows = (condition: Condition): Condition =>
   condition.naming === undefined
     ? condition

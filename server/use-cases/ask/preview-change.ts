@@ -10,6 +10,7 @@ import { type Known, neighbourhoodAfter } from "../../domain/neighbourhood-after
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { type Shifts, shiftsBetween } from "../../domain/shifts.ts";
 import type { Term } from "../../domain/term.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
 import { readAll } from "../../ports/read-all.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
@@ -56,7 +57,7 @@ export async function previewChange(ports: Ports, change: Change, stop?: AbortSi
     const shifts = await shiftsOf(ports, examination, change, beside, revision);
     if (shifts) shifted.push({ examination, shifts });
     if (performance.now() - began < SLICE) continue;
-    await new Promise((resolve) => setImmediate(resolve));
+    await nextTurn();
     began = performance.now();
   }
   return { revision, looked, shifted, left: touched.length - looked };

@@ -1,11 +1,13 @@
-import { isProblem, problem } from "../../domain/problem.ts";
-import { type KeptProposal, proposalWrite, regionsOf } from "../../domain/proposals/kept-proposal.ts";
+import { isProblem } from "../../domain/problem.ts";
+import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
 import type { Proposal } from "../../domain/proposals/proposal.ts";
 import { type Step, stateAfter } from "../../domain/proposals/step.ts";
 import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
+import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
+import { cardOfProposal } from "../card-of-proposal.ts";
 import type { Refusal } from "../refusal.ts";
-import { findProposal, refuseUnfitChange, withAllAbove } from "./make-proposal.ts";
+import { refuseUnfitChange } from "../refuse-unfit-change.ts";
 
 type Ports = Acting & { readonly store: Store };
 
@@ -31,13 +33,7 @@ export async function changeProposal(
   const next: Proposal = { ...before, ...said, state, changedAt: ports.now() };
   const unfit = step === "withdraw" ? undefined : await refuseUnfitChange(ports, next);
   if (unfit) return unfit;
-  const cards = [proposalWrite(id, expectedVersion, next, await withAllAbove(ports, regionsOf(next)))];
+  const cards = [await cardOfProposal(ports, id, expectedVersion, next)];
   const written = await ports.store.writeCards({ ...signed(ports, `${step} proposal`, id), cards });
   return isProblem(written) ? { refused: [written] } : { id, version: expectedVersion + 1, ...next };
 }
-
-export const unknownProposal = (id: string) =>
-  problem(
-    "UNKNOWN_PROPOSAL",
-    `There is no proposal ${id}, or it is somebody's draft; look it up in the list.`,
-  );

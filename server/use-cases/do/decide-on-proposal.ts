@@ -1,5 +1,5 @@
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
-import { type KeptProposal, proposalWrite, regionsOf } from "../../domain/proposals/kept-proposal.ts";
+import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
 import type { Proposal } from "../../domain/proposals/proposal.ts";
 import {
   agreedOn,
@@ -17,10 +17,10 @@ import { readAll } from "../../ports/read-all.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
+import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { previewChange } from "../ask/preview-change.ts";
+import { cardOfProposal } from "../card-of-proposal.ts";
 import type { Refusal } from "../refusal.ts";
-import { unknownProposal } from "./change-proposal.ts";
-import { findProposal, withAllAbove } from "./make-proposal.ts";
 
 type Ports = Acting & {
   readonly store: Store;
@@ -64,8 +64,7 @@ export async function decideOnProposal(
   const review: Review = { proposal: id, version: expectedVersion, by, at, verdict, reason };
   const reviewed = reviewWrite(`${id}.${at}-${ports.newSuffix()}`, review);
   const { id: _, version: __, ...before } = proposal;
-  const keep = async (next: Proposal) =>
-    proposalWrite(id, expectedVersion, next, await withAllAbove(ports, regionsOf(next)));
+  const keep = (next: Proposal) => cardOfProposal(ports, id, expectedVersion, next);
 
   if (verdict === "accept") {
     const moved = isShared ? (await previewChange(ports, proposal.change)).shifted.length : 0;
