@@ -89,7 +89,8 @@ describe("the command that backs up", () => {
     const random = randomSource(11);
     for (let n = 0; n < 8; n++) {
       await grow();
-      const { child, ended } = start(folder);
+      // Enough are kept that none goes because of its age.
+      const { child, ended } = start(folder, [], { SCRIBELINE_BACKUPS_KEPT: "20" });
       await new Promise((resolve) => setTimeout(resolve, 150 + random.below(2_500)));
       child.kill("SIGKILL");
       await ended;
