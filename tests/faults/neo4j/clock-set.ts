@@ -1,9 +1,9 @@
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { asSetting, newAddress } from "#tests/support/neo4j/store-address.ts";
 import { setClock } from "../clock-set.ts";
 import type { Fault } from "../fault.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { asSetting, newAddress } from "./store-address.ts";
 
 export const clockSetOnNeo4j: Fault = {
   name: "clock-set-neo4j",

@@ -2,11 +2,11 @@ import { isProblem } from "#server/domain/problem.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { cuttingProxy } from "#tests/support/neo4j/cutting-proxy.ts";
+import { newAddress } from "#tests/support/neo4j/store-address.ts";
 import { countStanding } from "../count-standing.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";
 import { openWriter } from "../write-some.ts";
-import { newAddress } from "./store-address.ts";
 
 const BREAKS_A_STORE = 25;
 /** About what a write sends and gets, in bytes: a break falls anywhere within, or into the next. */
@@ -23,7 +23,7 @@ export const cutAnywhere: Fault = {
   round: async (random, breaks, { neo4j }) => {
     const server = await neo4j();
     const proxy = await cuttingProxy(server.host);
-    const address = newAddress(server, proxy.host);
+    const address = newAddress(server, { host: proxy.host });
     const store = answered(await openNeo4jStore(address, { patience: PATIENCE, rowsAtOnce: 8 }));
     const writer = openWriter(store, random, "w");
     let counts: Counts = NOTHING_COUNTED;

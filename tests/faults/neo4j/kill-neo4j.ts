@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { asSetting, newAddress } from "#tests/support/neo4j/store-address.ts";
 import { countStanding } from "../count-standing.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";
@@ -8,7 +9,6 @@ import { openLedger } from "../ledger.ts";
 import { type Known, runClients } from "../run-clients.ts";
 import { startScribeline } from "../scribeline-process.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { asSetting, newAddress } from "./store-address.ts";
 
 const KILLS_A_STORE = 5;
 const DEADLINE = 5_000;

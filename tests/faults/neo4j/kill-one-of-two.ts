@@ -1,10 +1,10 @@
 import { join } from "node:path";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { asSetting, newAddress } from "#tests/support/neo4j/store-address.ts";
 import type { Fault } from "../fault.ts";
 import { killOneOfTwo } from "../kill-one-of-two.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { asSetting, newAddress } from "./store-address.ts";
 
 export const killOneOfTwoOnNeo4j: Fault = {
   name: "kill-one-of-two-neo4j",

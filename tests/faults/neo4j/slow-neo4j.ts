@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { cuttingProxy } from "#tests/support/neo4j/cutting-proxy.ts";
+import { asSetting, newAddress } from "#tests/support/neo4j/store-address.ts";
 import { countStanding } from "../count-standing.ts";
 import { addCounts, type Counts, NOTHING_COUNTED } from "../counts.ts";
 import type { Fault } from "../fault.ts";
@@ -10,7 +11,6 @@ import { readAllTheTime } from "../read-all-the-time.ts";
 import { type Known, runClients } from "../run-clients.ts";
 import { startScribeline } from "../scribeline-process.ts";
 import { inTemporaryFolder } from "../temporary-folder.ts";
-import { asSetting, newAddress } from "./store-address.ts";
 
 const SPELLS_A_STORE = 5;
 const DEADLINE = 4_000;
@@ -26,7 +26,7 @@ export const slowNeo4j: Fault = {
     inTemporaryFolder(async (folder) => {
       const neo4jServer = await neo4j();
       const proxy = await cuttingProxy(neo4jServer.host);
-      const address = newAddress(neo4jServer, proxy.host);
+      const address = newAddress(neo4jServer, { host: proxy.host });
       const settings = { SCRIBELINE_STORE: asSetting(address), SCRIBELINE_DEADLINE: String(DEADLINE) };
       const server = await startScribeline(settings);
       const ledger = openLedger(join(folder, "ledger.jsonl"));

@@ -10,21 +10,20 @@ import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
+import { asSetting } from "#tests/support/neo4j/store-address.ts";
 import { type Ended, runNode } from "#tests/support/run-node.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "scribeline-commands-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 onNeo4j("[S18] [S43] the commands on a store of a Neo4j server", (server) => {
-  const settingOf = ({ url, user, password, database, store }: Neo4jAddress): string =>
-    `${url.replace("://", `://${user}:${encodeURIComponent(password)}@`)}/${database}?store=${store}`;
   const command = async (
     name: string,
     address: Neo4jAddress,
     args: readonly string[] = [],
   ): Promise<Ended> => {
     const ended = await runNode([`server/${name}.ts`, ...args], {
-      SCRIBELINE_STORE: settingOf(address),
+      SCRIBELINE_STORE: asSetting(address),
       SCRIBELINE_DATA: join(folder, "no-data"),
       npm_lifecycle_event: name,
       npm_config_loglevel: "silent",
@@ -73,10 +72,10 @@ onNeo4j("[S18] [S43] the commands on a store of a Neo4j server", (server) => {
     answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
     await store.close();
     const address = server.address();
-    const there = await runNode(["server/move-store.ts", "--from", data, "--to", settingOf(address)]).ended;
+    const there = await runNode(["server/move-store.ts", "--from", data, "--to", asSetting(address)]).ended;
     expect(there.exit).toBe(0);
     const home = await runNode(["server/move-store.ts", "--to", back], {
-      SCRIBELINE_STORE: settingOf(address),
+      SCRIBELINE_STORE: asSetting(address),
     }).ended;
     const hashes = `${there.out}${home.out}`.match(/[0-9a-f]{64}/g) ?? [];
     expect(hashes).toHaveLength(4);

@@ -10,6 +10,7 @@ import { asVersionOne } from "#tests/support/as-version-one.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered, refusedWith } from "#tests/support/expect-answer.ts";
+import { makeNew } from "#tests/support/neo4j/make-new.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
 import { plainWrites } from "#tests/support/plain-writes.ts";
 import { dumpOf } from "#tests/support/read-all.ts";
@@ -129,11 +130,7 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
   });
 
   it("[S43] prepares a new database once, also where two programs open it at the same time", async () => {
-    await server.run("MATCH (n) CALL (n) { DETACH DELETE n }");
-    for (const { name } of await server.run("SHOW CONSTRAINTS YIELD name"))
-      await server.run(`DROP CONSTRAINT ${name}`);
-    for (const { name } of await server.run("SHOW INDEXES YIELD name, type WHERE type = 'RANGE' RETURN name"))
-      await server.run(`DROP INDEX ${name}`);
+    await makeNew(server);
     const address = server.address();
     const stores = await Promise.all([server.open(address), server.open(address), server.open()]);
     expect(

@@ -1,4 +1,3 @@
-import { randomUUID } from "node:crypto";
 import { appendFileSync } from "node:fs";
 import neo4j, { type Driver } from "neo4j-driver";
 import { describe, inject } from "vitest";
@@ -9,15 +8,12 @@ import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { MISSING_MEANS } from "../closing-line.ts";
 import { answered } from "../expect-answer.ts";
 import type { FoundNeo4j } from "./found-neo4j.ts";
+import { type AddressParts, newAddress } from "./store-address.ts";
 
 /** A server that the tests were given, and what they do with it. */
 export interface OnNeo4j extends FoundNeo4j {
   /** The address of a store: a new one unless it is named. */
-  readonly address: (parts?: {
-    readonly scheme?: string;
-    readonly host?: string;
-    readonly store?: string;
-  }) => Neo4jAddress;
+  readonly address: (parts?: AddressParts) => Neo4jAddress;
   /** Opens a new store, or one that there is. */
   readonly open: (address?: Neo4jAddress, options?: Partial<ConnectOptions>) => Promise<Store>;
   /** Runs a statement beside the store. */
@@ -34,10 +30,8 @@ export function onNeo4j(name: string, tests: (server: OnNeo4j) => void): void {
 }
 
 function use(server: FoundNeo4j): OnNeo4j {
-  const { user, password, database } = server;
-  const address: OnNeo4j["address"] = ({ scheme = "bolt", host = server.host, store = newName() } = {}) => ({
-    ...{ url: `${scheme}://${host}`, user, password, database, store },
-  });
+  const { database } = server;
+  const address: OnNeo4j["address"] = (parts) => newAddress(server, parts);
   return {
     ...server,
     address,
@@ -53,8 +47,6 @@ function use(server: FoundNeo4j): OnNeo4j {
     },
   };
 }
-
-const newName = (): string => `test-${randomUUID()}`;
 
 const driverOf = ({ host, user, password }: FoundNeo4j): Driver =>
   neo4j.driver(`bolt://${host}`, neo4j.auth.basic(user, password), {
