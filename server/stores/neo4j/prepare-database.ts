@@ -63,15 +63,24 @@ async function checkStore(database: Database, version: number): Promise<Problem 
   );
 }
 
-/** Another program that opens the same new database makes the same rules at the same time. */
+/** How often a rule is tried to be made, and for how long to wait before the second try, in milliseconds: then twice as long, and so on. */
+const TRIES = 9;
+const FIRST_PAUSE = 20;
+
+/**
+ * Another program that opens the same new database makes the same rules at the same time, and the server ends one of the
+ * two. They wait differently long, or they would meet again.
+ */
 async function administerOnce(database: Database, statement: string): Promise<void> {
-  for (let tries = 5; ; tries--)
+  for (let tries = 1; ; tries++)
     try {
       await database.administer(statement);
       return;
     } catch (failure) {
       const isRace =
         failure instanceof Neo4jError && /AlreadyExists|Deadlock|Lock|TransientError/.test(failure.code);
-      if (!isRace || tries === 0) throw failure;
+      if (!isRace || tries === TRIES) throw failure;
+      const pause = FIRST_PAUSE * 2 ** (tries - 1) * (0.5 + Math.random());
+      await new Promise((resolve) => setTimeout(resolve, pause));
     }
 }
