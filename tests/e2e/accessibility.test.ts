@@ -1,36 +1,15 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { auditPage } from "#tests/support/audit-page.ts";
 import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
 import { ROUTES } from "#tests/support/routes.ts";
 
 const { open } = inBrowser();
 const CHEST = "/pieces/examination.millrace-chest";
-const TAGS = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
-/** The rules that colours can break: all that differs between light and dark. */
-const OF_COLOUR = ["color-contrast", "link-in-text-block"];
 const SIZES: readonly (readonly [string, BrowserContextOptions])[] = [
   ["desktop", { ...DESKTOP, reducedMotion: "reduce" }],
   ["phone", { ...PHONE, reducedMotion: "reduce" }],
 ];
-
-/** What breaks a rule of WCAG 2.2 A or AA on the page as it stands, in light and in dark colours, with the elements. */
-async function violations(page: Page, leftOut: readonly string[] = []): Promise<readonly string[]> {
-  await page.waitForLoadState("networkidle");
-  const told: string[] = [];
-  for (const colorScheme of ["light", "dark"] as const) {
-    await page.emulateMedia({ colorScheme });
-    const audit = new AxeBuilder({ page }).disableRules([...leftOut]);
-    const tried = await (colorScheme === "light"
-      ? audit.withTags(TAGS)
-      : audit.withRules(OF_COLOUR)
-    ).analyze();
-    expect(tried.passes.map(({ id }) => id)).toContain("color-contrast");
-    for (const { id, nodes } of tried.violations)
-      told.push(`${colorScheme}, ${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
-  }
-  return told;
-}
 
 /** States of pages that one comes to by doing something. */
 const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknown>])[] = [
@@ -125,13 +104,13 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
 
 describe.each(SIZES)("breaks no rule of WCAG 2.2 A and AA, light or dark: %s", (_, size) => {
   it.each(ROUTES)("%s", async (path) => {
-    expect(await violations(await open(path, size))).toEqual([]);
+    expect(await auditPage(await open(path, size))).toEqual([]);
   });
 
   it.each(STATES)("%s", async (_state, path, reach) => {
     const page = await open(path, size);
     await reach(page);
-    expect(await violations(page)).toEqual([]);
+    expect(await auditPage(page)).toEqual([]);
   });
 
   // While offers are open, what is around them is hidden from screen readers though it could take the focus: the audit
@@ -140,7 +119,7 @@ describe.each(SIZES)("breaks no rule of WCAG 2.2 A and AA, light or dark: %s", (
     const page = await open(CHEST, size);
     await page.getByRole("combobox", { name: "Add a part" }).fill("drawer");
     await page.getByRole("option").first().waitFor();
-    expect(await violations(page, ["aria-hidden-focus"])).toEqual([]);
+    expect(await auditPage(page, { leftOut: ["aria-hidden-focus"] })).toEqual([]);
     await page.getByRole("combobox", { name: "Add a part" }).press("Tab");
     await page.getByRole("listbox").waitFor({ state: "detached" });
     expect(

@@ -1,14 +1,13 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { readConfig } from "#server/config.ts";
+import { auditPage } from "#tests/support/audit-page.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { openBrowser } from "#tests/support/open-browser.ts";
 import { openHttp } from "#tests/support/open-http.ts";
 import { sawGraph } from "#tests/support/saw-graph.ts";
 
 const PASSWORD = "four oak boards, one saw";
-const TAGS = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
 
 let browser: Browser | undefined;
 let house: Awaited<ReturnType<typeof openHttp>>;
@@ -35,8 +34,7 @@ async function open(path: string, size: object): Promise<Page> {
 
 /** Nothing breaks a rule of WCAG 2.2 A or AA, and nothing sticks out of the window. */
 async function isAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
+  expect(await auditPage(page)).toEqual([]);
   const [inner, whole] = await page.evaluate(() => [window.innerWidth, document.documentElement.scrollWidth]);
   expect(whole).toBeLessThanOrEqual(inner ?? 0);
 }

@@ -1,8 +1,8 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { auditPage } from "#tests/support/audit-page.ts";
 import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
 import { textOf } from "#tests/support/read-page.ts";
 import { NOTHING, sticksOut } from "#tests/support/sticks-out.ts";
@@ -50,10 +50,7 @@ describe("looking through a list of sources", () => {
     expect(text).toMatch(/Refused: line 5, title: Behind its value stands “@”, in line 8\. Put a comma/);
     expect(text).toMatch(/There already, as source\.katlan-1994 \(same DOI\)/);
     expect(await sticksOut(page)).toEqual(NOTHING);
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"])
-      .analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    expect(await auditPage(page)).toEqual([]);
     const saving = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save the one that would be taken as CSL-JSON" }).click();
     const download = await saving;

@@ -1,7 +1,7 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { describe, expect, it } from "vitest";
 import type { Change } from "#server/domain/change.ts";
 import { id } from "#server/domain/ids.ts";
+import { auditPage } from "#tests/support/audit-page.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
@@ -78,13 +78,7 @@ describe("what changed since", () => {
       "/claims/claim.J28?revision=2",
     ]) {
       const page = await opened(path, { ...size, reducedMotion: "reduce" });
-      await page.waitForLoadState("networkidle");
-      const audit = new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"]);
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await audit.analyze();
-        expect(violations.map((each) => [path, each.id, each.nodes.map(({ html }) => html)])).toEqual([]);
-      }
+      expect(await auditPage(page), path).toEqual([]);
       expect(await sticksOut(page)).toEqual(NOTHING);
     }
   });
