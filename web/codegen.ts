@@ -8,6 +8,7 @@ const types = {
   importExtension: ".ts" as const,
   scalars: {
     ID: { input: "string", output: "string" },
+    Change: "\\#server/domain/change.ts#Change",
     // The backslash keeps the first # part of the path.
     Report: "\\#server/domain/report.ts#Report",
     Weighing: "\\#server/domain/weighing/weighing.ts#Weighing",

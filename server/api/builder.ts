@@ -1,12 +1,17 @@
 import SchemaBuilder from "@pothos/core";
+import type { Change } from "../domain/change.ts";
 import type { Citation, Claim } from "../domain/claim.ts";
 import type { DifferenceInWords, EditInWords } from "../domain/edit-words.ts";
 import type { Attribution, Examination, Observation, Part, Piece } from "../domain/examination.ts";
 import type { Problem } from "../domain/problem.ts";
+import type { KeptComment } from "../domain/proposals/comment.ts";
+import type { KeptDispute } from "../domain/proposals/dispute.ts";
+import type { KeptProposal } from "../domain/proposals/kept-proposal.ts";
 import type { ReferenceRow } from "../domain/reference-row.ts";
 import type { Report } from "../domain/report.ts";
 import type { ReportWords, StepInWords } from "../domain/report-words.ts";
 import type { Revision } from "../domain/revision.ts";
+import type { ShiftLine } from "../domain/shift-words.ts";
 import type { Source } from "../domain/source.ts";
 import type { AatMatch, Term } from "../domain/term.ts";
 import type { Weighing } from "../domain/weighing/weighing.ts";
@@ -57,6 +62,17 @@ interface Objects {
   Problem: Problem;
   Refused: Refusal;
   ExaminationChanged: ExaminationChanged;
+  Proposal: KeptProposal;
+  ShiftLine: ShiftLine;
+  Comment: KeptComment;
+  Dispute: KeptDispute;
+  ProposalChanged: ProposalChanged;
+}
+
+/** What became of a proposal. */
+interface ProposalChanged {
+  readonly proposal: KeptProposal;
+  readonly stillNeeded?: number;
 }
 
 interface Types {
@@ -66,6 +82,7 @@ interface Types {
   Scalars: {
     Report: { Input: never; Output: Report };
     Weighing: { Input: never; Output: Weighing };
+    Change: { Input: unknown; Output: Change };
     WeighingWords: { Input: never; Output: WeighingWords };
   };
   DefaultFieldNullability: false;
@@ -85,6 +102,9 @@ export function createBuilder() {
     revisions: addConnection<Revision>(b, "Revision"),
     history: addConnection<PastEdit>(b, "HistoryEntry"),
     examinations: addConnection<Examination>(b, "Examination"),
+    proposals: addConnection<KeptProposal>(b, "Proposal"),
+    comments: addConnection<KeptComment>(b, "Comment"),
+    disputes: addConnection<KeptDispute>(b, "Dispute"),
     disagreements: addConnection<AsOf<FoundDisagreement>>(b, "Disagreement"),
   };
   const results = {
@@ -95,6 +115,18 @@ export function createBuilder() {
     weigh: b.unionType("WeighResult", {
       types: ["Weighed", "Refused"],
       resolveType: (result) => ("refused" in result ? "Refused" : "Weighed"),
+    }),
+    proposal: b.unionType("ProposalResult", {
+      types: ["ProposalChanged", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "ProposalChanged"),
+    }),
+    comment: b.unionType("CommentResult", {
+      types: ["Comment", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "Comment"),
+    }),
+    dispute: b.unionType("DisputeResult", {
+      types: ["Dispute", "Refused"],
+      resolveType: (result) => ("refused" in result ? "Refused" : "Dispute"),
     }),
     change: b.unionType("ChangeExaminationResult", {
       types: ["ExaminationChanged", "Refused"],

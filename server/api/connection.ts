@@ -37,7 +37,17 @@ export function connectionFrom<Row, Shown>(
 }
 
 /** Names of types that are listed in pages, with what stands behind their nodes. */
-type Listed = "Term" | "Claim" | "Source" | "Revision" | "HistoryEntry" | "Examination" | "Disagreement";
+type Listed =
+  | "Term"
+  | "Claim"
+  | "Source"
+  | "Revision"
+  | "HistoryEntry"
+  | "Examination"
+  | "Disagreement"
+  | "Proposal"
+  | "Comment"
+  | "Dispute";
 
 /** Adds `XEdge` and `XConnection` for a listed type `X`. */
 export function addConnection<Row>(b: PlainBuilder, name: Listed) {

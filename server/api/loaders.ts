@@ -1,6 +1,7 @@
 import DataLoader from "dataloader";
 import type { Claim, VoidWhen } from "../domain/claim.ts";
 import type { ClaimId, SourceId, TermId } from "../domain/ids.ts";
+import { type KeptPerson, PERSON_CARD, personOf } from "../domain/people/person.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term } from "../domain/term.ts";
@@ -46,6 +47,8 @@ export interface Loaders {
   readonly claims: Loader<ClaimId, AsOf<Claim>>;
   readonly sources: Loader<SourceId, AsOf<Source>>;
   readonly exceptions: Loader<ClaimId, readonly AsOf<VoidWhen>[]>;
+  /** Persons with an account, by id. */
+  readonly people: { one(id: string): Promise<KeptPerson | undefined> };
   /** How many edits a revision has. */
   readonly editCounts: { one(revision: RevisionNumber): Promise<number | undefined> };
 }
@@ -60,7 +63,15 @@ export function createLoaders(store: Store): Loaders {
     const counts = await store.editCounts(revisions);
     return revisions.map((revision) => counts.get(revision));
   });
+  const people = new DataLoader<string, KeptPerson | undefined>(async (ids) => {
+    const cards = await store.cards(PERSON_CARD, ids);
+    return ids.map((id) => {
+      const card = cards.get(id);
+      return card && personOf(card);
+    });
+  });
   return {
+    people: { one: (id) => people.load(id) },
     terms: loader(marked((ids, at) => store.terms(ids, at))),
     claims: loader(marked((ids, at) => store.claims(ids, at))),
     sources: loader(marked((ids, at) => store.sources(ids, at))),

@@ -6,6 +6,18 @@ export interface DifferenceInWords {
   readonly after?: string;
 }
 
+/** One thing that one or both sides of an edit say. */
+export interface ComparedInWords extends DifferenceInWords {
+  readonly differs: boolean;
+}
+
+/** Both sides of an edit, each as a line and field by field; a side that there is not is left out. */
+export interface SidesInWords {
+  readonly before?: string;
+  readonly after?: string;
+  readonly rows: readonly ComparedInWords[];
+}
+
 export type EditKind = "added" | "changed" | "withdrawn";
 
 /** An edit of one thing in words. */

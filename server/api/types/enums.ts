@@ -6,6 +6,10 @@ import type { LeaningRole } from "../../domain/leaning-words.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
+import { DISPUTE_OUTCOMES, DISPUTE_STATES } from "../../domain/proposals/dispute.ts";
+import { PROPOSAL_KINDS, PROPOSAL_STATES } from "../../domain/proposals/proposal.ts";
+import { VERDICTS } from "../../domain/proposals/review.ts";
+import { STEPS, type Step } from "../../domain/proposals/step.ts";
 import { SHIFT_KINDS } from "../../domain/shift-words.ts";
 import { TERM_KINDS } from "../../domain/term.ts";
 import { DATE_PRIORS } from "../../domain/weighing/odds.ts";
@@ -44,6 +48,8 @@ const LEANING_ROLES = eachOf<LeaningRole>({
 });
 const BASES = eachOf<Citation["basis"]>({ published: true, "common practice": true, "from memory": true });
 
+const STEP_NAMES = Object.keys(STEPS) as readonly Step[];
+
 /** `typical of` is TYPICAL_OF in the schema and `typical of` everywhere else. */
 function named<Value extends string>(values: readonly Value[]) {
   const entries = values.map((value) => [value.toUpperCase().replaceAll(/[ -]/g, "_"), { value }] as const);
@@ -67,6 +73,12 @@ export const addEnums = (b: PlainBuilder) => ({
   sureness: b.enumType("Sureness", { values: named(SURENESS) }),
   editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),
   shiftKind: b.enumType("ShiftKind", { values: named(SHIFT_KINDS) }),
+  proposalKind: b.enumType("ProposalKind", { values: named(PROPOSAL_KINDS) }),
+  proposalState: b.enumType("ProposalState", { values: named(PROPOSAL_STATES) }),
+  proposalStep: b.enumType("ProposalStep", { values: named(STEP_NAMES) }),
+  verdict: b.enumType("Verdict", { values: named(VERDICTS) }),
+  disputeState: b.enumType("DisputeState", { values: named(DISPUTE_STATES) }),
+  disputeOutcome: b.enumType("DisputeOutcome", { values: named(DISPUTE_OUTCOMES) }),
   leaningRole: b.enumType("LeaningRole", { values: named(LEANING_ROLES) }),
   problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
 });

@@ -1,16 +1,12 @@
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { findChangedSince } from "../../use-cases/ask/find-changed-since.ts";
 import { readHistory } from "../../use-cases/ask/read-history.ts";
-import { type FindNamed, sayEdit } from "../../use-cases/ask/say-edit.ts";
+import { sayEdit } from "../../use-cases/ask/say-edit.ts";
 import type { Builder } from "../builder.ts";
 import type { Context } from "../context.ts";
+import { findNamed } from "../find-named.ts";
 import { readOn } from "../read-on.ts";
 import { readPage } from "../read-page.ts";
-
-const findNamed = ({ load }: Context): FindNamed => ({
-  terms: (ids, at) => load.terms.many(ids, at),
-  sources: (ids, at) => load.sources.many(ids, at),
-});
 
 /** An edit in words, with the names of both sides as they stood. */
 const editIn = (

@@ -1,4 +1,3 @@
-import type { ShiftLine } from "../../domain/shift-words.ts";
 import {
   type ChangedSince,
   type ExaminationStanding,
@@ -10,7 +9,7 @@ import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 
 /** How a stored examination stands after changes of the graph. */
 export function addStanding(b: Builder) {
-  const line = b.objectRef<ShiftLine>("ShiftLine").implement({
+  b.objectType("ShiftLine", {
     description: "One thing that is said otherwise than before.",
     fields: (t) => ({
       kind: t.expose("kind", { type: b.enums.shiftKind }),
@@ -51,7 +50,7 @@ export function addStanding(b: Builder) {
       lines: t.field({
         description: "What is said otherwise; none where the claims changed nothing of it.",
         extensions: { entries: 5 },
-        type: [line],
+        type: ["ShiftLine"],
         resolve: ({ words }) => words.lines,
       }),
     }),

@@ -13,3 +13,6 @@ export interface Caller {
 
 /** Whoever uses a machine of their own, where nobody else gets in and no account is needed. */
 export const LOCAL_CALLER: Caller = { id: "local", role: "owner", via: "loopback" };
+
+/** Whether others use the house as well: where one signs in. */
+export const sharesTheHouse = ({ via }: Caller): boolean => via !== "loopback";

@@ -14,6 +14,7 @@ export const LEAST_ROLE = {
   "make a proposal": "contributor",
   "change a proposal": "contributor",
   "dispute a claim": "contributor",
+  "take back a dispute": "contributor",
   "ask for a token": "contributor",
   "give what was accepted to another house": "reader",
   "bring in proposals of another house": "contributor",
@@ -55,10 +56,10 @@ export function mayDo(caller: Caller | undefined, action: Action, about: About =
     return problem("NOT_ALLOWED", "This is not shown to you. Ask whoever made it to share it.");
   if (isOnesOwnOnly(action) && about.by !== undefined && about.by !== caller.id)
     return problem("NOT_ALLOWED", `Only whoever made it may ${action}. Copy it, and go on with the copy.`);
-  if (action === "decide on a proposal" && about.isShared === true && about.by === caller.id)
+  if (NOT_ON_ONES_OWN.includes(action) && about.isShared === true && about.by === caller.id)
     return problem(
       "NOT_ALLOWED",
-      "Nobody decides on their own proposal in a shared house. Ask another reviewer.",
+      `Nobody decides on their own ${action === "end a dispute" ? "dispute" : "proposal"} in a shared house. Ask another reviewer.`,
     );
   return undefined;
 }
@@ -78,4 +79,8 @@ export const maySee = (caller: Caller, { by, seenBy }: About): boolean =>
 
 const hasRole = ({ role }: Caller, least: Role): boolean => ROLES.indexOf(role) >= ROLES.indexOf(least);
 
-const isOnesOwnOnly = (action: Action): boolean => action === "change a proposal";
+const isOnesOwnOnly = (action: Action): boolean =>
+  action === "change a proposal" || action === "take back a dispute";
+
+/** What takes somebody else in a shared house. */
+const NOT_ON_ONES_OWN: readonly Action[] = ["decide on a proposal", "end a dispute"];

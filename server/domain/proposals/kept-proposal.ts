@@ -1,7 +1,7 @@
 import type { Card, CardWrite } from "../card.ts";
 import { idOfEdit } from "../graph-view.ts";
 import type { TermId } from "../ids.ts";
-import type { Proposal } from "./proposal.ts";
+import type { Proposal, ProposalKind, ProposalState } from "./proposal.ts";
 
 /** A proposal as a house keeps it. `version` counts its changes. */
 export interface KeptProposal extends Proposal {
@@ -19,9 +19,37 @@ export const proposalOf = ({ id, version, body }: Card): KeptProposal => ({
   ...(body as Proposal),
 });
 
+/** What a list of proposals is narrowed to; all that are named must hold. */
+export interface ProposalFilter {
+  /** `shown` is every state but a draft. */
+  readonly state?: ProposalState | "shown";
+  readonly by?: string;
+  readonly kind?: ProposalKind;
+  readonly region?: TermId;
+}
+
+const listing = (...named: readonly (string | undefined)[]): string =>
+  JSON.stringify(named.map((name) => name ?? ""));
+
+/** The one value by which the cards of a filter are found, whatever it names. */
+export const listedUnder = ({ state, by, kind, region }: ProposalFilter): string =>
+  listing(state, by, kind, region);
+
+/** Every filter that admits a proposal, as what it is found under. */
+function everyListing({ state, by, kind }: Proposal, regions: readonly TermId[]): readonly string[] {
+  const states = [undefined, state, ...(state === "draft" ? [] : ["shown"])];
+  return states.flatMap((one) =>
+    [undefined, by].flatMap((maker) =>
+      [undefined, kind].flatMap((about) =>
+        [undefined, ...regions].map((region) => listing(one, maker, about, region)),
+      ),
+    ),
+  );
+}
+
 /**
- * The card that keeps a proposal from now on. It is found by its state, whoever made it, its kind, what it edits, and the regions
- * its claims are scoped to with all above them (`regions`).
+ * The card that keeps a proposal from now on. It is found by what it edits, and by any of its state, whoever made it, its kind
+ * and a region its claims are scoped to or one above it (`regions`), also by several of them at once.
  */
 export const proposalWrite = (
   id: string,
@@ -32,11 +60,8 @@ export const proposalWrite = (
   ...{ kind: PROPOSAL_CARD, id, expectedVersion },
   next: {
     keys: {
-      state: [proposal.state],
-      by: [proposal.by],
-      kind: [proposal.kind],
-      edits: proposal.change.map(idOfEdit),
-      region: regions,
+      listed: everyListing(proposal, regions),
+      edits: [...new Set(proposal.change.map(idOfEdit))],
     },
     body: proposal,
   },

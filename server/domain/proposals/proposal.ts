@@ -25,6 +25,10 @@ export const PROPOSAL_STATES = [
 ] as const;
 export type ProposalState = (typeof PROPOSAL_STATES)[number];
 
+/** States in which it waits for something. */
+export const UNDECIDED: readonly ProposalState[] = ["draft", "open", "changes asked for"];
+export const isUndecided = ({ state }: Pick<Proposal, "state">): boolean => UNDECIDED.includes(state);
+
 /** A change of the graph that somebody asks for. */
 export interface Proposal {
   readonly kind: ProposalKind;

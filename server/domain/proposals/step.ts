@@ -2,7 +2,7 @@ import { type Problem, problem } from "../problem.ts";
 import type { Proposal, ProposalState } from "./proposal.ts";
 
 /** What can be done to a proposal, with the states from which, and the state that follows. */
-const STEPS = {
+export const STEPS = {
   open: { from: ["draft", "changes asked for"], to: "open" },
   change: { from: ["draft", "open", "changes asked for"], to: undefined },
   "ask for changes": { from: ["open"], to: "changes asked for" },

@@ -35,8 +35,12 @@ export async function examinePiece(
   if (isProblem(at)) return { refused: [at] };
   const refusal = await refuseUnfitPiece(ports, piece, at);
   if (refusal) return refusal;
-  const neighbourhood = await ports.store.neighbourhood({ ...askFor(piece, ASSUMED), at });
-  const report = (ports.results?.report ?? examine)(piece, neighbourhood);
+  return examinedOn(piece, await ports.store.neighbourhood({ ...askFor(piece, ASSUMED), at }), ports.results);
+}
+
+/** The answer for a piece that fits a neighbourhood. */
+export function examinedOn(piece: Piece, neighbourhood: Neighbourhood, results?: Results): Examined {
+  const report = (results?.report ?? examine)(piece, neighbourhood);
   return { report, words: wordsOf(report, piece, neighbourhood), ...namedIn(report, neighbourhood) };
 }
 

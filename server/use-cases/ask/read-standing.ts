@@ -1,23 +1,17 @@
 import { ASSUMED } from "../../domain/assumptions.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
-import { checkPiece } from "../../domain/check-piece.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { Examination, Piece } from "../../domain/examination.ts";
 import type { ClaimId } from "../../domain/ids.ts";
-import { nameInSentence } from "../../domain/name-in-sentence.ts";
-import type { Neighbourhood } from "../../domain/neighbourhood.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { ShiftsInWords } from "../../domain/shift-words.ts";
-import { shiftsBetween } from "../../domain/shifts.ts";
-import { verdictsOf } from "../../domain/verdicts.ts";
 import type { Results } from "../../ports/results.ts";
 import { revisionAt } from "../../ports/revision-at.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimAsRead } from "../../reasoning/as-read.ts";
 import { askFor } from "../../reasoning/ask-for.ts";
-import { type ReportReader, readReport } from "../../reasoning/explain/report-reader.ts";
-import { shiftsInWords } from "../../reasoning/explain/shifts-in-words.ts";
+import { sayShifts } from "./say-shifts.ts";
 
 interface Ports {
   readonly store: Store;
@@ -79,7 +73,7 @@ async function changedSince(
   const [was, is] = [byId(then.claims), byId(now.claims)];
   const claims = now.claims.filter((claim) => !isAsRead(claim, was.get(claim.id)));
   const gone = then.claims.filter(({ id }) => !is.has(id));
-  const words = shiftsOf(piece, then, now, results);
+  const words = sayShifts(piece, then, now, results);
   if (claims.length + gone.length === 0 && words === undefined) return undefined;
   return { since, claims, gone, words: words ?? { lines: [] } };
 }
@@ -90,37 +84,3 @@ const byId = (claims: readonly Claim[]): ReadonlyMap<ClaimId, Claim> =>
 const isAsRead = (claim: Claim, other: Claim | undefined): boolean =>
   claim === other ||
   (other !== undefined && canonicalJson(claimAsRead(claim)) === canonicalJson(claimAsRead(other)));
-
-function shiftsOf(
-  piece: Piece,
-  then: Neighbourhood,
-  now: Neighbourhood,
-  { report }: Results,
-): ShiftsInWords | undefined {
-  const [fitted, fits] = [isFit(piece, then), isFit(piece, now)];
-  if (fitted !== fits) {
-    const [before, after] = [fitted, fits].map((fit) => (fit ? "can be examined" : "cannot be examined"));
-    return {
-      lines: [
-        { kind: "record", says: "The record as it stands", before: before as string, now: after as string },
-      ],
-    };
-  }
-  if (!fits) return undefined;
-  const [reportThen, reportNow] = [report(piece, then), report(piece, now)];
-  const shifts = shiftsBetween(verdictsOf(reportThen), verdictsOf(reportNow));
-  const reader = (of: typeof reportNow, { terms, claims }: Neighbourhood): ReportReader => {
-    const labels = new Map(terms.map((term) => [term.id, nameInSentence(term)]));
-    const known = byId(claims);
-    return readReport(of, piece, {
-      labelOf: (term) => labels.get(term) ?? term,
-      claimOf: (claim) => known.get(claim),
-    });
-  };
-  return shifts && shiftsInWords(shifts, reader(reportThen, then), reader(reportNow, now));
-}
-
-function isFit(piece: Piece, { terms }: Neighbourhood): boolean {
-  const known = new Map(terms.map((term) => [term.id, term]));
-  return checkPiece(piece, (term) => known.get(term)).length === 0;
-}

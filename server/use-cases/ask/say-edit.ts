@@ -1,6 +1,6 @@
 import type { Edit } from "../../domain/change.ts";
 import { citeSource } from "../../domain/cite-source.ts";
-import type { EditInWords } from "../../domain/edit-words.ts";
+import type { EditInWords, SidesInWords } from "../../domain/edit-words.ts";
 import type { Standing } from "../../domain/graph-view.ts";
 import { id, type SourceId, type TermId } from "../../domain/ids.ts";
 import { nameInSentence } from "../../domain/name-in-sentence.ts";
@@ -8,7 +8,7 @@ import { namesOf } from "../../domain/names-of.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
-import { editInWords } from "../../reasoning/explain/edits/edit-in-words.ts";
+import { editInWords, sidesInWords } from "../../reasoning/explain/edits/edit-in-words.ts";
 import type { NamesThen } from "../../reasoning/explain/edits/facets.ts";
 
 /** Reads what an edit names, as it stood on a revision. */
@@ -26,6 +26,18 @@ export async function sayEdit(
   return editInWords(edit, {
     before: await namesOn(find, edit, "before", before),
     after: await namesOn(find, edit, "after", after),
+  });
+}
+
+/** Both sides of an edit in words, field by field; what it names is called as `find` reads it for each side. */
+export async function saySides(
+  find: { readonly before: FindNamed; readonly after: FindNamed },
+  edit: Edit,
+  at: { readonly before: RevisionNumber; readonly after: RevisionNumber },
+): Promise<SidesInWords> {
+  return sidesInWords(edit, {
+    before: await namesOn(find.before, edit, "before", at.before),
+    after: await namesOn(find.after, edit, "after", at.after),
   });
 }
 

@@ -6,7 +6,7 @@ import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
-import type { Refusal } from "../refusal.ts";
+import { isRefusal, type Refusal } from "../refusal.ts";
 import { refuseUnfitChange } from "../refuse-unfit-change.ts";
 
 type Ports = Acting & { readonly store: Store };
@@ -21,8 +21,11 @@ export async function changeProposal(
   id: string,
   expectedVersion: number,
   step: OwnStep,
-  said: Said = {},
+  said: Said | Refusal = {},
 ): Promise<KeptProposal | Refusal> {
+  const unable = refuseCaller(ports, "change a proposal");
+  if (unable) return unable;
+  if (isRefusal(said)) return said;
   const proposal = await findProposal(ports, id);
   if (proposal === undefined) return { refused: [unknownProposal(id)] };
   const refusal = refuseCaller(ports, "change a proposal", { by: proposal.by });

@@ -1,4 +1,6 @@
+import { sharesTheHouse } from "../../domain/people/caller.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { checkLength, LONGEST_TEXT } from "../../domain/proposals/check-words.ts";
 import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
 import type { Proposal } from "../../domain/proposals/proposal.ts";
 import {
@@ -20,14 +22,12 @@ import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { previewChange } from "../ask/preview-change.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
-import type { Refusal } from "../refusal.ts";
+import { type Refusal, refusalFrom } from "../refusal.ts";
 
 type Ports = Acting & {
   readonly store: Store;
   readonly standings: Standings;
   readonly newSuffix: NewSuffix;
-  /** True if several people share the house. */
-  readonly isShared: boolean;
 };
 
 /** What a reviewer decided, and what it led to. */
@@ -47,15 +47,17 @@ export async function decideOnProposal(
   expectedVersion: number,
   { verdict, reason, supersededBy }: { verdict: Verdict; reason: string; supersededBy?: string },
 ): Promise<Decided | Refusal> {
-  const { store, isShared } = ports;
+  const { store, caller } = ports;
+  const isShared = caller !== undefined && sharesTheHouse(caller);
+  const unable = refuseCaller(ports, "decide on a proposal");
+  if (unable) return unable;
   const proposal = await findProposal(ports, id);
   if (proposal === undefined) return { refused: [unknownProposal(id)] };
-  const refusal = refuseCaller(ports, "decide on a proposal", { by: proposal.by, isShared });
+  const refusal =
+    refuseCaller(ports, "decide on a proposal", { by: proposal.by, isShared }) ??
+    refusalFrom(checkReason(verdict, reason)) ??
+    (verdict === "supersede" ? await refuseSuccessor(ports, id, supersededBy) : undefined);
   if (refusal) return refusal;
-  if (verdict !== "accept" && reason.trim() === "")
-    return {
-      refused: [problem("EMPTY_LIST", "Say why, so that whoever made it can learn from it.", ["reason"])],
-    };
   if (proposal.version !== expectedVersion) return { refused: [changedMeanwhile(proposal, expectedVersion)] };
   const state = stateAfter(proposal, verdict);
   if (isProblem(state)) return { refused: [state] };
@@ -101,6 +103,25 @@ export async function decideOnProposal(
     if (isProblem(revision)) return { refused: [revision] };
     return { proposal: { id, version: expectedVersion + 1, ...next }, review, revision, stillNeeded: 0 };
   }
+}
+
+const checkReason = (verdict: Verdict, reason: string): readonly Problem[] =>
+  verdict !== "accept" && reason.trim() === ""
+    ? [problem("EMPTY_LIST", "Say why, so that whoever made it can learn from it.", ["reason"])]
+    : checkLength("reason", reason, LONGEST_TEXT);
+
+/** What takes the place of a proposal is another one that others see too. */
+async function refuseSuccessor(ports: Ports, id: string, successor: string | undefined) {
+  const found = successor === undefined ? undefined : await findProposal(ports, successor);
+  if (found !== undefined && found.id !== id && found.state !== "draft") return undefined;
+  const place = ["supersededBy"];
+  return refusalFrom([
+    problem(
+      "UNKNOWN_PROPOSAL",
+      "Name the other proposal, open or accepted, that takes the place of this one.",
+      place,
+    ),
+  ]);
 }
 
 const changedMeanwhile = ({ id, version }: KeptProposal, on: number): Problem =>

@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
 import type { Caller, Role } from "#server/domain/people/caller.ts";
-import type { KeptProposal } from "#server/domain/proposals/kept-proposal.ts";
+import type { KeptProposal, ProposalFilter } from "#server/domain/proposals/kept-proposal.ts";
 import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { findProposal } from "#server/use-cases/ask/find-proposal.ts";
+import { listProposals, listProposalsOn } from "#server/use-cases/ask/list-proposals.ts";
 import { changeProposal } from "#server/use-cases/do/change-proposal.ts";
 import { type Decided, decideOnProposal } from "#server/use-cases/do/decide-on-proposal.ts";
 import { type Asked, makeProposal } from "#server/use-cases/do/make-proposal.ts";
@@ -36,13 +38,12 @@ describe("proposals", () => {
       ),
     );
   });
-  const as = (role: Role, id = `person.${role}`, isShared = true) => ({
+  const as = (role: Role, person = `person.${role}`, isShared = true) => ({
     store,
-    caller: { id, role, via: "session" } satisfies Caller,
+    caller: { id: person, role, via: isShared ? "session" : "loopback" } satisfies Caller,
     now: () => `2026-11-25T10:00:0${count++}.000Z`,
     newSuffix: () => `s${count}`,
     standings: untouched,
-    isShared,
   });
   const made = <Answer extends object>(answer: Answer | Refusal): Answer => {
     if (isRefusal(answer)) throw new Error(answer.refused[0].message);
@@ -69,16 +70,22 @@ describe("proposals", () => {
     });
     const proposal = await make({ kind: "claim", change: adding(claim) });
     expect(await findProposal(as("reader"), proposal.id)).toEqual(proposal);
-    for (const [name, value] of [
-      ["state", "open"],
-      ["by", "person.contributor"],
-      ["region", "region.world"],
-      ["edits", "claim.1"],
-    ] as const)
-      expect(
-        (await store.listCards({ kind: "proposal", key: { name, value } }, { first: 9 })).rows,
-        name,
-      ).toHaveLength(1);
+    const england = id<"term">("region.england");
+    for (const filter of [
+      {},
+      { state: "open" },
+      { by: "person.contributor" },
+      { kind: "claim" },
+      { region: id<"term">("region.world") },
+      { state: "open", by: "person.contributor", kind: "claim", region: england },
+    ] satisfies ProposalFilter[])
+      expect((await listProposals(as("reader"), filter, { first: 9 })).rows).toEqual([proposal]);
+    for (const filter of [
+      { state: "accepted", kind: "claim" },
+      { kind: "term", region: england },
+    ] satisfies ProposalFilter[])
+      expect((await listProposals(as("reader"), filter, { first: 9 })).rows).toEqual([]);
+    expect(await listProposalsOn(as("reader"), "claim.1")).toEqual([proposal]);
     expect(codes(await makeProposal(as("reader"), asked()))).toEqual(["NOT_ALLOWED"]);
     expect(await store.newestRevision()).toMatchObject({ number: 1 });
   });

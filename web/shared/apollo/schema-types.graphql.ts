@@ -1,3 +1,4 @@
+import type { Change } from '#server/domain/change.ts';
 import type { Report } from '#server/domain/report.ts';
 import type { Weighing } from '#server/domain/weighing/weighing.ts';
 import type { WeighingWords } from '#server/domain/weighing/weighing-words.ts';
@@ -10,6 +11,8 @@ export type Scalars = {
   Boolean: { input: boolean; output: boolean; }
   Int: { input: number; output: number; }
   Float: { input: number; output: number; }
+  /** A change of the graph as one JSON value: a list of edits, each as `edit` in docs/formats/dump.schema.json. */
+  Change: { input: Change; output: Change; }
   /** The report of the engine as one JSON value with its members in canonical order; docs/formats/report.schema.json says what is in it. */
   Report: { input: Report; output: Report; }
   /** The weighing of the engine as one JSON value with its members in canonical order; docs/formats/weighing.schema.json says what is in it. */
@@ -44,6 +47,14 @@ export type AnswerDoes =
   | 'FOR'
   | 'RULES_OUT'
   | 'SAYS_NOTHING';
+
+/** The answer on a piece, as it is or as it would be. */
+export type AnswerOnOneSide = {
+  readonly __typename?: 'AnswerOnOneSide';
+  readonly labels: ReadonlyArray<LabelOfTerm>;
+  readonly report: Scalars['Report']['output'];
+  readonly words: ReportWords;
+};
 
 /** The neighbourhood of a term, as far as it is shown. */
 export type Around = {
@@ -193,6 +204,8 @@ export type Claim = Node & {
   readonly citations: ReadonlyArray<Citation>;
   /** Of a `requires`: no other way is known. An open list bounds nothing. */
   readonly closed?: Maybe<Scalars['Boolean']['output']>;
+  /** Newest first, whatever the revision; those that ended too. */
+  readonly disputes: ReadonlyArray<Dispute>;
   /** The `void when` claims of this claim. */
   readonly exceptions: ReadonlyArray<Claim>;
   readonly form?: Maybe<Term>;
@@ -251,6 +264,44 @@ export type ClaimStatus =
   | 'ACCEPTED'
   | 'PROPOSED'
   | 'REJECTED';
+
+/** Something that somebody said of a proposal or of a dispute; never changed. */
+export type Comment = {
+  readonly __typename?: 'Comment';
+  /** Id of the comment that it answers. */
+  readonly answers?: Maybe<Scalars['ID']['output']>;
+  readonly at: Scalars['String']['output'];
+  readonly by: Person;
+  readonly id: Scalars['ID']['output'];
+  readonly mentions: ReadonlyArray<Person>;
+  /** Id of what it is about. */
+  readonly on: Scalars['ID']['output'];
+  readonly text: Scalars['String']['output'];
+};
+
+export type CommentConnection = {
+  readonly __typename?: 'CommentConnection';
+  readonly edges: ReadonlyArray<CommentEdge>;
+  readonly pageInfo: PageInfo;
+  readonly totalCount: Scalars['Int']['output'];
+};
+
+export type CommentEdge = {
+  readonly __typename?: 'CommentEdge';
+  readonly cursor: Scalars['String']['output'];
+  readonly node: Comment;
+};
+
+export type CommentResult = Comment | Refused;
+
+/** One thing that one or both sides say. */
+export type ComparedLine = {
+  readonly __typename?: 'ComparedLine';
+  readonly after?: Maybe<Scalars['String']['output']>;
+  readonly before?: Maybe<Scalars['String']['output']>;
+  readonly differs: Scalars['Boolean']['output'];
+  readonly what: Scalars['String']['output'];
+};
 
 export type DatePrior =
   | 'AS_CLAIMED'
@@ -343,6 +394,65 @@ export type DisagreementRule = {
   readonly revision: Scalars['Int']['output'];
   readonly title: Scalars['String']['output'];
 };
+
+/** Doubt of an accepted claim. It lowers nothing by itself. */
+export type Dispute = {
+  readonly __typename?: 'Dispute';
+  readonly at: Scalars['String']['output'];
+  readonly by: Person;
+  /** As it stands now; null where it was withdrawn since. */
+  readonly claim?: Maybe<Claim>;
+  readonly claimId: Scalars['ID']['output'];
+  /** Oldest first. */
+  readonly comments: CommentConnection;
+  /** How it ended; null while it is open. */
+  readonly decision?: Maybe<DisputeDecision>;
+  readonly id: Scalars['ID']['output'];
+  readonly isMine: Scalars['Boolean']['output'];
+  readonly says: Scalars['String']['output'];
+  readonly state: DisputeState;
+  readonly version: Scalars['Int']['output'];
+};
+
+
+/** Doubt of an accepted claim. It lowers nothing by itself. */
+export type DisputeCommentsArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+};
+
+export type DisputeConnection = {
+  readonly __typename?: 'DisputeConnection';
+  readonly edges: ReadonlyArray<DisputeEdge>;
+  readonly pageInfo: PageInfo;
+  readonly totalCount: Scalars['Int']['output'];
+};
+
+export type DisputeDecision = {
+  readonly __typename?: 'DisputeDecision';
+  readonly at: Scalars['String']['output'];
+  readonly by: Person;
+  readonly outcome: DisputeOutcome;
+  readonly says: Scalars['String']['output'];
+};
+
+export type DisputeEdge = {
+  readonly __typename?: 'DisputeEdge';
+  readonly cursor: Scalars['String']['output'];
+  readonly node: Dispute;
+};
+
+export type DisputeOutcome =
+  | 'CORRECTED'
+  | 'RETRACTED'
+  | 'STANDS'
+  | 'TAKEN_BACK';
+
+export type DisputeResult = Dispute | Refused;
+
+export type DisputeState =
+  | 'ENDED'
+  | 'OPEN';
 
 /** An edit of one term, claim or source. */
 export type Edit = {
@@ -449,6 +559,12 @@ export type FindingInWords = {
   readonly steps: ReadonlyArray<StepInWords>;
 };
 
+export type ForeseenDisagreement = {
+  readonly __typename?: 'ForeseenDisagreement';
+  readonly id: Scalars['ID']['output'];
+  readonly says: Scalars['String']['output'];
+};
+
 export type FoundGroup =
   | 'FORM'
   | 'PRACTICE'
@@ -487,6 +603,29 @@ export type HistoryEntryEdge = {
   readonly node: HistoryEntry;
 };
 
+/** What accepting a change would do, were it accepted now. */
+export type Impact = {
+  readonly __typename?: 'Impact';
+  /** Disagreements that it would bring up. */
+  readonly created: ReadonlyArray<ForeseenDisagreement>;
+  /** False where a term is moved, so that further disagreements may come or go. */
+  readonly isWhole: Scalars['Boolean']['output'];
+  /** Of these, how many were not reached in time. */
+  readonly left: Scalars['Int']['output'];
+  /** Stored examinations that it can touch; no other can change. */
+  readonly looked: Scalars['Int']['output'];
+  /** The first of them, by id. */
+  readonly moved: ReadonlyArray<MovedPiece>;
+  /** How many would come to something else. */
+  readonly movedCount: Scalars['Int']['output'];
+  /** Reviewers who have to agree in a shared house. */
+  readonly reviewersNeeded: Scalars['Int']['output'];
+  /** The revision it was laid over. */
+  readonly revision: Scalars['Int']['output'];
+  /** Disagreements that it would settle. */
+  readonly settled: ReadonlyArray<ForeseenDisagreement>;
+};
+
 /** What to look at on a piece of an attribution before it is there. */
 export type InspectionPlan = {
   readonly __typename?: 'InspectionPlan';
@@ -505,6 +644,13 @@ export type InspectionPlan = {
 };
 
 export type InspectionPlanResult = InspectionPlan | Refused;
+
+/** What a term is called on one side. */
+export type LabelOfTerm = {
+  readonly __typename?: 'LabelOfTerm';
+  readonly label: Scalars['String']['output'];
+  readonly term: Scalars['ID']['output'];
+};
 
 /** The examinations of one page that lean on a claim. */
 export type Leaning = {
@@ -594,14 +740,45 @@ export type Move =
   | 'SAMPLE_TAKEN'
   | 'SOMETHING_UNFASTENED';
 
+/** A stored piece of which something would be said otherwise. */
+export type MovedPiece = {
+  readonly __typename?: 'MovedPiece';
+  readonly after?: Maybe<AnswerOnOneSide>;
+  readonly before?: Maybe<AnswerOnOneSide>;
+  readonly examination: Examination;
+  readonly headline?: Maybe<Scalars['String']['output']>;
+  /** The conclusion as it is; null if it would read the same. */
+  readonly headlineBefore?: Maybe<Scalars['String']['output']>;
+  readonly id: Scalars['ID']['output'];
+  readonly invented: Scalars['Boolean']['output'];
+  /** What would be said otherwise: `before` is as it is, `now` as it would be. */
+  readonly lines: ReadonlyArray<ShiftLine>;
+  readonly title: Scalars['String']['output'];
+};
+
 export type Mutation = {
   readonly __typename?: 'Mutation';
   readonly changeExamination: ChangeExaminationResult;
+  /** For its maker alone. */
+  readonly changeProposal: ProposalResult;
+  /** Says something of a proposal or a dispute. */
+  readonly comment: CommentResult;
   readonly createExamination: ChangeExaminationResult;
+  /** What a reviewer makes of it. Accepting makes a revision as soon as enough reviewers agree. */
+  readonly decideOnProposal: ProposalResult;
   /** Takes it out of the lists; an undo brings it back. */
   readonly deleteExamination: ChangeExaminationResult;
+  readonly disputeClaim: DisputeResult;
+  /** Ends it with a decision that stays. Only who brought it up takes it back. */
+  readonly endDispute: DisputeResult;
+  /** A draft is seen by its maker alone, and may be unfit still; what is open is refused if the graph would refuse it. */
+  readonly makeProposal: ProposalResult;
+  /** Hands it to the reviewers, with what is said otherwise. */
+  readonly openProposal: ProposalResult;
   /** Takes back the newest change, a deletion too. */
   readonly undoExamination: ChangeExaminationResult;
+  /** Takes it back; for its maker alone. */
+  readonly withdrawProposal: ProposalResult;
 };
 
 
@@ -612,8 +789,32 @@ export type MutationChangeExaminationArgs = {
 };
 
 
+export type MutationChangeProposalArgs = {
+  changes: ProposalChanges;
+  expectedVersion: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+};
+
+
+export type MutationCommentArgs = {
+  answers?: InputMaybe<Scalars['ID']['input']>;
+  mentions?: ReadonlyArray<Scalars['ID']['input']>;
+  on: Scalars['ID']['input'];
+  text: Scalars['String']['input'];
+};
+
+
 export type MutationCreateExaminationArgs = {
   piece: PieceInput;
+};
+
+
+export type MutationDecideOnProposalArgs = {
+  expectedVersion: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+  reason?: Scalars['String']['input'];
+  supersededBy?: InputMaybe<Scalars['ID']['input']>;
+  verdict: Verdict;
 };
 
 
@@ -623,7 +824,40 @@ export type MutationDeleteExaminationArgs = {
 };
 
 
+export type MutationDisputeClaimArgs = {
+  claim: Scalars['ID']['input'];
+  says: Scalars['String']['input'];
+};
+
+
+export type MutationEndDisputeArgs = {
+  expectedVersion: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+  outcome: DisputeOutcome;
+  says?: Scalars['String']['input'];
+};
+
+
+export type MutationMakeProposalArgs = {
+  input: ProposalInput;
+  open?: Scalars['Boolean']['input'];
+};
+
+
+export type MutationOpenProposalArgs = {
+  changes?: InputMaybe<ProposalChanges>;
+  expectedVersion: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+};
+
+
 export type MutationUndoExaminationArgs = {
+  expectedVersion: Scalars['Int']['input'];
+  id: Scalars['ID']['input'];
+};
+
+
+export type MutationWithdrawProposalArgs = {
   expectedVersion: Scalars['Int']['input'];
   id: Scalars['ID']['input'];
 };
@@ -711,6 +945,14 @@ export type PartState =
   | 'ORIGINAL'
   | 'REUSED'
   | 'REWORKED';
+
+/** Whoever did something in this house. */
+export type Person = {
+  readonly __typename?: 'Person';
+  readonly id: Scalars['ID']['output'];
+  /** As the others see it; null for whoever sits at a machine of their own, and where it was taken away. */
+  readonly name?: Maybe<Scalars['String']['output']>;
+};
 
 export type Piece = {
   readonly __typename?: 'Piece';
@@ -841,6 +1083,145 @@ export type ProblemCode =
   | 'WRONG_KIND_OF_TERM'
   | 'WRONG_STATE';
 
+export type Proposal = {
+  readonly __typename?: 'Proposal';
+  /** Revision it was made on. */
+  readonly base: Scalars['Int']['output'];
+  readonly by: Person;
+  readonly change: Scalars['Change']['output'];
+  readonly changedAt: Scalars['String']['output'];
+  /** Oldest first. */
+  readonly comments: CommentConnection;
+  readonly editCount: Scalars['Int']['output'];
+  /** The first edits, as it is beside as it would be. */
+  readonly edits: ReadonlyArray<ProposedEdit>;
+  readonly id: Scalars['ID']['output'];
+  /** Null where the graph would refuse it (`unfit`), and where it is decided. */
+  readonly impact?: Maybe<Impact>;
+  readonly isMine: Scalars['Boolean']['output'];
+  readonly kind: ProposalKind;
+  readonly madeAt: Scalars['String']['output'];
+  /** Every step, and why whoever asks may not take it. */
+  readonly may: ReadonlyArray<ProposalStepAllowed>;
+  /** House and proposal it came from. */
+  readonly origin?: Maybe<Scalars['String']['output']>;
+  /** Oldest first. */
+  readonly reviews: ReadonlyArray<Review>;
+  /** Revision that accepting it made. */
+  readonly revision?: Maybe<Scalars['Int']['output']>;
+  readonly state: ProposalState;
+  /** The proposal that took its place. */
+  readonly supersededBy?: Maybe<Proposal>;
+  readonly title: Scalars['String']['output'];
+  /** Why the graph would refuse it now; null if it fits, or where it is decided. */
+  readonly unfit?: Maybe<Problem>;
+  /** Counts its changes; a change names the one it was made on. */
+  readonly version: Scalars['Int']['output'];
+  readonly why: Scalars['String']['output'];
+};
+
+
+export type ProposalCommentsArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+};
+
+
+export type ProposalImpactArgs = {
+  pieces?: Scalars['Int']['input'];
+};
+
+export type ProposalChanged = {
+  readonly __typename?: 'ProposalChanged';
+  readonly proposal: Proposal;
+  /** Reviewers who still have to agree, as the change moves many conclusions. */
+  readonly stillNeeded: Scalars['Int']['output'];
+};
+
+/** What is left out stays as it is. */
+export type ProposalChanges = {
+  readonly base?: InputMaybe<Scalars['Int']['input']>;
+  readonly change?: InputMaybe<Scalars['Change']['input']>;
+  readonly kind?: InputMaybe<ProposalKind>;
+  readonly title?: InputMaybe<Scalars['String']['input']>;
+  readonly why?: InputMaybe<Scalars['String']['input']>;
+};
+
+export type ProposalConnection = {
+  readonly __typename?: 'ProposalConnection';
+  readonly edges: ReadonlyArray<ProposalEdge>;
+  readonly pageInfo: PageInfo;
+  readonly totalCount: Scalars['Int']['output'];
+};
+
+export type ProposalEdge = {
+  readonly __typename?: 'ProposalEdge';
+  readonly cursor: Scalars['String']['output'];
+  readonly node: Proposal;
+};
+
+export type ProposalInput = {
+  /** Revision it was made on; none is the newest. */
+  readonly base?: InputMaybe<Scalars['Int']['input']>;
+  readonly change: Scalars['Change']['input'];
+  readonly kind: ProposalKind;
+  /** In a few words what it is. */
+  readonly title: Scalars['String']['input'];
+  /** Why the graph should change. */
+  readonly why: Scalars['String']['input'];
+};
+
+export type ProposalKind =
+  | 'CLAIM'
+  | 'CORRECTION'
+  | 'EXCEPTION'
+  | 'MERGE'
+  | 'RETIREMENT'
+  | 'SOURCE'
+  | 'TERM';
+
+export type ProposalResult = ProposalChanged | Refused;
+
+export type ProposalState =
+  | 'ACCEPTED'
+  | 'CHANGES_ASKED_FOR'
+  | 'DECLINED'
+  | 'DRAFT'
+  | 'OPEN'
+  | 'SUPERSEDED'
+  | 'WITHDRAWN';
+
+export type ProposalStep =
+  | 'ACCEPT'
+  | 'ASK_FOR_CHANGES'
+  | 'CHANGE'
+  | 'DECLINE'
+  | 'OPEN'
+  | 'SUPERSEDE'
+  | 'WITHDRAW';
+
+export type ProposalStepAllowed = {
+  readonly __typename?: 'ProposalStepAllowed';
+  /** Why whoever asks may not do it now; null if they may. */
+  readonly refused?: Maybe<Scalars['String']['output']>;
+  readonly step: ProposalStep;
+};
+
+/** One edit of a proposal: the thing as it is beside the thing as it would be. */
+export type ProposedEdit = {
+  readonly __typename?: 'ProposedEdit';
+  /** Null where it is withdrawn. */
+  readonly after?: Maybe<Scalars['String']['output']>;
+  /** As a line; null where it is new. */
+  readonly before?: Maybe<Scalars['String']['output']>;
+  readonly does: EditKind;
+  /** term, claim or source. */
+  readonly kind: Scalars['String']['output'];
+  /** Id of the term, claim or source. */
+  readonly of: Scalars['ID']['output'];
+  readonly rows: ReadonlyArray<ComparedLine>;
+};
+
 export type Query = {
   readonly __typename?: 'Query';
   /** How a term, claim or source of the newest revision differs from the same on an earlier one, as one edit; null if it does not. */
@@ -848,10 +1229,15 @@ export type Query = {
   /** Null if there is no such claim on that revision. */
   readonly claim?: Maybe<Claim>;
   readonly claims: ClaimConnection;
+  /** What is said of a proposal or a dispute, oldest first; nothing of what is not shown to whoever asks. */
+  readonly comments: CommentConnection;
   /** What is looked for in the newest revision, in the order it is read. */
   readonly disagreementRules: ReadonlyArray<DisagreementRule>;
   /** What one rule finds in the newest revision, or all of them; the farthest apart first. */
   readonly disagreements: DisagreementConnection;
+  readonly dispute?: Maybe<Dispute>;
+  /** Newest first. */
+  readonly disputes: DisputeConnection;
   /** A deleted one is found too, so that it can be brought back. */
   readonly examination?: Maybe<Examination>;
   /** Not the deleted ones; the one changed last first. */
@@ -864,7 +1250,19 @@ export type Query = {
   readonly history: HistoryEntryConnection;
   /** What to look at, in order, on a piece of a form that is claimed to be of a place and date. */
   readonly inspectionPlan: InspectionPlanResult;
+  /** Comments that call whoever asks, newest first. */
+  readonly mentions: ReadonlyArray<Comment>;
   readonly node?: Maybe<Node>;
+  /** Persons who are let in and can be called by a comment; 200 at the most. */
+  readonly people: ReadonlyArray<Person>;
+  /** Null if there is none, or if it is somebody else's draft. */
+  readonly proposal?: Maybe<Proposal>;
+  /** Newest first; all that are named must hold. Drafts are seen by their makers alone. */
+  readonly proposals: ProposalConnection;
+  /** Those not decided yet that edit a term, claim or source; newest first. */
+  readonly proposalsOn: ReadonlyArray<Proposal>;
+  /** Open ones, oldest first; in a shared house not those of whoever asks. */
+  readonly proposalsToReview: ProposalConnection;
   /** What the graph says of a region; null if there is no such region on that revision. */
   readonly regionProfile?: Maybe<RegionProfile>;
   /** Two or three regions to lay side by side, read at once; one that there is not is left out. */
@@ -908,10 +1306,29 @@ export type QueryClaimsArgs = {
 };
 
 
+export type QueryCommentsArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+  on: Scalars['ID']['input'];
+};
+
+
 export type QueryDisagreementsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
   rule?: InputMaybe<Scalars['ID']['input']>;
+};
+
+
+export type QueryDisputeArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+export type QueryDisputesArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+  state?: DisputeState;
 };
 
 
@@ -957,8 +1374,42 @@ export type QueryInspectionPlanArgs = {
 };
 
 
+export type QueryMentionsArgs = {
+  first?: Scalars['Int']['input'];
+};
+
+
 export type QueryNodeArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryProposalArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+export type QueryProposalsArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  by?: InputMaybe<Scalars['ID']['input']>;
+  first?: Scalars['Int']['input'];
+  kind?: InputMaybe<ProposalKind>;
+  mine?: InputMaybe<Scalars['Boolean']['input']>;
+  region?: InputMaybe<Scalars['ID']['input']>;
+  state?: InputMaybe<ProposalState>;
+};
+
+
+export type QueryProposalsOnArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+export type QueryProposalsToReviewArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first?: Scalars['Int']['input'];
+  kind?: InputMaybe<ProposalKind>;
+  region?: InputMaybe<Scalars['ID']['input']>;
 };
 
 
@@ -1125,6 +1576,16 @@ export type ReportWords = {
   readonly reasons: ReadonlyArray<Scalars['String']['output']>;
   readonly ruleOuts: ReadonlyArray<RuleOutInWords>;
   readonly signs: ReadonlyArray<SignInWords>;
+};
+
+/** What a reviewer said of one version. */
+export type Review = {
+  readonly __typename?: 'Review';
+  readonly at: Scalars['String']['output'];
+  readonly by: Person;
+  readonly reason: Scalars['String']['output'];
+  readonly verdict: Verdict;
+  readonly version: Scalars['Int']['output'];
 };
 
 /** One accepted change of the graph, chained to the one before by its hash. */
@@ -1389,6 +1850,12 @@ export type TermKind =
   | 'REGION'
   | 'STYLE'
   | 'TOOL';
+
+export type Verdict =
+  | 'ACCEPT'
+  | 'ASK_FOR_CHANGES'
+  | 'DECLINE'
+  | 'SUPERSEDE';
 
 /** One way of a `requires`: all its terms are needed. */
 export type Way = {

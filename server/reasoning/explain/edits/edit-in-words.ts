@@ -1,9 +1,9 @@
 import type { Edit } from "../../../domain/change.ts";
 import { citeSource } from "../../../domain/cite-source.ts";
-import type { EditInWords } from "../../../domain/edit-words.ts";
+import type { EditInWords, SidesInWords } from "../../../domain/edit-words.ts";
 import { claimInWords } from "../claim-in-words.ts";
 import { CLAIM_FACETS } from "./claim-facets.ts";
-import { differencesOf, facetsOf, type NamesThen, type PlacedFacet } from "./facets.ts";
+import { compareFacets, differencesOf, facetsOf, type NamesThen, type PlacedFacet } from "./facets.ts";
 import { SOURCE_FACETS } from "./source-facets.ts";
 import { TERM_FACETS } from "./term-facets.ts";
 
@@ -20,6 +20,16 @@ export function editInWords(edit: Edit, names: NamesOfEdit): EditInWords {
   if (before === undefined) return { does: "added", says, differences: [] };
   if (after === undefined) return { does: "withdrawn", says, differences: [] };
   return { does: "changed", says, differences: differencesOf(before.facets, after.facets) };
+}
+
+/** All that both sides of an edit say, one beside the other. */
+export function sidesInWords(edit: Edit, names: NamesOfEdit): SidesInWords {
+  const [before, after] = [sideOf(edit, "before", names.before), sideOf(edit, "after", names.after)];
+  return {
+    ...(before === undefined ? {} : { before: before.says }),
+    ...(after === undefined ? {} : { after: after.says }),
+    rows: compareFacets(before?.facets ?? [], after?.facets ?? []),
+  };
 }
 
 interface Side {

@@ -1,4 +1,4 @@
-import type { DifferenceInWords } from "../../../domain/edit-words.ts";
+import type { ComparedInWords, DifferenceInWords } from "../../../domain/edit-words.ts";
 import type { LabelOf } from "../claim-in-words.ts";
 
 /** Names as they stood on one side of an edit. */
@@ -67,20 +67,35 @@ export function facetsOf<Thing extends object>(
   });
 }
 
-/** What stands on one side only, in the order of the table; what goes together is told once. */
-export function differencesOf(
+/** All that two sides say, in the order of the table; what goes together is told once. */
+export function compareFacets(
   before: readonly PlacedFacet[],
   after: readonly PlacedFacet[],
-): readonly DifferenceInWords[] {
-  const alone = (facets: readonly PlacedFacet[], others: readonly PlacedFacet[]) =>
-    facets.filter(({ what, key }) => !others.some((other) => other.what === what && other.key === key));
-  const came = [...alone(after, before)];
-  const told = alone(before, after).map(({ what, pair, text, at: place }) => {
-    const at = came.findIndex((facet) => facet.what === what && facet.pair === pair);
+): readonly ComparedInWords[] {
+  const isAlike = (one: PlacedFacet) => (other: PlacedFacet) =>
+    one.what === other.what && one.key === other.key;
+  const came = after.filter((facet) => !before.some(isAlike(facet)));
+  const told = before.map((facet) => {
+    const { what, pair, text, at: place } = facet;
+    const same = after.find(isAlike(facet));
+    if (same) return { place, what, before: text, after: same.text, differs: false };
+    const at = came.findIndex((other) => other.what === what && other.pair === pair);
     const [partner] = at === -1 ? [] : came.splice(at, 1);
-    return { place, what, before: text, ...(partner === undefined ? {} : { after: partner.text }) };
+    return {
+      ...{ place, what, before: text, differs: true },
+      ...(partner === undefined ? {} : { after: partner.text }),
+    };
   });
-  return [...told, ...came.map(({ what, text, at: place }) => ({ place, what, after: text }))]
+  return [...told, ...came.map(({ what, text, at: place }) => ({ place, what, after: text, differs: true }))]
     .sort((a, b) => a.place - b.place)
-    .map(({ place: _, ...difference }): DifferenceInWords => difference);
+    .map(({ place: _, ...compared }): ComparedInWords => compared);
 }
+
+/** What stands on one side only, in the order of the table; what goes together is told once. */
+export const differencesOf = (
+  before: readonly PlacedFacet[],
+  after: readonly PlacedFacet[],
+): readonly DifferenceInWords[] =>
+  compareFacets(before, after)
+    .filter(({ differs }) => differs)
+    .map(({ differs: _, ...difference }) => difference);

@@ -1,0 +1,62 @@
+import type { Change } from "../../domain/change.ts";
+import type { Examination } from "../../domain/examination.ts";
+import { reviewersNeeded } from "../../domain/proposals/review.ts";
+import type { RevisionNumber } from "../../domain/revision.ts";
+import type { ShiftsInWords } from "../../domain/shift-words.ts";
+import type { Results } from "../../ports/results.ts";
+import type { Standings } from "../../ports/standings.ts";
+import type { Store } from "../../ports/store.ts";
+import { bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
+import { type Examined, examinedOn } from "./examine-piece.ts";
+import { type ForeseenDisagreements, foreseeDisagreements } from "./foresee-disagreements.ts";
+import { previewChange } from "./preview-change.ts";
+import { isFit, sayShifts } from "./say-shifts.ts";
+
+/** One stored piece of which something would be said otherwise. */
+export interface MovedPiece {
+  readonly examination: Examination;
+  readonly words: ShiftsInWords;
+  /** The answers; left out where the piece cannot be examined on that side. */
+  readonly before?: Examined;
+  readonly after?: Examined;
+}
+
+/** What accepting a change would do, were it accepted now. Nothing is stored. */
+export interface Impact {
+  readonly revision: RevisionNumber;
+  /** Stored examinations that it can touch and that were examined both ways; those left as nobody waited any longer. */
+  readonly looked: number;
+  readonly left: number;
+  /** All whose conclusions would be others; of the first of them the words. */
+  readonly movedCount: number;
+  readonly moved: readonly MovedPiece[];
+  readonly reviewersNeeded: 1 | 2;
+  readonly disagreements: ForeseenDisagreements;
+}
+
+/** Foresees what a change that the store would take does to stored examinations (K10) and to disagreements. */
+export async function foreseeImpact(
+  ports: { readonly store: Store; readonly standings: Standings; readonly results: Results },
+  change: Change,
+  first: number,
+  stop?: AbortSignal,
+): Promise<Impact> {
+  const { revision, looked, left, shifted } = await previewChange(ports, change, stop);
+  const beside = await readBeside(ports.store, change, revision);
+  const moved: MovedPiece[] = [];
+  for (const { examination } of shifted.slice(0, first)) {
+    const { piece } = examination;
+    const { now, after } = await bothNeighbourhoods(ports.store, piece, change, beside, revision);
+    moved.push({
+      examination,
+      words: sayShifts(piece, now, after, ports.results) ?? { lines: [] },
+      ...(isFit(piece, now) ? { before: examinedOn(piece, now, ports.results) } : {}),
+      ...(isFit(piece, after) ? { after: examinedOn(piece, after, ports.results) } : {}),
+    });
+  }
+  return {
+    ...{ revision, looked, left, moved, movedCount: shifted.length },
+    reviewersNeeded: reviewersNeeded(shifted.length),
+    disagreements: await foreseeDisagreements(ports.store, change, revision),
+  };
+}
