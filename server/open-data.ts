@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import type { Config } from "./config.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
@@ -51,7 +52,8 @@ export async function openData(place: StorePlace): Promise<OpenedData | Problem>
   if (refusal !== undefined) return refusal;
   const store = await openStore(place, { readOnly: false });
   if (isProblem(store)) return store;
-  const seeded = place.neo4j === undefined ? await seedOnce(store, place.dataFolder) : await seed(store);
+  const seeded =
+    place.neo4j === undefined ? await seedOnce(store, place.dataFolder) : await seedInTurn(store);
   if (!isProblem(seeded)) return { store, ...seeded };
   await store.close();
   return seeded;
@@ -96,6 +98,19 @@ async function seedOnce(store: Store, dataFolder: string): Promise<Omit<OpenedDa
   const newest = await store.newestRevision();
   if (!isProblem(seeded) && newest) await leaveMark(dataFolder, { seed: now, newest: newest.hash });
   return seeded;
+}
+
+/** How long to wait for another program that seeds the same store, in milliseconds: it loses its turn a minute after it died. */
+const LONGEST_TURN = 120_000;
+const PAUSE = 500;
+
+/** Waits until another program that seeds the store has ended, and then seeds what it left. */
+async function seedInTurn(store: Store): Promise<Omit<OpenedData, "store"> | Problem> {
+  for (let waited = 0; ; waited += PAUSE) {
+    const seeded = await seed(store);
+    if (!isProblem(seeded) || seeded.code !== "STORE_LOCKED" || waited >= LONGEST_TURN) return seeded;
+    await setTimeout(PAUSE);
+  }
 }
 
 async function seed(store: Store): Promise<Omit<OpenedData, "store"> | Problem> {

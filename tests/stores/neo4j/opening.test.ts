@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { isProblem } from "#server/domain/problem.ts";
 import type { Written } from "#server/domain/written.ts";
+import { openData } from "#server/open-data.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { MIGRATIONS } from "#server/stores/neo4j/migrations.ts";
@@ -142,5 +143,19 @@ onNeo4j("opening a store on a Neo4j server", (server) => {
     const unique = await server.run("SHOW CONSTRAINTS YIELD type RETURN DISTINCT type");
     expect(unique.map(({ type }) => String(type))).toEqual([expect.stringContaining("UNIQUE")]);
     for (const store of stores) await store.close();
+  });
+
+  it("[T11] seeds a new store after another program that was at it, and does not give up meanwhile", async () => {
+    const neo4j = server.address();
+    await (await server.open(neo4j)).close();
+    await server.run(
+      `MATCH (s:Store {name: $name})
+       SET s.stagedBy = 'another program', s.stagedUntil = timestamp() + 4000, s.stagedSteps = 1`,
+      { name: neo4j.store },
+    );
+    const { store, seeded } = answered(await openData({ dataFolder: "", neo4j }));
+    expect(seeded).toBe(true);
+    expect((await store.newestRevision())?.number).toBe(1);
+    await store.close();
   });
 });
