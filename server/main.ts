@@ -16,6 +16,7 @@ import { endGently } from "./http/end-gently.ts";
 import { listen, printUrl } from "./http/listen.ts";
 import { operationNames } from "./http/operation-names.ts";
 import { serveAccount } from "./http/serve-account.ts";
+import { serveChronicle } from "./http/serve-chronicle.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
@@ -26,9 +27,12 @@ import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
 import { tellStandings } from "./metrics/tell-standings.ts";
 import { openAccounts } from "./open-accounts.ts";
+import { openChronicle } from "./open-chronicle.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
+import type { Verify } from "./ports/verify.ts";
+import { openSeals } from "./proof/open-seals.ts";
 import { findUnbuilt } from "./stores/mirror/find-unbuilt.ts";
 import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
 import { openMirror } from "./stores/mirror/open-mirror.ts";
@@ -67,11 +71,14 @@ export async function startServer({
   store,
   tables,
   log,
+  verify = store.verify,
 }: {
   readonly config: Config;
   readonly store: Store;
   readonly tables: ReferenceTables;
   readonly log: Log;
+  /** Verifies the store; in this process if nothing else is said. */
+  readonly verify?: Verify;
 }): Promise<RunningServer> {
   const now = () => performance.now();
   const mirror = config.mirror ? openMirror(store, { log }) : undefined;
@@ -116,6 +123,12 @@ export async function startServer({
       await accounts.callerOf(readShown(request.headers, config.origins)),
       stop,
     );
+  const clock = () => new Date().toISOString();
+  const seals = openSeals(config.dataFolder, clock);
+  const portsOfRequest = async ({ headers }: IncomingMessage) => ({
+    ...{ store: metrics.store, now: clock, newSuffix, results, standings, seals },
+    caller: await accounts.callerOf(readShown(headers, config.origins)),
+  });
   const server = createHttpServer(
     {
       graphql: serveGraphql(apollo, contextOfRequest, config, {
@@ -124,6 +137,7 @@ export async function startServer({
       }),
       web: serveWeb(config.webFolder),
       account: serveAccount(accounts.answer, config),
+      chronicle: serveChronicle(openChronicle(verify, portsOfRequest), config),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
       checks: {

@@ -7,6 +7,7 @@ import { logToStderr } from "./log-to-stderr.ts";
 import { startServer } from "./main.ts";
 import { openData, openTables, printPlace } from "./open-data.ts";
 import { runBackups } from "./run-backups.ts";
+import { verifyApart } from "./verify-apart.ts";
 
 /**
  * `npm start`: builds what is missing, seeds a new store, serves on 127.0.0.1 until it is told to stop. With
@@ -29,7 +30,9 @@ async function start(): Promise<void> {
   if (data.updated > 0)
     console.log(`Brought the graph up to this seed, in ${data.updated} edits as a revision of its own`);
   if (data.seeded) console.log(`Seeded a new graph in ${printPlace(config)}`);
-  const server = await startServer({ config, store: data.store, tables, log: logToStderr }).catch(portTaken);
+  const server = await startServer({
+    ...{ config, store: data.store, tables, log: logToStderr, verify: verifyApart },
+  }).catch(portTaken);
   if (server === undefined)
     return fail(
       `Port ${config.port} of ${config.address} is taken, by another program or by Scribeline already running (${printUrl(config.address, config.port)}). Stop that one, or choose another port: SCRIBELINE_PORT=${config.port + 1} npm start`,

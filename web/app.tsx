@@ -49,6 +49,8 @@ const AccountPage = lazy(async () => ({ default: (await import("./account/Accoun
 const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
 const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
 
+const ProofPage = lazy(async () => ({ default: (await import("./chronicle/ProofPage.tsx")).ProofPage }));
+
 /** A page of one thing that can be read as of a revision. */
 const asOf = (load: () => Promise<IdPage>): IdPage =>
   lazy(async () => {
@@ -109,6 +111,7 @@ export const App = () => (
             <Route path="/account">{onPage(<AccountPage />, "account")}</Route>
             <Route path="/people">{onPage(<PeoplePage />, "people")}</Route>
             <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
+            <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
             <Route>

@@ -1,11 +1,8 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change } from "../domain/change.ts";
-import type { Revision } from "../domain/revision.ts";
+import { NO_HASH, type Revision } from "../domain/revision.ts";
 import { changeText } from "./change-text.ts";
 import { sha256 } from "./sha256.ts";
-
-/** Stands for the hash before the first revision. */
-export const NO_HASH = "0".repeat(64);
 
 /** Who made a change, when and why. */
 export interface Authorship {

@@ -1,8 +1,8 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Card } from "../domain/card.ts";
 import type { Examination } from "../domain/examination.ts";
+import { NO_HASH } from "../domain/revision.ts";
 import type { WriteNote, Written, WrittenCard } from "../domain/written.ts";
-import { NO_HASH } from "./link-revision.ts";
 import { sha256 } from "./sha256.ts";
 
 /**

@@ -45,6 +45,9 @@ export const PROBLEM_CODES = [
   "UNKNOWN_PERSON",
   "UNKNOWN_SESSION",
   "LAST_OWNER",
+  "UNKNOWN_REPORT",
+  "BROKEN_SEAL",
+  "OTHER_HISTORY",
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 

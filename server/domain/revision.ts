@@ -1,6 +1,9 @@
 /** Number of a state of the whole graph: 0 is the empty graph. */
 export type RevisionNumber = number;
 
+/** Stands for the hash before the first revision. */
+export const NO_HASH = "0".repeat(64);
+
 /** One accepted change of the graph, chained to the one before by its hash. */
 export interface Revision {
   readonly number: RevisionNumber;

@@ -5,6 +5,7 @@ import { isOwnHost } from "./is-own-request.ts";
 import { type Check, readReadiness } from "./readiness.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
 import { ACCOUNT_PATH } from "./serve-account.ts";
+import { CHRONICLE_PATH } from "./serve-chronicle.ts";
 import { isFile } from "./serve-web.ts";
 
 /** What answers which paths. */
@@ -13,6 +14,7 @@ export interface Handlers {
   readonly web: Handler;
   readonly metrics: Handler;
   readonly account: Handler;
+  readonly chronicle: Handler;
   /** Told of each request that begins; what it gives is told the status at the end, 0 if the asker was gone first. */
   readonly begin: (kind: "api" | "page" | "file" | "health" | "metrics") => (status: number) => void;
   /** What has to be so before requests are sent here, by name. */
@@ -42,6 +44,7 @@ export function createHttpServer(
         );
       else if (path === "/graphql") await handlers.graphql(request, response);
       else if (path.startsWith(ACCOUNT_PATH)) await handlers.account(request, response);
+      else if (path.startsWith(CHRONICLE_PATH)) await handlers.chronicle(request, response);
       else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });
       else if (path === "/readyz") {
@@ -69,7 +72,7 @@ export function createHttpServer(
 }
 
 function kindOf(path: string): Parameters<Handlers["begin"]>[0] {
-  if (path === "/graphql" || path.startsWith(ACCOUNT_PATH)) return "api";
+  if (path === "/graphql" || path.startsWith(ACCOUNT_PATH) || path.startsWith(CHRONICLE_PATH)) return "api";
   if (path === "/metrics") return "metrics";
   if (path === "/healthz" || path === "/readyz") return "health";
   return isFile(path) ? "file" : "page";

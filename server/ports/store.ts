@@ -12,6 +12,7 @@ import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
 import type { Written } from "../domain/written.ts";
 import type { Span } from "../domain/years.ts";
+import type { Progress } from "./progress.ts";
 import type { WalkBlock } from "./walk-block.ts";
 
 /** Rows a page may hold at most. */
@@ -237,7 +238,7 @@ export interface Store {
     records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
   ): Promise<{ readonly records: number } | Problem>;
   /** Refuses `STORE_CORRUPT`, naming the first revision that does not check. `head` is the newest hash. */
-  verify(): Promise<{ readonly revisions: number; readonly head: string } | Problem>;
+  verify(progress?: Progress): Promise<{ readonly revisions: number; readonly head: string } | Problem>;
   /** Lets go of everything held; the store is not used afterwards. Closing again does nothing. */
   close(): Promise<void>;
 }

@@ -119,6 +119,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     ],
   },
   {
+    from: "server/proof/",
+    folders: ["server/domain/", "server/ports/", "server/chain/", "server/proof/"],
+    packages: ["node:crypto", "node:fs/promises", "node:path"],
+  },
+  {
     from: "server/secrets/",
     folders: ["server/domain/", "server/ports/", "server/secrets/"],
     packages: ["node:crypto", "node:util"],
@@ -146,23 +151,31 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     folders: ["web/weighing/", "web/strips/", "web/drawings/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
-  ...["examination", "evidence", "start", "learn", "method", "regional-forms", "field-sheets", "account"].map(
-    (task) => ({
-      from: `web/${task}/`,
-      folders: [
-        `web/${task}/`,
-        "web/shared/",
-        "web/strips/",
-        "web/answers/",
-        "web/graph/",
-        "web/drawings/",
-        "web/actions/",
-        ...(task === "examination" ? ["web/weighing/"] : []),
-        "server/domain/",
-      ],
-      packages: ["*"],
-    }),
-  ),
+  ...[
+    "examination",
+    "evidence",
+    "start",
+    "learn",
+    "method",
+    "regional-forms",
+    "field-sheets",
+    "account",
+    "chronicle",
+  ].map((task) => ({
+    from: `web/${task}/`,
+    folders: [
+      `web/${task}/`,
+      "web/shared/",
+      "web/strips/",
+      "web/answers/",
+      "web/graph/",
+      "web/drawings/",
+      "web/actions/",
+      ...(task === "examination" ? ["web/weighing/"] : []),
+      "server/domain/",
+    ],
+    packages: ["*"],
+  })),
 ];
 
 interface Import {

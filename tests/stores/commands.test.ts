@@ -3,15 +3,22 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DatabaseSync } from "node:sqlite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { keepResults } from "#server/again/keep-results.ts";
 import { id } from "#server/domain/ids.ts";
+import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { storeFile } from "#server/open-data.ts";
+import { openSeals } from "#server/proof/open-seals.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { seedStore } from "#server/seed/seed-store.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { keepReport } from "#server/use-cases/chronicle/keep-report.ts";
+import { findKeptReport } from "#server/use-cases/chronicle/list-kept-reports.ts";
+import { signCheckpoint } from "#server/use-cases/chronicle/sign-checkpoint.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { runNode } from "#tests/support/run-node.ts";
+import { sawGraph } from "#tests/support/saw-graph.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "scribeline-commands-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -154,4 +161,69 @@ describe("[S18] the commands of the store", () => {
     expect(verified.exit).toBe(2);
     expect(verified.err).toMatch(/^STORE_CORRUPT( at \S+)?: Revision 1 does not check/);
   });
+
+  it("[I3] [I4] verify the checkpoints of the house, and one that another house kept", async () => {
+    const data = fresh();
+    const store = answered(await openSqliteStore(storeFile(data)));
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    const now = () => "2026-11-25T10:00:00.000Z";
+    const ports = {
+      store,
+      now,
+      seals: openSeals(data, now),
+      newSuffix: () => "aaaaaaaa",
+      caller: LOCAL_CALLER,
+    };
+    const signed = await signCheckpoint(ports);
+    await store.close();
+    const file = join(data, "checkpoint.json");
+    writeFileSync(file, JSON.stringify("checkpoint" in signed ? signed.checkpoint : {}));
+    const verified = await command("verify", data, ["--checkpoint", file]);
+    expect(verified).toMatchObject({ exit: 0, err: "" });
+    expect(verified.out).toMatch(
+      /1 checkpoints of the house hold\..*\nThe checkpoint that house\.\S+ signed/s,
+    );
+
+    // The whole history is written anew, with hashes of its own.
+    const other = fresh();
+    const rewritten = answered(await openSqliteStore(storeFile(other)));
+    answered(await rewritten.commit(aCommit(adding(aTerm("tool.axe")))));
+    await rewritten.close();
+    expect(await command("verify", other)).toMatchObject({ exit: 0 });
+    const found = await command("verify", other, ["--checkpoint", file]);
+    expect(found.exit).toBe(2);
+    expect(found.err).toMatch(/^OTHER_HISTORY at \/revision\/1: Revision 1 has another hash here/);
+    writeFileSync(file, "{}");
+    expect((await command("verify", other, ["--checkpoint", file])).err).toMatch(/^WRONG_FORMAT/);
+  }, 60_000);
+
+  it("[I6] examine a signed report again: 0 for the same bytes, 2 for another history", async () => {
+    const data = fresh();
+    const store = answered(await openSqliteStore(storeFile(data)));
+    answered(await store.commit(aCommit(sawGraph)));
+    const chest = id<"examination">("examination.a");
+    answered(await store.createExamination(chest, aPiece(), "2026-11-25T10:00:00.000Z"));
+    const now = () => "2026-11-25T10:00:00.000Z";
+    const ports = {
+      store,
+      now,
+      seals: openSeals(data, now),
+      newSuffix: () => "aaaaaaaa",
+      caller: LOCAL_CALLER,
+    };
+    const listed = await keepReport({ ...ports, results: keepResults() }, chest);
+    const kept = await findKeptReport(ports, "id" in listed ? listed.id : "");
+    await store.close();
+    const file = join(data, "report.json");
+    writeFileSync(file, JSON.stringify(kept, null, 2));
+    const again = (place: string) =>
+      runNode(["server/again-report.ts", file], { SCRIBELINE_DATA: place }).ended;
+    expect(await again(data)).toMatchObject({
+      ...{ exit: 0, err: "" },
+      out: expect.stringMatching(/same report, byte for byte\.\nbefore ([0-9a-f]{64})\nnow {4}\1\n$/),
+    });
+    expect(await again(full)).toMatchObject({ exit: 2, err: expect.stringMatching(/^OTHER_HISTORY/) });
+    writeFileSync(file, JSON.stringify({ ...kept, by: "somebody" }));
+    expect(await again(data)).toMatchObject({ exit: 2, err: expect.stringMatching(/^BROKEN_SEAL/) });
+  }, 60_000);
 });

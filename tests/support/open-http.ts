@@ -36,13 +36,14 @@ export async function openHttp(
     await store.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" });
   const logged: Parameters<Log>[0][] = [];
   const webFolder = builtClient();
+  const dataFolder = mkdtempSync(join(tmpdir(), "scribeline-data-"));
   const config: Config = {
     ...{
       address: "127.0.0.1",
       accounts: false,
       port: 0,
       origins: [],
-      dataFolder: "",
+      dataFolder,
       webFolder,
       largestBody: 256_000,
       deadline: 10_000,
@@ -67,7 +68,7 @@ export async function openHttp(
     logged,
     stop: async (drain?: number) => {
       await server.stop(drain);
-      rmSync(webFolder, { recursive: true, force: true });
+      for (const folder of [webFolder, dataFolder]) rmSync(folder, { recursive: true, force: true });
     },
   };
 }

@@ -41,5 +41,6 @@ export const ROUTES: readonly string[] = [
   "/set-up",
   "/invitation",
   "/account",
+  "/house/proof",
   "/nowhere",
 ];

@@ -20,6 +20,7 @@ import { useGlossary } from "./use-glossary.ts";
 import { useWidth } from "./use-width.ts";
 
 const loadColumns = () => import("./ExaminationColumns.tsx");
+const loadChronicle = () => import("#web/shared/chronicle/PieceChronicle.tsx");
 
 const ACTIONS = [undoChange];
 const NO_PROBLEMS: Desk["problems"] = [];
@@ -40,6 +41,7 @@ export function ExaminationView({ opened, changed }: Props) {
   const [asked, askFor] = useState<Asked>();
   const width = useWidth();
   const ExaminationColumns = useFetched(loadColumns)?.ExaminationColumns;
+  const PieceChronicle = useFetched(loadChronicle)?.PieceChronicle;
   useShortcuts(ACTIONS, examination);
 
   const onEdit = useCallback((row: StripRow) => {
@@ -93,6 +95,7 @@ export function ExaminationView({ opened, changed }: Props) {
             ) : (
               <Waiting what="what was recorded" isPage />
             )}
+            {PieceChronicle ? <PieceChronicle examination={stored.id} /> : null}
           </WeighingOfPiece>
         </article>
       </DeskProvider>

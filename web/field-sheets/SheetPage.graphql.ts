@@ -36,6 +36,7 @@ export type Position =
   | 'UNDERNEATH';
 
 export type ProblemCode =
+  | 'BROKEN_SEAL'
   | 'CHANGED_MEANWHILE'
   | 'CYCLE_OF_BROADER_TERMS'
   | 'CYCLE_OF_EXCEPTIONS'
@@ -50,6 +51,7 @@ export type ProblemCode =
   | 'NOTHING_TO_UNDO'
   | 'NOT_ALLOWED'
   | 'NOT_SIGNED_IN'
+  | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
   | 'SIGN_IN_REFUSED'
@@ -68,6 +70,7 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   | 'UNKNOWN_PERSON'
   | 'UNKNOWN_PROPOSAL'
+  | 'UNKNOWN_REPORT'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_SOURCE'

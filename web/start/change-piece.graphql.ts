@@ -77,6 +77,7 @@ export type PieceInput = {
 };
 
 export type ProblemCode =
+  | 'BROKEN_SEAL'
   | 'CHANGED_MEANWHILE'
   | 'CYCLE_OF_BROADER_TERMS'
   | 'CYCLE_OF_EXCEPTIONS'
@@ -91,6 +92,7 @@ export type ProblemCode =
   | 'NOTHING_TO_UNDO'
   | 'NOT_ALLOWED'
   | 'NOT_SIGNED_IN'
+  | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
   | 'SIGN_IN_REFUSED'
@@ -109,6 +111,7 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   | 'UNKNOWN_PERSON'
   | 'UNKNOWN_PROPOSAL'
+  | 'UNKNOWN_REPORT'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_SOURCE'

@@ -11,15 +11,20 @@ export function readInput(value: unknown) {
     return otherwise;
   };
   const field = (name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined);
+  const text = (name: string): string => {
+    const given = field(name);
+    return typeof given === "string" && given.length <= 1000 && given.isWellFormed()
+      ? given
+      : wrong(name, "a text of at most 1,000 characters", "");
+  };
   return {
     problems,
     has: (name: string): boolean => field(name) !== undefined && field(name) !== null,
-    text: (name: string): string => {
-      const given = field(name);
-      return typeof given === "string" && given.length <= 1000 && given.isWellFormed()
-        ? given
-        : wrong(name, "a text of at most 1,000 characters", "");
-    },
+    /** Whatever was sent. */
+    value: field,
+    text,
+    optional: (name: string): string | undefined =>
+      (field(name) ?? undefined) === undefined ? undefined : text(name),
     number: (name: string): number => {
       const given = field(name);
       return Number.isSafeInteger(given) ? (given as number) : wrong(name, "a whole number", 0);

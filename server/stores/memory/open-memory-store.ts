@@ -162,7 +162,8 @@ export function openMemoryStore(): Store {
       ledger = frozenCopy(content.writes);
       return { records: content.records };
     },
-    verify: async () => {
+    verify: async (progress) => {
+      progress?.(() => "Making the changes again");
       const broken = findBrokenLedger({
         revisions: history.map(({ revision }) => revision.hash),
         versions: new Map(

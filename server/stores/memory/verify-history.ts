@@ -1,7 +1,7 @@
 import { findBrokenLink } from "../../chain/find-broken-link.ts";
-import { NO_HASH } from "../../chain/link-revision.ts";
 import { storeTampered } from "../../chain/refusals.ts";
 import type { Problem } from "../../domain/problem.ts";
+import { NO_HASH } from "../../domain/revision.ts";
 import type { History } from "./graph-history.ts";
 
 /** Recomputes the chain of hashes. */

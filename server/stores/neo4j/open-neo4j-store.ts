@@ -108,7 +108,7 @@ function storeIn(database: Database, readOnly: boolean): Store {
 
     dump: () => dumpDatabase(database),
     restore: (records) => write(() => restoreRecords(database, records)),
-    verify: () => verifyDatabase(database),
+    verify: (progress) => verifyDatabase(database, progress),
     close: () => database.close(),
   };
 }

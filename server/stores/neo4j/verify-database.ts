@@ -1,13 +1,13 @@
 import { createHash } from "node:crypto";
 import { findBrokenLink } from "../../chain/find-broken-link.ts";
-import { NO_HASH } from "../../chain/link-revision.ts";
 import { storeTampered } from "../../chain/refusals.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Change } from "../../domain/change.ts";
 import { compareText } from "../../domain/compare.ts";
 import { idOfEdit, type Standing } from "../../domain/graph-view.ts";
 import { type Problem, problem } from "../../domain/problem.ts";
-import type { Revision } from "../../domain/revision.ts";
+import { NO_HASH, type Revision } from "../../domain/revision.ts";
+import type { Progress } from "../../ports/progress.ts";
 import type { Database } from "./database.ts";
 import { readRevisions } from "./dump-database.ts";
 import { findWrongLine, readKept } from "./ledger.ts";
@@ -28,13 +28,14 @@ type DueVersions = ReadonlyMap<string, Due>;
  * Makes every change again and compares: the hashes, then each version with all its relationships. Refuses with the first
  * revision that does not check. Writes made meanwhile are left out.
  */
-export async function verifyDatabase(database: Database): Promise<Verified> {
+export async function verifyDatabase(database: Database, progress: Progress = () => {}): Promise<Verified> {
   const kept = await readKept(database);
   const { revision: newest, sequence } = kept;
   const due = new Map<string, Due>();
-  const head = await remake(database, newest, due);
+  const head = await remake(database, newest, due, progress);
   if (head !== undefined && "problem" in head) return head;
   if ((head?.number ?? 0) !== newest) return storeTampered((head?.number ?? 0) + 1, "it is missing");
+  progress(() => "Comparing what stands with what the changes made");
   const wrong =
     (await findDifference(database, newest, due)) ??
     (await findBrokenVersion(database, sequence)) ??
@@ -46,11 +47,13 @@ async function remake(
   database: Database,
   newest: number,
   due: Map<string, Due>,
+  progress: Progress,
 ): Promise<Revision | Problem | undefined> {
   const standing = new Map<string, Due>();
   let last: Revision | undefined;
   for await (const revision of readRevisions(database, newest)) {
     const number = (last?.number ?? 0) + 1;
+    progress(() => `Making the changes again: revision ${number} of ${newest}`);
     const change = await findChange(database, revision.number);
     if (change === undefined) return storeTampered(number, "its change cannot be read");
     const broken = findBrokenLink(revision, change, last);

@@ -159,7 +159,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
       filled = done.catch(() => undefined);
       return done;
     },
-    verify: () => verifyFile(path),
+    verify: (progress) => verifyFile(path, progress),
     close: async () => {
       await filled;
       await database.close();

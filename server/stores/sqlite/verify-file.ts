@@ -1,10 +1,10 @@
 import { DatabaseSync } from "node:sqlite";
 import { findBrokenLink } from "../../chain/find-broken-link.ts";
-import { NO_HASH } from "../../chain/link-revision.ts";
 import { storeTampered } from "../../chain/refusals.ts";
 import type { Change } from "../../domain/change.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
-import type { Revision } from "../../domain/revision.ts";
+import { NO_HASH, type Revision } from "../../domain/revision.ts";
+import type { Progress } from "../../ports/progress.ts";
 import { StoreFailed } from "../../ports/store-failed.ts";
 import { type Database, wrapDatabase } from "./database.ts";
 import { storeCorrupt } from "./find-medium-problem.ts";
@@ -33,11 +33,11 @@ type Verified = { readonly revisions: number; readonly head: string } | Problem;
  * Refuses with the first revision that does not check. The file is read over a connection of its own: one that is open
  * keeps pages in memory and would not see what became of them on the disk.
  */
-export async function verifyFile(path: string): Promise<Verified> {
+export async function verifyFile(path: string, progress: Progress = () => {}): Promise<Verified> {
   const database = await openFile(path, { readOnly: true, patience: 2000 });
   if (isProblem(database)) return database;
   try {
-    return await database.read(() => verifyContent(database));
+    return await database.read(() => verifyContent(database, progress));
   } catch (failure) {
     if (failure instanceof StoreFailed) return failure.problem;
     throw failure;
@@ -46,17 +46,18 @@ export async function verifyFile(path: string): Promise<Verified> {
   }
 }
 
-function verifyContent(database: Database): Verified {
+function verifyContent(database: Database, progress: Progress): Verified {
+  progress(() => "Reading the file");
   const sound = database.get<{ integrity_check: string }>("PRAGMA integrity_check(1)")?.integrity_check;
   if (sound !== "ok") return storeCorrupt(`integrity check: ${sound}`);
   // A database without a name lies in a file that goes when it is closed: a large history need not fit into memory.
   const replay = wrapDatabase(new DatabaseSync(""));
   try {
     for (const migration of MIGRATIONS) replay.raw.exec(migration);
-    const head = replayChanges(database, replay);
+    const head = replayChanges(database, replay, progress);
     if (head !== undefined && "problem" in head) return head;
     const wrong =
-      FOLLOWING.map(({ table, key }) => findDifference(database, replay, table, key)).find(Boolean) ??
+      findDifferences(database, replay, progress) ??
       findBrokenVersion(database) ??
       findWrongLine(database, head?.number ?? 0);
     return wrong ?? { revisions: head?.number ?? 0, head: head?.hash ?? NO_HASH };
@@ -65,12 +66,27 @@ function verifyContent(database: Database): Verified {
   }
 }
 
-function replayChanges(database: Database, replay: Database): Revision | Problem | undefined {
+function findDifferences(database: Database, replay: Database, progress: Progress): Problem | undefined {
+  for (const [done, { table, key }] of FOLLOWING.entries()) {
+    progress(() => `Comparing the rows of ${table}, table ${done + 1} of ${FOLLOWING.length}`);
+    const difference = findDifference(database, replay, table, key);
+    if (difference !== undefined) return difference;
+  }
+  return undefined;
+}
+
+function replayChanges(
+  database: Database,
+  replay: Database,
+  progress: Progress,
+): Revision | Problem | undefined {
+  const { total } = database.get<{ total: number }>("SELECT count(*) AS total FROM revision") ?? { total: 0 };
   let newest: Revision | undefined;
   replay.raw.exec("BEGIN");
   const rows = database.raw.prepare(`SELECT ${REVISION_COLUMNS}, change FROM revision ORDER BY number`);
   for (const row of rows.iterate() as unknown as Iterable<Revision & { readonly change: string }>) {
     const number = (newest?.number ?? 0) + 1;
+    progress(() => `Making the changes again: revision ${number} of ${total}`);
     const change = findChange(row.change);
     if (change === undefined) return storeTampered(number, "its change cannot be read");
     const revision = revisionOf(row);

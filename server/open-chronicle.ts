@@ -1,0 +1,53 @@
+import type { IncomingMessage } from "node:http";
+import { answerChronicle, refused } from "./api/chronicle/answer-chronicle.ts";
+import type { ChroniclePorts } from "./api/chronicle/chronicle-actions.ts";
+import { isProblem } from "./domain/problem.ts";
+import type { Chronicle } from "./http/serve-chronicle.ts";
+import type { Progress } from "./ports/progress.ts";
+import type { Verify } from "./ports/verify.ts";
+import { refuseCaller } from "./use-cases/acting.ts";
+import { type Proven, proveHistory } from "./use-cases/chronicle/prove-history.ts";
+
+/** Milliseconds between two words on how far a proof has come. */
+const EVERY = 200;
+
+/**
+ * The history of the house and its proof, for requests. One proof at a time runs in a process: who asks for one meanwhile is told
+ * of that one.
+ */
+export function openChronicle(
+  verify: Verify,
+  portsOf: (request: IncomingMessage) => Promise<ChroniclePorts>,
+): Chronicle {
+  let running: ReturnType<typeof proveHistory> | undefined;
+  const listeners = new Set<(line: object) => void>();
+  const begin = ({ store, seals }: ChroniclePorts): ReturnType<typeof proveHistory> => {
+    let last = 0;
+    const tell: Progress = (words) => {
+      if (performance.now() - last < EVERY) return;
+      last = performance.now();
+      for (const listener of listeners) listener({ progress: words() });
+    };
+    return proveHistory({ store, seals, verify }, tell).finally(() => {
+      running = undefined;
+    });
+  };
+  return {
+    answer: async (request, action, value) => answerChronicle(await portsOf(request), action, value),
+    prove: async (request, tell) => {
+      const ports = await portsOf(request);
+      const refusal = refuseCaller(ports, "read the graph");
+      if (refusal) return refused(refusal.refused);
+      listeners.add(tell);
+      try {
+        tell({ progress: "Begun" });
+        running ??= begin(ports);
+        const proven: Proven | object = await running;
+        tell(isProblem(proven) ? { broken: proven } : { proven });
+      } finally {
+        listeners.delete(tell);
+      }
+      return undefined;
+    },
+  };
+}

@@ -1,0 +1,13 @@
+import { useState } from "react";
+import { Disclosure } from "../ui/Disclosure.tsx";
+import { SignedReports } from "./SignedReports.tsx";
+
+/** What is kept of a piece over time; read when it is unfolded. */
+export function PieceChronicle({ examination }: { examination: string }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <Disclosure level={2} summary="Signed reports" isOpen={isOpen} onOpenChange={setOpen}>
+      {isOpen ? <SignedReports examination={examination} /> : null}
+    </Disclosure>
+  );
+}
