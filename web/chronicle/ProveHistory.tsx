@@ -24,7 +24,7 @@ export function ProveHistory() {
         {proof && "proven" in proof ? (
           <Verdict
             holds
-            says={`${proof.proven.revisions} revisions were made again, and all that stands follows from them. ${sayCheckpoints(proof.proven.checkpoints)}`}
+            says={`${proof.proven.revisions === 1 ? "1 revision was" : `${proof.proven.revisions} revisions were`} made again, and all that stands follows from them. ${sayCheckpoints(proof.proven.checkpoints)}`}
           />
         ) : null}
         {proof && "proven" in proof ? (
