@@ -2,7 +2,6 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { auditPage } from "#tests/support/audit-page.ts";
 import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
-import { ROUTES } from "#tests/support/routes.ts";
 
 const { open } = inBrowser();
 const CHEST = "/pieces/examination.millrace-chest";
@@ -103,10 +102,6 @@ const STATES: readonly (readonly [string, string, (page: Page) => Promise<unknow
 ];
 
 describe.each(SIZES)("breaks no rule of WCAG 2.2 A and AA, light or dark: %s", (_, size) => {
-  it.each(ROUTES)("%s", async (path) => {
-    expect(await auditPage(await open(path, size))).toEqual([]);
-  });
-
   it.each(STATES)("%s", async (_state, path, reach) => {
     const page = await open(path, size);
     await reach(page);

@@ -32,7 +32,7 @@ export async function openScribeline(): Promise<Scribeline> {
     config,
     store: data.store,
     tables,
-    log: (line) => logged.push(JSON.stringify(line)),
+    log: (line) => line.level !== "info" && logged.push(JSON.stringify(line)),
   });
   await server.built;
   return {
