@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { isIP } from "node:net";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { ROLES, type Role } from "./domain/people/caller.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
 import { ADDRESS_FORM, type Neo4jAddress, readNeo4jAddress } from "./stores/neo4j/neo4j-address.ts";
 
@@ -11,6 +12,8 @@ export interface Config {
   readonly address: string;
   /** Whether one has to sign in. */
   readonly accounts: boolean;
+  /** The least role that has to sign in in two steps; without it nobody has to. */
+  readonly secondStepFrom?: Role;
   /** 0 takes a free one. */
   readonly port: number;
   /** Under which a proxy in front of it is reached by browsers, like `https://graph.museum.example`; beside its own machine's names. */
@@ -79,10 +82,12 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
   };
   const neo4j = sound(readStore(env), undefined);
   const accounts = sound(readSwitch(env, "SCRIBELINE_ACCOUNTS", "off"), false);
+  const secondStepFrom = sound(readSecondStep(env["SCRIBELINE_SECOND_STEP"]), undefined);
   const origins = sound<readonly string[]>(readOrigins(env["SCRIBELINE_ORIGINS"]), []);
   const config: Config = Object.freeze({
     ...(neo4j === undefined ? {} : { neo4j }),
     ...{ accounts, origins },
+    ...(secondStepFrom === undefined ? {} : { secondStepFrom }),
     address: sound(readAddress(env["SCRIBELINE_ADDRESS"], accounts, origins), LOOPBACKS[0]),
     port: number("SCRIBELINE_PORT"),
     dataFolder: resolve(env["SCRIBELINE_DATA"]?.trim() || "data"),
@@ -145,6 +150,19 @@ function readSwitch(env: Env, name: string, otherwise: "on" | "off"): boolean | 
     "WRONG_FORMAT",
     `${name} is "${text}"; it has to be on or off. Leave it out for ${otherwise}.`,
     [name],
+  );
+}
+
+function readSecondStep(setting: string | undefined): Role | Problem | undefined {
+  const text = setting?.trim() || "off";
+  if (text === "off") return undefined;
+  return (
+    ROLES.find((role) => role === text) ??
+    problem(
+      "WRONG_FORMAT",
+      `SCRIBELINE_SECOND_STEP is "${text}"; it has to be off or the least role that has to sign in in two steps: ${ROLES.join(", ")}. Leave it out for off.`,
+      ["SCRIBELINE_SECOND_STEP"],
+    )
   );
 }
 

@@ -110,6 +110,7 @@ export async function startServer({
   metrics.join("standings", tellStandings(standings));
   const accounts = openAccounts(config.accounts, {
     ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
+    ...(config.secondStepFrom === undefined ? {} : { secondStepFrom: config.secondStepFrom }),
   });
   const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(

@@ -1,14 +1,12 @@
 import { answerAccount } from "./api/account/answer-account.ts";
 import { type Caller, LOCAL_CALLER } from "./domain/people/caller.ts";
 import type { Shown } from "./http/credentials.ts";
-import type { Clock } from "./ports/clock.ts";
-import type { NewSuffix } from "./ports/ids.ts";
 import type { Log } from "./ports/log.ts";
-import type { Store } from "./ports/store.ts";
 import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
 import { findCaller } from "./use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "./use-cases/people/invite.ts";
+import type { PeoplePorts } from "./use-cases/people/people-ports.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
 
 type Answer = ReturnType<typeof answerAccount>;
@@ -36,7 +34,7 @@ const NO_ACCOUNTS: Accounts = {
 /** Accounts kept in a store, if they are on. */
 export function openAccounts(
   isOn: boolean,
-  plain: { readonly store: Store; readonly now: Clock; readonly newSuffix: NewSuffix },
+  plain: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom">,
 ): Accounts {
   if (!isOn) return NO_ACCOUNTS;
   const ports = { ...plain, secrets: openSecrets(), tries: countTries() };

@@ -15,4 +15,10 @@ export interface Secrets {
     kept: string | undefined,
   ) => Promise<{ readonly isRight: boolean; readonly isOld: boolean } | "busy">;
   readonly isCommonPassword: (text: string) => boolean;
+  /** 160 random bits in base32, for a device that shows codes. */
+  readonly newFactorSecret: () => string;
+  /** Which of the steps a code of such a device belongs to. */
+  readonly findStep: (secret: string, code: string, steps: readonly number[]) => number | undefined;
+  /** 120 random bits as 24 letters and digits that nobody takes for others. */
+  readonly newRecoveryCode: () => string;
 }

@@ -1,8 +1,10 @@
-import { createHash, randomBytes } from "node:crypto";
+import { createHash, randomBytes, timingSafeEqual } from "node:crypto";
 import type { Secrets } from "../ports/secrets.ts";
 import { checkWithArgon, hashWithArgon } from "./argon-hash.ts";
+import { toBase32 } from "./base32.ts";
 import common from "./common-passwords.json" with { type: "json" };
 import { limitRuns } from "./limit-runs.ts";
+import { oneTimeCode } from "./one-time-code.ts";
 
 /** Hashes of passwords that run at once, and that wait: nobody takes the machine by signing in. */
 const AT_ONCE = 2;
@@ -33,5 +35,9 @@ export function openSecrets(): Secrets {
         return kept === undefined ? { isRight: false, isOld: false } : checked;
       }),
     isCommonPassword: (text) => prefixes.has(sha256(text).subarray(0, PREFIX).toString("hex")),
+    newFactorSecret: () => toBase32(randomBytes(20)),
+    findStep: (secret, code, steps) =>
+      steps.find((step) => timingSafeEqual(sha256(oneTimeCode(secret, step)), sha256(code))),
+    newRecoveryCode: () => toBase32(randomBytes(15)).toLowerCase(),
   };
 }

@@ -1,7 +1,7 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, it } from "vitest";
 import { readConfig } from "#server/config.ts";
-import { auditPage } from "#tests/support/audit-page.ts";
+import { fill, isAccessible, openPage } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { openBrowser } from "#tests/support/open-browser.ts";
 import { openHttp } from "#tests/support/open-http.ts";
@@ -23,25 +23,9 @@ afterAll(async () => {
   await house.stop();
 });
 
-async function open(path: string, size: object): Promise<Page> {
+function open(path: string, size: object) {
   if (!browser) throw new Error("There is no browser");
-  const page = await (await browser.newContext({ ...size, reducedMotion: "reduce" })).newPage();
-  page.setDefaultTimeout(30_000);
-  await page.goto(new URL(path, house.url).href);
-  await page.getByRole("heading", { level: 1 }).waitFor();
-  return page;
-}
-
-/** Nothing breaks a rule of WCAG 2.2 A or AA, and nothing sticks out of the window. */
-async function isAccessible(page: Page): Promise<void> {
-  expect(await auditPage(page)).toEqual([]);
-  const [inner, whole] = await page.evaluate(() => [window.innerWidth, document.documentElement.scrollWidth]);
-  expect(whole).toBeLessThanOrEqual(inner ?? 0);
-}
-
-async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(fields))
-    await page.getByLabel(label, { exact: true }).fill(text);
+  return openPage(browser, new URL(path, house.url).href, size);
 }
 
 describe("people in browsers", () => {

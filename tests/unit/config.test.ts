@@ -47,6 +47,15 @@ describe("the settings", () => {
     expect(readConfig({ SCRIBELINE_MIRROR: "no" })).toMatchObject([{ path: ["SCRIBELINE_MIRROR"] }]);
   });
 
+  it("[C16] say from which role on one signs in in two steps", () => {
+    expect(readConfig({})).not.toHaveProperty("secondStepFrom");
+    expect(readConfig({ SCRIBELINE_SECOND_STEP: "off" })).not.toHaveProperty("secondStepFrom");
+    expect(readConfig({ SCRIBELINE_SECOND_STEP: "reviewer" })).toMatchObject({ secondStepFrom: "reviewer" });
+    expect(readConfig({ SCRIBELINE_SECOND_STEP: "everybody" })).toMatchObject([
+      { path: ["SCRIBELINE_SECOND_STEP"] },
+    ]);
+  });
+
   it("[A22] tell all that is wrong at once", () => {
     const problems = readConfig({ SCRIBELINE_PORT: "x", SCRIBELINE_DEADLINE: "1" });
     expect(problems).toMatchObject([{ path: ["SCRIBELINE_PORT"] }, { path: ["SCRIBELINE_DEADLINE"] }]);

@@ -4,15 +4,18 @@ import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
 import styles from "./account.module.css";
-import { askAccount, type Who } from "./ask-account.ts";
+import { askAccount, type Caller, type Who } from "./ask-account.ts";
 import { NewPassword } from "./NewPassword.tsx";
 import { NewToken } from "./NewToken.tsx";
 import { Refusals } from "./Refusals.tsx";
+import { SecondStep } from "./SecondStep.tsx";
 import { useAsked } from "./use-asked.ts";
 
 interface Mine {
   readonly name: string;
   readonly signInName: string;
+  readonly hasDevice: boolean;
+  readonly recoveryCodes: number;
   readonly sessions: readonly { id: string; isThis: boolean; madeAt: string; seenAt: string }[];
   readonly tokens: readonly { id: string; label: string; role: string; until: string }[];
 }
@@ -22,7 +25,8 @@ export function AccountPage() {
   const { answer } = useAsked<Who>("who");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("done" in answer && !answer.done.accounts) return <NoAccounts />;
-  return <OwnAccount role={("done" in answer && answer.done.caller?.role) || "reader"} />;
+  const caller = "done" in answer ? answer.done.caller : null;
+  return <OwnAccount role={caller?.role ?? "reader"} isHeld={caller?.isHeld === true} />;
 }
 
 const NoAccounts = () => (
@@ -35,11 +39,11 @@ const NoAccounts = () => (
   </article>
 );
 
-function OwnAccount({ role }: { role: NonNullable<Who["caller"]>["role"] }) {
+function OwnAccount({ role, isHeld }: { role: Caller["role"]; isHeld: boolean }) {
   const { answer, again } = useAsked<Mine>("mine");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("refused" in answer) return <Refusals answer={answer} />;
-  const { name, signInName, sessions, tokens } = answer.done;
+  const { name, signInName, sessions, tokens, ...second } = answer.done;
   const end = async (action: string, id: string) => {
     await askAccount(action, { id });
     await again();
@@ -56,6 +60,12 @@ function OwnAccount({ role }: { role: NonNullable<Who["caller"]>["role"] }) {
           </>
         ) : null}
       </p>
+      {isHeld ? (
+        <p role="status" className={styles["refusal"]}>
+          In this house your role asks for a second step when you sign in. Add a device below; until then you
+          can read, and no more.
+        </p>
+      ) : null}
       <Button
         onPress={async () => {
           await askAccount("sign-out");
@@ -103,12 +113,13 @@ function OwnAccount({ role }: { role: NonNullable<Who["caller"]>["role"] }) {
             </li>
           ))}
         </ul>
-        {role === "reader" ? null : <NewToken most={role} onMade={again} />}
+        {role === "reader" || isHeld ? null : <NewToken most={role} onMade={again} />}
       </section>
       <section className={styles["section"]} aria-labelledby="password">
         <h2 id="password">Password</h2>
-        <NewPassword signInName={signInName} />
+        <NewPassword signInName={signInName} needsCode={second.hasDevice} />
       </section>
+      <SecondStep {...second} onChanged={again} />
     </article>
   );
 }

@@ -3,16 +3,18 @@ import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
+import { CodeField } from "./confirming-fields.tsx";
 import { Refusals } from "./Refusals.tsx";
 
 /** Takes a new password, and leads to sign in with it. */
-export function NewPassword({ signInName }: { signInName: string }) {
+export function NewPassword({ signInName, needsCode }: { signInName: string; needsCode: boolean }) {
   const [before, setBefore] = useState("");
   const [password, setPassword] = useState("");
+  const [code, setCode] = useState("");
   const [answer, setAnswer] = useState<Answered<unknown>>();
   const change = async (event: FormEvent) => {
     event.preventDefault();
-    const came = await askAccount("change-password", { before, password });
+    const came = await askAccount("change-password", { before, password, ...(needsCode ? { code } : {}) });
     setAnswer(came);
     if ("done" in came) window.location.assign("/sign-in?to=/account");
   };
@@ -36,6 +38,7 @@ export function NewPassword({ signInName }: { signInName: string }) {
         onChange={setPassword}
         isRequired
       />
+      {needsCode ? <CodeField value={code} onChange={setCode} /> : null}
       <Refusals answer={answer} />
       <Button type="submit">Change the password</Button>
     </form>

@@ -10,6 +10,8 @@ export const askAccount = <Body = object>(action: string, input: object = {}): P
 export interface Caller {
   readonly id: string;
   readonly role: "reader" | "contributor" | "reviewer" | "owner";
+  /** The role asks for a second step, and there was none. */
+  readonly isHeld?: boolean;
 }
 export interface Who {
   readonly accounts: boolean;

@@ -2,6 +2,12 @@ import { ROLES } from "../../domain/people/caller.ts";
 import type { Person } from "../../domain/people/person.ts";
 import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import { acceptInvitation } from "../../use-cases/people/accept-invitation.ts";
+import {
+  beginFactor,
+  finishFactor,
+  removeFactor,
+  renewRecoveryCodes,
+} from "../../use-cases/people/change-factor.ts";
 import { changePerson } from "../../use-cases/people/change-person.ts";
 import type { Found } from "../../use-cases/people/find-caller.ts";
 import { invite } from "../../use-cases/people/invite.ts";
@@ -41,6 +47,12 @@ const signedIn = async (done: ReturnType<typeof signIn>): Promise<Done> => {
 const sound = (input: Input, act: () => Promise<Done>) =>
   input.problems.length > 0 ? Promise.resolve(undefined) : act();
 
+/** What is said again before something that one signs in with is changed. */
+const confirmingOf = (input: Input) => ({
+  before: input.text("before"),
+  ...(input.has("code") ? { code: input.text("code") } : {}),
+});
+
 /** What can be done without being signed in. */
 export const OPEN_ACTIONS: readonly string[] = ["who", "sign-in", "accept-invitation"];
 
@@ -48,10 +60,12 @@ export const OPEN_ACTIONS: readonly string[] = ["who", "sign-in", "accept-invita
 export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
   who: async (_, __, { found }) => ({ body: { accounts: true, caller: found?.caller ?? null } }),
   "sign-in": (ports, input, { address }) => {
-    const typed = { signInName: input.text("signInName"), password: input.text("password") };
-    return sound(input, () =>
-      signedIn(signIn(ports, { ...typed, ...(address === undefined ? {} : { address }) })),
-    );
+    const typed = {
+      ...{ signInName: input.text("signInName"), password: input.text("password") },
+      ...(input.has("code") ? { code: input.text("code") } : {}),
+      ...(address === undefined ? {} : { address }),
+    };
+    return sound(input, () => signedIn(signIn(ports, typed)));
   },
   "accept-invitation": (ports, input) => {
     const accepted = {
@@ -63,8 +77,24 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
   "sign-out": (ports, _, { found }) => ended(endOwn(ports, "session", found?.session ?? "")),
   mine: (ports, _, { found }) => answer(lookAtOwnAccount(ports, found?.session)),
   "change-password": (ports, input) => {
-    const typed = { before: input.text("before"), password: input.text("password") };
+    const typed = { ...confirmingOf(input), password: input.text("password") };
     return sound(input, () => ended(changePassword(ports, typed)));
+  },
+  "begin-device": (ports, input) => {
+    const confirming = confirmingOf(input);
+    return sound(input, () => answer(beginFactor(ports, confirming)));
+  },
+  "finish-device": (ports, input, { found }) => {
+    const code = input.text("code");
+    return sound(input, () => answer(finishFactor(ports, code, found?.session)));
+  },
+  "remove-device": (ports, input, { found }) => {
+    const confirming = confirmingOf(input);
+    return sound(input, () => answer(removeFactor(ports, confirming, found?.session)));
+  },
+  "renew-recovery-codes": (ports, input) => {
+    const confirming = confirmingOf(input);
+    return sound(input, () => answer(renewRecoveryCodes(ports, confirming)));
   },
   "end-session": (ports, input) => {
     const id = input.text("id");

@@ -13,6 +13,7 @@ export interface AccountAnswer {
 const STATUS: Readonly<Record<string, number>> = {
   NOT_SIGNED_IN: 401,
   SIGN_IN_REFUSED: 403,
+  SECOND_STEP_NEEDED: 403,
   NOT_ALLOWED: 403,
   TRY_LATER: 429,
   CHANGED_MEANWHILE: 409,

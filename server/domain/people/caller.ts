@@ -9,6 +9,8 @@ export interface Caller {
   readonly role: Role;
   /** How it is known who asks: nobody else reaches the machine, a signed-in browser, or a token of a script. */
   readonly via: "loopback" | "session" | "token";
+  /** The role asks for a second step in this house, and there was none: until then it goes no further than a reader. */
+  readonly isHeld?: true;
 }
 
 /** Whoever uses a machine of their own, where nobody else gets in and no account is needed. */

@@ -50,6 +50,11 @@ export function mayDo(caller: Caller | undefined, action: Action, about: About =
       "NOT_ALLOWED",
       `To ${action} takes the role of ${LEAST_ROLE[action]}; yours is ${caller.role}. Ask an owner of the house.`,
     );
+  if (caller.isHeld === true && LEAST_ROLE[action] !== "reader")
+    return problem(
+      "SECOND_STEP_NEEDED",
+      `To ${action} takes a second step when you sign in: add a device on the page of your account. Until then you can read.`,
+    );
   if (caller.via === "token" && BY_HAND.includes(action))
     return problem("NOT_ALLOWED", `A token cannot ${action}: sign in for it.`);
   if (!maySee(caller, about))

@@ -6,6 +6,8 @@ export interface Session {
   /** ISO 8601 times in UTC; `seenAt` is at most `SEEN_EVERY` behind. */
   readonly madeAt: string;
   readonly seenAt: string;
+  /** What it took to sign in: a password alone, or two things of which one alone does not do. */
+  readonly steps: 1 | 2;
 }
 export const SESSION_CARD = "session";
 

@@ -43,7 +43,7 @@ async function findByToken(
 }
 
 async function findBySession(
-  { store, secrets, now }: Omit<PeoplePorts, "caller" | "newSuffix">,
+  { store, secrets, now, secondStepFrom }: Omit<PeoplePorts, "caller" | "newSuffix">,
   secret: string,
 ): Promise<Found | undefined> {
   const id = secrets.hash(secret);
@@ -59,7 +59,12 @@ async function findBySession(
       cards: [sessionWrite(id, card?.version ?? 0, { ...session, seenAt: at })],
       deed: { by: person.id, at, did: "use session" },
     });
-  return { caller: { id: person.id, role: person.role, via: "session" }, session: id };
+  const isHeld =
+    session.steps !== 2 &&
+    secondStepFrom !== undefined &&
+    ROLES.indexOf(person.role) >= ROLES.indexOf(secondStepFrom);
+  const caller = { id: person.id, role: person.role, via: "session" } as const;
+  return { caller: { ...caller, ...(isHeld ? { isHeld } : {}) }, session: id };
 }
 
 async function activePerson(store: PeoplePorts["store"], id: string) {

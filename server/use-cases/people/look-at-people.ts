@@ -1,4 +1,6 @@
+import { factorOf, factorPlace } from "../../domain/people/factor.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
+import { recoveryCodesOf, recoveryCodesPlace } from "../../domain/people/recovery-codes.ts";
 import { isLive, SESSION_CARD, sessionOf } from "../../domain/people/session.ts";
 import { TOKEN_CARD, tokenOf } from "../../domain/people/token.ts";
 import { readAll } from "../../ports/read-all.ts";
@@ -27,7 +29,12 @@ export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefi
     [SESSION_CARD, TOKEN_CARD].map((kind) => readAll((page) => store.listCards({ kind, key }, page))),
   );
   const now = ports.now();
+  const [factor, codes] = await Promise.all(
+    [factorPlace(id), recoveryCodesPlace(id)].map((place) => store.card(place.kind, place.id)),
+  );
   return {
+    hasDevice: factor !== undefined && factorOf(factor).state === "on",
+    recoveryCodes: codes === undefined ? 0 : recoveryCodesOf(codes).hashes.length,
     signInName: await nameOf(ports, id),
     name: (card && personOf(card))?.name ?? "",
     sessions: (sessions ?? [])

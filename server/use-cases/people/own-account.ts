@@ -4,35 +4,30 @@ import { SESSION_CARD } from "../../domain/people/session.ts";
 import type { TOKEN_CARD } from "../../domain/people/token.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
-import type { Refusal } from "../refusal.ts";
+import { isRefusal, type Refusal } from "../refusal.ts";
+import { type Confirming, confirmSelf } from "./confirm-self.ts";
+import { tryLater } from "./note-failure.ts";
 import { endAllOf, type PeoplePorts } from "./people-ports.ts";
-import { tryLater } from "./sign-in.ts";
 import { nameOf, passwordOf, passwordWrite } from "./sign-in-card.ts";
 
-/** Takes a new password; the one before has to be said. All sessions of the person end, this one too. */
+/** Takes a new password; the one before has to be said, and the code of a device. All sessions of the person end, this one too. */
 export async function changePassword(
   ports: PeoplePorts,
-  { before, password }: { readonly before: string; readonly password: string },
+  { password, ...confirming }: Confirming & { readonly password: string },
 ): Promise<{ readonly changed: true } | Refusal> {
-  const refusal = refuseCaller(ports, "manage one's own account");
-  const id = ports.caller?.id ?? "";
-  if (refusal) return refusal;
+  const self = await confirmSelf(ports, confirming);
+  if (isRefusal(self)) return self;
   const { secrets, store } = ports;
-  const kept = await passwordOf(ports, id);
-  const checked = await secrets.checkPassword(before, kept.phc);
-  if (checked === "busy") return { refused: [tryLater(5)] };
-  if (!checked.isRight) {
-    const written = await store.writeCards(signed(ports, "fail to change password", id));
-    if (isProblem(written)) return { refused: [written] };
-    return { refused: [problem("SIGN_IN_REFUSED", "That is not the password you have now.", ["before"])] };
-  }
+  const id = self.person;
   const card = await store.card(PERSON_CARD, id);
   const names = [await nameOf(ports, id), (card && personOf(card))?.name ?? ""].filter((name) => name !== "");
   const weak = judgePassword(password, names, secrets.isCommonPassword);
   if (weak) return { refused: [weak] };
   const phc = await secrets.hashPassword(password);
   if (phc === "busy") return { refused: [tryLater(5)] };
-  const cards = [passwordWrite(id, kept.version, phc), ...(await endAllOf(ports, id, { tokens: false }))];
+  const { version } = await passwordOf(ports, id);
+  const ended = await endAllOf(ports, id, { tokens: false });
+  const cards = [passwordWrite(id, version, phc), ...self.cards, ...ended];
   const written = await store.writeCards({ ...signed(ports, "change password", id), cards });
   return isProblem(written) ? { refused: [written] } : { changed: true };
 }

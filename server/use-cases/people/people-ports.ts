@@ -1,4 +1,5 @@
 import type { CardWrite } from "../../domain/card.ts";
+import type { Role } from "../../domain/people/caller.ts";
 import { SESSION_CARD } from "../../domain/people/session.ts";
 import { TOKEN_CARD } from "../../domain/people/token.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
@@ -12,6 +13,8 @@ export interface PeoplePorts extends Acting {
   readonly store: Store;
   readonly secrets: Secrets;
   readonly newSuffix: NewSuffix;
+  /** The least role that has to sign in in two steps; without it nobody has to. */
+  readonly secondStepFrom?: Role;
 }
 
 /** A time so many milliseconds later. */

@@ -2,11 +2,13 @@ import type { CardWrite } from "../../domain/card.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { sessionWrite } from "../../domain/people/session.ts";
 import { readSignInName } from "../../domain/people/sign-in-name.ts";
-import { afterFailure, secondsToWait, TROUBLE_CARD, type Trouble } from "../../domain/people/trouble.ts";
-import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { TROUBLE_CARD } from "../../domain/people/trouble.ts";
+import { isProblem, problem } from "../../domain/problem.ts";
 import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import type { Refusal } from "../refusal.ts";
+import { noteFailure, troubleOf, tryLater } from "./note-failure.ts";
 import type { PeoplePorts } from "./people-ports.ts";
+import { checkSecondStep } from "./second-step.ts";
 import { findByName, passwordOf, passwordWrite } from "./sign-in-card.ts";
 
 /** Somebody who signed in. `secret` is for the browser alone. */
@@ -14,30 +16,29 @@ export interface SignedIn {
   readonly person: string;
   readonly secret: string;
 }
-
-export const tryLater = (seconds: number): Problem =>
-  problem("TRY_LATER", `Too many tries. Try again in ${seconds} ${seconds === 1 ? "second" : "seconds"}.`);
-
-/** Tries that are made at the same time are all counted. */
-const COUNTED_AGAIN = 30;
+export interface Typed {
+  readonly signInName: string;
+  readonly password: string;
+  /** What is typed in the second step. */
+  readonly code?: string;
+  readonly address?: string;
+}
 
 /**
- * Signs somebody in with a new session. A wrong name and a wrong password are refused alike, after the same work. Failures are counted
- * for each person, and for each address in this process alone.
+ * Signs somebody in with a new session. A wrong name and a wrong password are refused alike, after the same work; whether there is a
+ * second step is told to nobody who has not got the password. Failures are counted for each person, and for each address in this
+ * process alone.
  */
 export async function signIn(
   ports: Omit<PeoplePorts, "caller"> & { readonly tries: SignInTries },
-  typed: { readonly signInName: string; readonly password: string; readonly address?: string },
+  typed: Typed,
 ): Promise<SignedIn | Refusal> {
   const { store, secrets, tries } = ports;
   const at = ports.now();
   const name = readSignInName(typed.signInName);
   const id = isProblem(name) ? undefined : await findByName(ports, name);
-  const troubleCard = id === undefined ? undefined : await store.card(TROUBLE_CARD, id);
-  const wait = Math.max(
-    secondsToWait(troubleCard?.body as Trouble | undefined, at),
-    tries.secondsToWait(typed.address, at),
-  );
+  const trouble = id === undefined ? undefined : await troubleOf(ports, id);
+  const wait = Math.max(trouble?.wait ?? 0, tries.secondsToWait(typed.address, at));
   if (wait > 0) return { refused: [tryLater(wait)] };
   const kept = id === undefined ? undefined : await passwordOf(ports, id);
   const checked = await secrets.checkPassword(typed.password, kept?.phc);
@@ -46,21 +47,27 @@ export async function signIn(
   const person = card && personOf(card);
   if (!checked.isRight || person?.state !== "active") {
     tries.failed(typed.address, at);
-    await noteFailure(ports, id, at);
-    return {
-      refused: [
-        problem(
-          "SIGN_IN_REFUSED",
-          "Name and password do not belong together. Try again, or ask an owner of the house.",
-        ),
-      ],
-    };
+    // Nobody can fill the ledger with names that there are not: those are noted once a minute.
+    const deed = { by: "program", at, did: "refuse sign-in of an unknown name" };
+    if (id !== undefined) await noteFailure(ports, id, "refuse sign-in");
+    else if (tries.isToBeNoted(at)) await store.writeCards({ deed });
+    return { refused: [wrongPassword] };
+  }
+  const second = await checkSecondStep(ports, person.id, typed.code);
+  if (isProblem(second)) {
+    if (second.code === "SIGN_IN_REFUSED") {
+      tries.failed(typed.address, at);
+      await noteFailure(ports, person.id, "refuse second step");
+    }
+    return { refused: [second] };
   }
   const secret = secrets.newSecret();
+  const { steps } = second;
   const cards: CardWrite[] = [
-    sessionWrite(secrets.hash(secret), 0, { person: person.id, madeAt: at, seenAt: at }),
+    sessionWrite(secrets.hash(secret), 0, { person: person.id, madeAt: at, seenAt: at, steps }),
+    ...second.cards,
   ];
-  if (troubleCard) cards.push({ kind: TROUBLE_CARD, id: person.id, expectedVersion: troubleCard.version });
+  if (trouble?.card) cards.push({ kind: TROUBLE_CARD, id: person.id, expectedVersion: trouble.card.version });
   if (checked.isOld) {
     const phc = await secrets.hashPassword(typed.password);
     if (phc !== "busy") cards.push(passwordWrite(person.id, kept?.version ?? 0, phc));
@@ -69,23 +76,7 @@ export async function signIn(
   return isProblem(written) ? { refused: [written] } : { person: person.id, secret };
 }
 
-/** Nobody can fill the ledger with names that there are not: those are noted once a minute. */
-async function noteFailure(
-  { store, tries }: Omit<PeoplePorts, "caller"> & { readonly tries: SignInTries },
-  id: string | undefined,
-  at: string,
-): Promise<void> {
-  const deed = { by: "program", at, did: "refuse sign-in" };
-  if (id === undefined) {
-    if (tries.isToBeNoted(at))
-      await store.writeCards({ deed: { ...deed, did: "refuse sign-in of an unknown name" } });
-    return;
-  }
-  for (let again = 0; again < COUNTED_AGAIN; again++) {
-    const card = await store.card(TROUBLE_CARD, id);
-    const next = { keys: {}, body: afterFailure(card?.body as Trouble | undefined, at) };
-    const write = { kind: TROUBLE_CARD, id, expectedVersion: card?.version ?? 0, next };
-    const written = await store.writeCards({ cards: [write], deed: { ...deed, about: id } });
-    if (!isProblem(written) || written.code !== "CHANGED_MEANWHILE") return;
-  }
-}
+const wrongPassword = problem(
+  "SIGN_IN_REFUSED",
+  "Name and password do not belong together. Try again, or ask an owner of the house.",
+);

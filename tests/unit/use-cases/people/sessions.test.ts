@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { openSecrets } from "#server/secrets/open-secrets.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { acceptInvitation } from "#server/use-cases/people/accept-invitation.ts";
 import { findCaller } from "#server/use-cases/people/find-caller.ts";
@@ -23,6 +24,7 @@ function openDesk() {
     caller: undefined,
     tries: { secondsToWait: () => 0, failed: () => {}, isToBeNoted: () => true },
     secrets: {
+      ...openSecrets(),
       newSecret: () => `secret-${++made}`,
       hash: (secret: string) => `hash-of-${secret.replaceAll(/[^a-z0-9-]/g, "")}`,
       hashPassword: async (password: string) => `new:${password}`,

@@ -1,0 +1,46 @@
+import type { Browser, Page } from "playwright-core";
+import { expect } from "vitest";
+import { readConfig } from "#server/config.ts";
+import { auditPage } from "./audit-page.ts";
+import { openBrowser } from "./open-browser.ts";
+import { openHouse } from "./open-house.ts";
+
+/** A house with the built pages, its first owner, and a browser for it; undefined without a browser. */
+export async function openHouseInBrowser(settings: Parameters<typeof openHouse>[0] = {}) {
+  const browser = await openBrowser().catch(() => undefined);
+  if (browser === undefined) return undefined;
+  const config = readConfig({});
+  if (!("port" in config)) throw new Error("The settings are not sane where none is made");
+  const house = await openHouse({ webFolder: config.webFolder, ...settings });
+  return {
+    ...{ ...house, browser },
+    open: (path: string, size: object): Promise<Page> =>
+      openPage(browser, new URL(path, house.url).href, size),
+    stop: async () => {
+      await browser.close();
+      await house.stop();
+    },
+  };
+}
+
+/** A page in a window of its own, once its heading is there. */
+export async function openPage(browser: Browser, url: string, size: object): Promise<Page> {
+  const page = await (await browser.newContext({ ...size, reducedMotion: "reduce" })).newPage();
+  page.setDefaultTimeout(30_000);
+  await page.goto(url);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  return page;
+}
+
+/** Nothing breaks a rule of WCAG 2.2 A or AA, and nothing sticks out of the window. */
+export async function isAccessible(page: Page): Promise<void> {
+  expect(await auditPage(page)).toEqual([]);
+  const [inner, whole] = await page.evaluate(() => [window.innerWidth, document.documentElement.scrollWidth]);
+  expect(whole).toBeLessThanOrEqual(inner ?? 0);
+}
+
+/** Fills fields by their labels. */
+export async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
+  for (const [label, text] of Object.entries(fields))
+    await page.getByLabel(label, { exact: true }).fill(text);
+}
