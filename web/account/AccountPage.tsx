@@ -39,11 +39,12 @@ const NoAccounts = () => (
   </article>
 );
 
-function OwnAccount({ role, isHeld }: { role: Caller["role"]; isHeld: boolean }) {
+function OwnAccount({ role, ...who }: { role: Caller["role"]; isHeld: boolean }) {
   const { answer, again } = useAsked<Mine>("mine");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("refused" in answer) return <Refusals answer={answer} />;
   const { name, signInName, sessions, tokens, ...second } = answer.done;
+  const isHeld = who.isHeld && !second.hasDevice;
   const end = async (action: string, id: string) => {
     await askAccount(action, { id });
     await again();
