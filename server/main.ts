@@ -6,14 +6,17 @@ import { openStandings } from "./again/open-standings.ts";
 import { createContext } from "./api/context.ts";
 import { createApollo } from "./api/create-apollo.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
+import { noteRefusedMutations } from "./api/note-refused-mutations.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
 import { followOwnWrites } from "./follower/follow-own-writes.ts";
 import { type Follower, followWrites } from "./follower/follow-writes.ts";
+import type { Handler } from "./http/answer.ts";
 import { createHttpServer } from "./http/create-http-server.ts";
 import { readShown } from "./http/credentials.ts";
 import { endGently } from "./http/end-gently.ts";
 import { listen, printUrl } from "./http/listen.ts";
+import { noteForeign } from "./http/note-foreign.ts";
 import { operationNames } from "./http/operation-names.ts";
 import { serveAccount } from "./http/serve-account.ts";
 import { serveChronicle } from "./http/serve-chronicle.ts";
@@ -101,17 +104,18 @@ export async function startServer({
   const { weigher } = metrics;
   if (config.backups.folder !== undefined) metrics.join("backups", tellBackups(config.backups.folder));
   if (mirror !== undefined) metrics.join("mirror", tellMirror(mirror));
-  const apollo = createApollo({
-    highestCost: config.highestCost,
-    ...{ log, newSuffix, plugins: [tellOperations(metrics.operationEnded, now)] },
-  });
-  await apollo.start();
-  metrics.join("results", tellResults(results.counts));
-  metrics.join("standings", tellStandings(standings));
   const accounts = openAccounts(config.accounts, {
     ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
     ...(config.secondStepFrom === undefined ? {} : { secondStepFrom: config.secondStepFrom }),
   });
+  const apollo = createApollo({
+    highestCost: config.highestCost,
+    ...{ log, newSuffix },
+    plugins: [tellOperations(metrics.operationEnded, now), noteRefusedMutations(accounts.noteRefused)],
+  });
+  await apollo.start();
+  metrics.join("results", tellResults(results.counts));
+  metrics.join("standings", tellStandings(standings));
   const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(
       {
@@ -130,15 +134,19 @@ export async function startServer({
     ...{ store: metrics.store, now: clock, newSuffix, results, standings, seals },
     caller: await accounts.callerOf(readShown(headers, config.origins)),
   });
+  const ownOnly = (handler: Handler) =>
+    noteForeign(handler, config.origins, () => accounts.noteRefused("refuse request of another page"));
   const server = createHttpServer(
     {
-      graphql: serveGraphql(apollo, contextOfRequest, config, {
-        sequence: own.sequence,
-        reach: (sequence) => follower.reach(sequence, config.longestWait),
-      }),
+      graphql: ownOnly(
+        serveGraphql(apollo, contextOfRequest, config, {
+          sequence: own.sequence,
+          reach: (sequence) => follower.reach(sequence, config.longestWait),
+        }),
+      ),
       web: serveWeb(config.webFolder),
-      account: serveAccount(accounts.answer, config),
-      chronicle: serveChronicle(openChronicle(verify, portsOfRequest), config),
+      account: ownOnly(serveAccount(accounts.answer, config)),
+      chronicle: ownOnly(serveChronicle(openChronicle(verify, portsOfRequest), config)),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
       checks: {

@@ -6,6 +6,7 @@ import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
 import { findCaller } from "./use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "./use-cases/people/invite.ts";
+import { type NoteRefused, openNoteRefused } from "./use-cases/people/note-refused.ts";
 import type { PeoplePorts } from "./use-cases/people/people-ports.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
 
@@ -19,6 +20,8 @@ export interface Accounts {
     value: unknown,
     from: { readonly shown: Shown; readonly address: string | undefined },
   ) => Answer;
+  /** Notes in the ledger that something was refused. */
+  readonly noteRefused: NoteRefused;
   /** Tells in the log, where there is no owner yet, the secret that the first comes in by. */
   readonly begin: (log: Log) => Promise<void>;
 }
@@ -28,6 +31,7 @@ const NO_ACCOUNTS: Accounts = {
   callerOf: async () => LOCAL_CALLER,
   answer: async (action) =>
     action === "who" ? { status: 200, body: { accounts: false, caller: LOCAL_CALLER } } : undefined,
+  noteRefused: async () => {},
   begin: async () => {},
 };
 
@@ -38,12 +42,22 @@ export function openAccounts(
 ): Accounts {
   if (!isOn) return NO_ACCOUNTS;
   const ports = { ...plain, secrets: openSecrets(), tries: countTries() };
+  const noteRefused = openNoteRefused(ports);
+  const find = async (shown: Shown) => {
+    const found = await findCaller(ports, shown);
+    if (found === undefined && shown.token !== undefined) await noteRefused("refuse token");
+    if (found === undefined && shown.session !== undefined) await noteRefused("refuse session");
+    return found;
+  };
   return {
-    callerOf: async (shown) => (await findCaller(ports, shown))?.caller,
+    noteRefused,
+    callerOf: async (shown) => (await find(shown))?.caller,
     answer: async (action, value, { shown, address }) => {
-      const found = await findCaller(ports, shown);
+      const found = await find(shown);
       const asking = { found, ...(address === undefined ? {} : { address }) };
-      return answerAccount({ ...ports, caller: found?.caller }, action, value, asking);
+      const answered = await answerAccount({ ...ports, caller: found?.caller }, action, value, asking);
+      if (answered?.isRefusedByPolicy) await noteRefused(`refuse to ${action}`, found?.caller.id);
+      return answered;
     },
     begin: async (log) => {
       const invited = await inviteFirstOwner(ports);

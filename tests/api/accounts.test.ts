@@ -193,7 +193,8 @@ describe("the audit", () => {
     await house.act("sign-in", { signInName: "josephine", password: "not it at all" });
     const { entries } = JSON.parse((await house.act("audit", {}, house.owner)).text);
     expect(entries[0]).toMatchObject({ did: "refuse sign-in", aboutName: "Josephine", by: "program" });
-    expect(entries[1]).toMatchObject({ did: "accept invitation", byName: "Josephine" });
+    expect(entries[1]).toMatchObject({ did: "refuse to audit", aboutName: "Josephine", by: "program" });
+    expect(entries[2]).toMatchObject({ did: "accept invitation", byName: "Josephine" });
     const ledger = JSON.stringify(await house.store.writesAfter(0, 10_000));
     for (const told of [/josephine/i, /"ada"/i, /127\.0\.0\.1/, new RegExp(house.firstSecret)])
       expect(ledger).not.toMatch(told);

@@ -8,6 +8,8 @@ export interface AccountAnswer {
   readonly body: object;
   /** What the browser keeps from now on; null that it forgets what it has. */
   readonly session?: string | null;
+  /** The caller may not do it, whatever was sent. */
+  readonly isRefusedByPolicy?: true;
 }
 
 const STATUS: Readonly<Record<string, number>> = {
@@ -34,7 +36,11 @@ export async function answerAccount(
   const input = readInput(value);
   const done = await act(ports, input, asking);
   if (done === undefined) return refused(input.problems);
-  if (isRefusal(done.body)) return refused(done.body.refused);
+  if (isRefusal(done.body)) {
+    const { refused: problems } = done.body;
+    const isNoted = problems.some(({ code }) => code === "NOT_ALLOWED" || code === "SECOND_STEP_NEEDED");
+    return { ...refused(problems), ...(isNoted ? { isRefusedByPolicy: true } : {}) };
+  }
   return { status: 200, ...done };
 }
 
