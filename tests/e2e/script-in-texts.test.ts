@@ -24,7 +24,7 @@ describe("script in texts", () => {
       ... on ExaminationChanged { examination { id } } } }`;
     const piece = {
       ...{ title: SCRIPT, note: SCRIPT, examined: 2026, invented: true, observations: [] },
-      parts: [{ id: "body", label: SCRIPT, kind: "part.carcase" }],
+      parts: [{ id: "body", label: SCRIPT }],
       attribution: { form: "form.chest", date: "1760/1775" },
     };
     const { text } = await post(house.url, { query, variables: { piece } }, house.owner);
