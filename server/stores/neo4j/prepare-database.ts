@@ -25,7 +25,7 @@ export async function prepareDatabase(
   if (readOnly) return checkStore(database, version);
   for (let step = version; step < MIGRATIONS.length; step++) {
     for (const statement of MIGRATIONS[step] ?? []) await administerOnce(database, statement);
-    await database.administer("CALL db.awaitIndexes(60)");
+    await administerOnce(database, "CALL db.awaitIndexes(60)");
     const recorded = await database.write((run) =>
       run("MERGE (m:ScribelineMigration {number: $number}) ON CREATE SET m.at = datetime()", {
         number: step + 1,
@@ -69,7 +69,7 @@ const FIRST_PAUSE = 20;
 
 /**
  * Another program that opens the same new database makes the same rules at the same time, and the server ends one of the
- * two. They wait differently long, or they would meet again.
+ * two, or its waiting for the rules. They wait differently long, or they would meet again.
  */
 async function administerOnce(database: Database, statement: string): Promise<void> {
   for (let tries = 1; ; tries++)
@@ -78,7 +78,8 @@ async function administerOnce(database: Database, statement: string): Promise<vo
       return;
     } catch (failure) {
       const isRace =
-        failure instanceof Neo4jError && /AlreadyExists|Deadlock|Lock|TransientError/.test(failure.code);
+        failure instanceof Neo4jError &&
+        /AlreadyExists|Deadlock|Lock|TransientError|ProcedureCallFailed/.test(failure.code);
       if (!isRace || tries === TRIES) throw failure;
       const pause = FIRST_PAUSE * 2 ** (tries - 1) * (0.5 + Math.random());
       await new Promise((resolve) => setTimeout(resolve, pause));
