@@ -142,16 +142,16 @@ describe("examinations", () => {
   it("[A6] the second of two editors is refused, and shown how it stands", async () => {
     const { ask, id } = await withChest();
     await ask(CHANGE, { id, expectedVersion: 1, piece: titled("First") });
-    for (const [mutation, rest] of [
-      [CHANGE, { piece: titled("Second") }],
-      [UNDO, {}],
-      [DELETE, {}],
+    for (const [mutation, place, rest] of [
+      [CHANGE, "title", { piece: titled("Second") }],
+      [UNDO, "expectedVersion", {}],
+      [DELETE, "expectedVersion", {}],
     ] as const) {
       const { data, errors } = await ask(mutation, { id, expectedVersion: 1, ...rest });
       expect(errors).toEqual([]);
       expect(data.done).toMatchObject({
         __typename: "Refused",
-        problems: [{ code: "CHANGED_MEANWHILE", path: ["expectedVersion"] }],
+        problems: [{ code: "CHANGED_MEANWHILE", path: [place] }],
         current: { id, version: 2, piece: { title: "First" } },
       });
     }

@@ -22,7 +22,11 @@ export const addMutation = (b: Builder, pieceInput: PieceInputRef) =>
         type: b.results.change,
         args: {
           id: t.arg.id({ required: true }),
-          expectedVersion: t.arg.int({ required: true, description: MADE_ON }),
+          expectedVersion: t.arg.int({
+            required: true,
+            description:
+              "Version that the change was made on; what somebody changed meanwhile is kept beside it, and refused is what both changed.",
+          }),
           piece: t.arg({ type: pieceInput, required: true }),
         },
         resolve: (_, args, context) =>
