@@ -300,7 +300,7 @@ describe("[X5] a change made elsewhere meanwhile", () => {
     await changeElsewhere(id);
     const dialog = await renameHere();
     const row = within(dialog).getByRole("row", { name: /^Title/ });
-    expect(row.textContent).toBe("TitleNamed hereNamed elsewhere");
+    expect(row.textContent).toBe("TitleChest of the testNamed hereNamed elsewhere");
     expect((await stored(id)).piece.title).toBe("Named elsewhere");
     await press("Keep mine");
     await settled();

@@ -154,13 +154,13 @@ describe("a plan that is filled in", () => {
     await waitFor(async () => expect((await stored(id)).piece.observations).toEqual([]));
   });
 
-  it("[N16] says so if somebody changed the piece meanwhile, and shows it as it is", async () => {
+  it("[N16] says so if somebody took the part away meanwhile, and shows the piece as it is", async () => {
     const id = await create();
     await renderPage(`/plan?piece=${id}`, ask);
     const worn = await itemOf("worn edge");
     await ask(
       `mutation ($id: ID!, $piece: PieceInput!) { changeExamination(id: $id, expectedVersion: 1, piece: $piece) { __typename } }`,
-      { id, piece: { ...PIECE, observations: [] } },
+      { id, piece: { ...PIECE, parts: PIECE.parts.slice(0, 3), observations: [], together: [] } },
     );
     const lower = within(worn).getByRole("radiogroup", { name: "Lower drawer: worn edge" });
     await act(async () => fireEvent.click(within(lower).getByRole("radio", { name: "seen" })));

@@ -1,4 +1,3 @@
-import { useEffect, useState } from "react";
 import { isProblem } from "#server/domain/problem.ts";
 import { readDating } from "#server/domain/read-dating.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
@@ -8,30 +7,31 @@ import styles from "./Claimed.module.css";
 import { useDeeds, useDesk } from "./desk.ts";
 import { changeAttribution } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
+import { useTyped } from "./use-typed.ts";
 
 /** The claimed date. Says while one types how it is read, or why not; it is stored when the field is left or on Enter. */
 export function DateField() {
   const { piece, problems } = useDesk();
   const { edit } = useDeeds();
   const stored = piece.attribution.date;
-  const [typed, setTyped] = useState(stored);
-  useEffect(() => setTyped(stored), [stored]);
-  const text = typed.trim();
+  const typed = useTyped(stored);
+  const text = typed.text.trim();
   const dating = readDating(text, "event");
   const isUnreadable = isProblem(dating);
   const refusal = isUnreadable ? dating : problemAt(problems, "attribution.date");
 
   const keep = (date: string) => {
-    setTyped(date);
-    if (date !== stored && !isProblem(readDating(date, "event"))) edit(changeAttribution({ date }));
+    if (isProblem(readDating(date, "event"))) return;
+    if (date !== typed.before) edit(changeAttribution({ date }), typed.since);
+    typed.end();
   };
   const offered = refusal?.instead;
   return (
     <div>
       <TextField
         label="Date"
-        value={typed}
-        onChange={setTyped}
+        value={typed.text}
+        onChange={typed.type}
         onBlur={() => keep(text)}
         onKeyDown={(event) => event.key === "Enter" && keep(text)}
         hint={

@@ -60,10 +60,10 @@ export function ExaminationView({ opened, changed }: Props) {
     editing,
     asked,
   };
-  const { edit } = examination;
+  const { edit, shown } = examination;
   const deeds = useMemo<Deeds>(
-    () => ({ edit, glossary, learn, choosePart, askFor, editObservation }),
-    [edit, glossary, learn],
+    () => ({ edit, shown, glossary, learn, choosePart, askFor, editObservation }),
+    [edit, shown, glossary, learn],
   );
 
   const onRecord = useCallback(

@@ -1,4 +1,3 @@
-import { useEffect, useState } from "react";
 import type { Part } from "#server/domain/examination.ts";
 import { id, type TermId } from "#server/domain/ids.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
@@ -10,6 +9,7 @@ import { mayLieWithin } from "./may-lie-within.ts";
 import styles from "./ObservationItem.module.css";
 import { problemAt } from "./problem-at.ts";
 import { TermField } from "./TermField.tsx";
+import { useTyped } from "./use-typed.ts";
 
 const OF_THE_PIECE = "of-the-piece";
 
@@ -17,14 +17,13 @@ const OF_THE_PIECE = "of-the-piece";
 export function PartForm({ part }: { part: Part }) {
   const { piece, problems } = useDesk();
   const { edit, glossary, learn, choosePart } = useDeeds();
-  const [label, setLabel] = useState(part.label);
-  useEffect(() => setLabel(part.label), [part.label]);
+  const label = useTyped(part.label);
   const at = piece.parts.findIndex((each) => each.id === part.id);
   const refusal = (field: string) => problemAt(problems, `parts.${at}.${field}`)?.message;
   const keep = () => {
-    const name = label.trim();
-    if (name !== "" && name !== part.label) edit(changePart(part.id, { label: name }));
-    else setLabel(part.label);
+    const name = label.text.trim();
+    if (name !== "" && name !== label.before) edit(changePart(part.id, { label: name }), label.since);
+    label.end();
   };
   const term = (field: "kind" | "region") => (chosen: TermId | undefined, name: string) => {
     if (chosen !== undefined) learn(chosen, name);
@@ -36,8 +35,8 @@ export function PartForm({ part }: { part: Part }) {
     <div className={styles["fields"]}>
       <TextField
         label="Name"
-        value={label}
-        onChange={setLabel}
+        value={label.text}
+        onChange={label.type}
         onBlur={keep}
         onKeyDown={(event) => event.key === "Enter" && keep()}
         maxLength={200}

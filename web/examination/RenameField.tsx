@@ -9,11 +9,12 @@ import styles from "./TitleBlock.module.css";
 /** Another title for the piece: kept by Enter or the button, dropped by Escape. */
 export function RenameField({ onDone }: { onDone: () => void }) {
   const { piece, problems } = useDesk();
-  const { edit } = useDeeds();
-  const [title, setTitle] = useState(piece.title);
+  const { edit, shown } = useDeeds();
+  const [since] = useState(shown);
+  const [title, setTitle] = useState(since.title);
   const refusal = problemAt(problems, "title")?.message;
   const keep = () => {
-    if (title.trim() !== "" && title.trim() !== piece.title) edit(renamePiece(title.trim()));
+    if (title.trim() !== "" && title.trim() !== since.title) edit(renamePiece(title.trim()), since);
     onDone();
   };
   return (

@@ -4,7 +4,13 @@ import styles from "./StandingLine.module.css";
 
 /** Whether what is shown is stored. Its place is kept, so that nothing moves when it changes. */
 export function StandingLine() {
-  const { standing, retry } = useDesk();
+  const { standing, collisions, retry } = useDesk();
+  if (collisions.length > 0)
+    return (
+      <span className={styles["refused"]} role="status">
+        changed elsewhere
+      </span>
+    );
   switch (standing.kind) {
     case "saved":
       return (
@@ -31,12 +37,6 @@ export function StandingLine() {
           <Button look="quiet" onPress={retry}>
             Try again
           </Button>
-        </span>
-      );
-    case "changed-meanwhile":
-      return (
-        <span className={styles["refused"]} role="status">
-          changed elsewhere
         </span>
       );
   }

@@ -1,4 +1,5 @@
 import { createContext, useContext } from "react";
+import type { Piece } from "#server/domain/examination.ts";
 import type { ObservationId, PartId, TermId } from "#server/domain/ids.ts";
 import type { Report } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
@@ -16,6 +17,8 @@ export interface Asked {
 /** What can be done on the page, and the names of things: the same object as long as the page is open. */
 export interface Deeds {
   readonly edit: ExaminationDesk["edit"];
+  /** The piece as it is shown at this moment. */
+  readonly shown: () => Piece;
   readonly glossary: PageGlossary;
   /** Learns the name of a term that was just picked, before the server names it. */
   readonly learn: (term: TermId, label: string) => void;

@@ -5,6 +5,8 @@ import { foundWords } from "#web/shared/words/seen-words.ts";
 /** One thing in which two records of a piece differ, in words; `null` where one side does not have it. */
 export interface Difference {
   readonly of: string;
+  /** What stood before both, where that is known. */
+  readonly before?: string | null;
   readonly mine: string | null;
   readonly theirs: string | null;
 }
@@ -67,13 +69,20 @@ function statements(piece: Piece, labelOf: LabelOf): Map<string, { of: string; s
 }
 
 /** What two records of one piece say differently, in the order of the first; then what only the second has. */
-export function differences(mine: Piece, theirs: Piece, labelOf: LabelOf): readonly Difference[] {
+export function differences(
+  mine: Piece,
+  theirs: Piece,
+  labelOf: LabelOf,
+  before?: Piece,
+): readonly Difference[] {
   const ours = statements(mine, labelOf);
+  const old = before && statements(before, labelOf);
   const others = statements(theirs, labelOf);
   return [...new Set([...ours.keys(), ...others.keys()])].flatMap((key) => {
     const a = ours.get(key);
     const b = others.get(key);
     if (a?.says === b?.says) return [];
-    return [{ of: (a ?? b)?.of ?? key, mine: a?.says ?? null, theirs: b?.says ?? null }];
+    const stood = old === undefined ? {} : { before: old.get(key)?.says ?? null };
+    return [{ of: (a ?? b)?.of ?? key, ...stood, mine: a?.says ?? null, theirs: b?.says ?? null }];
   });
 }

@@ -4,27 +4,40 @@ import type { Piece } from "#server/domain/examination.ts";
 import { pieceToInput } from "#web/shared/apollo/piece-to-input.ts";
 import { sayFailure } from "#web/shared/ui/say-failure.ts";
 import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
-import { ChangeExaminationDocument, UndoExaminationDocument } from "./ExaminationPage.graphql.ts";
+import {
+  ChangeExaminationDocument,
+  ExaminationNowDocument,
+  UndoExaminationDocument,
+} from "./ExaminationPage.graphql.ts";
 import type { Edit } from "./edit-piece.ts";
 import {
   canUndo,
   type ExaminationState,
   openState,
   type Reply,
+  withDecision,
   withEdit,
   withReply,
+  withTheirs,
 } from "./examination-state.ts";
 import { readExamination, type StoredExamination } from "./read-answer.ts";
 
 export interface ExaminationDesk extends ExaminationState {
-  /** Shows the change at once and stores it; several in a row go out one after the other. */
-  readonly edit: (change: Edit) => void;
+  /**
+   * Shows the change at once and stores it; several in a row go out one after the other. `since` is the piece that was shown when the
+   * change was begun, if others may have changed it meanwhile.
+   */
+  readonly edit: (change: Edit, since?: Piece) => void;
+  /** The piece as it is shown at this moment. */
+  readonly shown: () => Piece;
   readonly canUndo: boolean;
   readonly undo: () => void;
   /** Sends once more what could not be stored. */
   readonly retry: () => void;
-  /** Where somebody changed it meanwhile: keeps mine over theirs, or takes theirs and drops mine. */
-  readonly settle: (whose: "mine" | "theirs") => void;
+  /** Where somebody changed the same meanwhile: what makes mine stand after all, or nothing to take theirs. */
+  readonly decide: (mine: Edit | undefined) => void;
+  /** Somebody stored that version: it is fetched and shown, beside what was done here. */
+  readonly heard: (version: number) => void;
 }
 
 type Result =
@@ -55,11 +68,15 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
   const [state, setState] = useState(() => openState(opened));
   const latest = useRef(state);
   const isUnderWay = useRef(false);
+  const queued = useRef<Ask | undefined>(undefined);
+  /** The newest version that this page heard of. */
+  const newest = useRef(0);
   // This page keeps the examination itself, and answers must be quick: they pass by the client's cache, which forgets
   // the answer when the page is left, so that other pages ask anew.
   const [change] = useMutation(ChangeExaminationDocument, { fetchPolicy: "no-cache" });
   const [takeBack] = useMutation(UndoExaminationDocument, { fetchPolicy: "no-cache" });
-  const { cache } = useApolloClient();
+  const client = useApolloClient();
+  const { cache } = client;
   const key = cache.identify({ __typename: "Examination", id: opened.id });
   useEffect(
     () => () => {
@@ -84,31 +101,49 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
     [change],
   );
 
-  /** Asks `first`, then stores whatever was changed on the screen meanwhile. */
+  const fetchNow = useCallback(async (): Promise<StoredExamination | undefined> => {
+    const variables = { id: opened.id };
+    const { data } = await client
+      .query({ query: ExaminationNowDocument, variables, fetchPolicy: "no-cache" })
+      .catch(() => ({ data: undefined }));
+    return data?.examination ? readExamination(data.examination) : undefined;
+  }, [client, opened.id]);
+
+  /** One after the other: asks `first`, stores whatever was changed on the screen meanwhile, then fetches what others stored. */
   const send = useCallback(
-    async (first: Ask) => {
+    async (first?: Ask) => {
+      queued.current = first ?? queued.current;
       if (isUnderWay.current) return;
       isUnderWay.current = true;
-      for (let ask: Ask | undefined = first; ask; ) {
-        const { stored, piece, pending } = latest.current;
-        const reply = await ask(stored, piece)
-          .then((result) =>
-            result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty.")),
-          )
-          .catch(replyFromFailure);
-        const next = withReply(latest.current, pending.length, reply);
-        show(next.state);
-        ask = next.isMore ? store : undefined;
+      for (;;) {
+        const ask = queued.current;
+        queued.current = undefined;
+        if (ask) {
+          const { stored, piece } = latest.current;
+          const reply = await ask(stored, piece)
+            .then((result) =>
+              result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty.")),
+            )
+            .catch(replyFromFailure);
+          const next = withReply(latest.current, piece, reply);
+          show(next.state);
+          if (next.isMore) queued.current = store;
+        } else if (latest.current.stored.version < newest.current) {
+          const theirs = await fetchNow();
+          if (theirs === undefined) break;
+          show(withTheirs(latest.current, theirs));
+          if (latest.current.standing.kind === "saving") queued.current ??= store;
+        } else break;
       }
       isUnderWay.current = false;
     },
-    [show, store],
+    [show, store, fetchNow],
   );
 
   const edit = useCallback(
-    (how: Edit) => {
-      show(withEdit(latest.current, how));
-      void send(store);
+    (how: Edit, since?: Piece) => {
+      show(withEdit(latest.current, how, since));
+      if (latest.current.standing.kind === "saving") void send(store);
     },
     [show, send, store],
   );
@@ -127,16 +162,10 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
     });
   }, [show, send, takeBack]);
 
-  const settle = useCallback(
-    (whose: "mine" | "theirs") => {
-      const { standing, piece } = latest.current;
-      if (standing.kind !== "changed-meanwhile") return;
-      if (whose === "theirs") {
-        show(openState(standing.theirs));
-        return;
-      }
-      show(withEdit(openState(standing.theirs), () => piece));
-      void send(store);
+  const decide = useCallback(
+    (mine: Edit | undefined) => {
+      show(withDecision(latest.current, mine));
+      if (latest.current.standing.kind === "saving") void send(store);
     },
     [show, send, store],
   );
@@ -146,5 +175,14 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
     void send(store);
   }, [show, send, store]);
 
-  return { ...state, edit, canUndo: canUndo(state), undo, retry, settle };
+  const heard = useCallback(
+    (version: number) => {
+      newest.current = Math.max(newest.current, version);
+      void send();
+    },
+    [send],
+  );
+
+  const shown = useCallback(() => latest.current.piece, []);
+  return { ...state, edit, shown, canUndo: canUndo(state), undo, retry, decide, heard };
 }
