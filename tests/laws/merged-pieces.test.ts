@@ -152,6 +152,16 @@ describe("[Z1] two changes of one piece brought together", () => {
     ]);
   });
 
+  it("put a part back that one side of a conflict needs, whoever was first", () => {
+    const base = { ...begun, parts: [part("a"), part("b"), part("c")] };
+    const mine = { ...base, observations: [seen("o1", "b", "present")] };
+    const theirs = { ...base, parts: [part("a"), part("c")], observations: [seen("o1", "c", "present")] };
+    for (const { piece, conflicts } of [mergePieces(base, mine, theirs), mergePieces(base, theirs, mine)]) {
+      expect(piece.parts.map((each) => each.id).sort()).toEqual(["a", "b", "c"]);
+      expect(conflicts.map(({ path }) => path.join(" "))).toEqual(["observations o1 part", "parts b"]);
+    }
+  });
+
   it("put a part back that one took away and the other looked at, and say so", () => {
     const mine = { ...begun, parts: [part("a")] };
     const theirs = { ...begun, observations: [...begun.observations, seen("o2", "b", "present")] };

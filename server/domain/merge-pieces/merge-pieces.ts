@@ -38,17 +38,26 @@ export function mergePieces(base: Piece, mine: Piece, theirs: Piece): MergedPiec
     separate: mergeGroups(of("separate")),
     ...plain("odds"),
   };
-  return { piece: withMissingParts(piece, [base, mine, theirs], tell), conflicts };
+  const places = conflicts.flatMap(placesIn);
+  return { piece: withMissingParts(piece, places, [base, mine, theirs], tell), conflicts };
 }
 
-/** Puts back parts that something is still on, and tells of each. */
+/** The parts that something is on, or lies within, by either side of a conflict: whichever is to stand, its part has to be there. */
+const placesIn = ({ path, mine, theirs }: Conflict): readonly string[] =>
+  path[2] === "part" || path[2] === "within"
+    ? [mine, theirs].filter((place) => typeof place === "string")
+    : [];
+
+/** Puts back parts that something is still on, or may be, and tells of each. */
 function withMissingParts(
   piece: Piece,
+  places: readonly string[],
   readings: readonly [Piece, Piece, Piece],
   tell: (conflict: Conflict) => void,
 ): Piece {
   const there = new Set<string>(piece.parts.map(({ id }) => id));
   const needed = [
+    ...places,
     ...piece.observations.map(({ part }) => part),
     ...piece.parts.flatMap(({ within }) => within ?? []),
     ...piece.together.flat(),
@@ -67,5 +76,5 @@ function withMissingParts(
     return (theirs ?? mine ?? base) ? [(theirs ?? mine ?? base) as Part] : [];
   });
   if (back.length === 0) return piece;
-  return withMissingParts({ ...piece, parts: [...piece.parts, ...back] }, readings, tell);
+  return withMissingParts({ ...piece, parts: [...piece.parts, ...back] }, places, readings, tell);
 }

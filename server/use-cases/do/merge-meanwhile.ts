@@ -24,10 +24,7 @@ export async function mergeMeanwhile(
   on: number,
   piece: Piece,
 ): Promise<Merged | Refusal | undefined> {
-  const [base, current] = await Promise.all([
-    ports.store.examination(id, on),
-    ports.store.examination(id),
-  ]);
+  const [base, current] = await Promise.all([ports.store.examination(id, on), ports.store.examination(id)]);
   if (base === undefined || current === undefined) return undefined;
   const merged = mergePieces(base.piece, piece, current.piece);
   const refusal =
