@@ -5,8 +5,10 @@ import { keepResults } from "./again/keep-results.ts";
 import { openStandings } from "./again/open-standings.ts";
 import { createContext } from "./api/context.ts";
 import { createApollo } from "./api/create-apollo.ts";
+import { formatError } from "./api/format-error.ts";
 import { withinDeadline } from "./api/limits/within-deadline.ts";
 import { noteRefusedMutations } from "./api/note-refused-mutations.ts";
+import { buildSchema } from "./api/schema.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
 import { followOwnWrites } from "./follower/follow-own-writes.ts";
@@ -31,6 +33,7 @@ import { tellResults } from "./metrics/tell-results.ts";
 import { tellStandings } from "./metrics/tell-standings.ts";
 import { openAccounts } from "./open-accounts.ts";
 import { openChronicle } from "./open-chronicle.ts";
+import { openLive } from "./open-live.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -90,8 +93,9 @@ export async function startServer({
   const results = keepResults();
   const standings = openStandings({ store: mirrored, log });
   const surveys = openSurveys(mirrored);
+  const live = openLive(store, after);
   // The mirror first: whoever is told of a write after it sees it there.
-  const listeners = mirror === undefined ? [standings.follow] : [mirror.follow, standings.follow];
+  const listeners = [...(mirror === undefined ? [] : [mirror.follow]), standings.follow, live.follow];
   const follower = followWrites(store, listeners, { after, every: config.followEvery, log });
   const own = followOwnWrites(mirrored, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(
@@ -108,7 +112,8 @@ export async function startServer({
     ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
     ...(config.secondStepFrom === undefined ? {} : { secondStepFrom: config.secondStepFrom }),
   });
-  const apollo = createApollo({
+  const schema = buildSchema();
+  const apollo = createApollo(schema, {
     highestCost: config.highestCost,
     ...{ log, newSuffix },
     plugins: [tellOperations(metrics.operationEnded, now), noteRefusedMutations(accounts.noteRefused)],
@@ -116,13 +121,16 @@ export async function startServer({
   await apollo.start();
   metrics.join("results", tellResults(results.counts));
   metrics.join("standings", tellStandings(standings));
+  metrics.join("live", live.tell);
+  const ports = {
+    ...{ store: metrics.store, tables, now: () => new Date().toISOString(), newSuffix },
+    ...{ weigher, results, standings, surveys, news: live.news, presence: live.presence },
+  };
   const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(
       {
+        ...ports,
         store: withinDeadline(metrics.store, config.deadline, now),
-        tables,
-        now: () => new Date().toISOString(),
-        ...{ newSuffix, weigher, results, standings },
         surveys: withinDeadline(surveys, config.deadline, now),
       },
       await accounts.callerOf(readShown(request.headers, config.origins)),
@@ -160,6 +168,19 @@ export async function startServer({
     log,
     config,
   );
+  live.attach(
+    server,
+    {
+      ...{ schema, highestCost: config.highestCost, formatError: formatError(log, newSuffix) },
+      contextOf: ({ known }) => createContext(ports, known.caller),
+    },
+    {
+      ...{ origins: config.origins, find: accounts.find, lookUp: accounts.lookUp },
+      isStopping: () => ending.hasBegun(),
+      onForeign: () => accounts.noteRefused("refuse request of another page"),
+      onDefect: (failure) => log({ level: "error", event: "live connection failed", error: String(failure) }),
+    },
+  );
   let ahead: ReturnType<typeof makeAhead> | undefined;
   const closeRest = async () => {
     ahead?.stop();
@@ -170,7 +191,7 @@ export async function startServer({
     metrics.stop();
     await mirrored.close();
   };
-  const ending = endGently(server, closeRest);
+  const ending = endGently(server, closeRest, live.close);
   try {
     await accounts.begin(log);
     const port = await listen(server, config.port, config.address);
@@ -178,7 +199,10 @@ export async function startServer({
     return {
       url: printUrl(config.address, port),
       built: mirror?.built ?? Promise.resolve(),
-      stop: (drain = 0) => ending.begin(drain),
+      stop: (drain = 0) => {
+        live.letGo();
+        return ending.begin(drain);
+      },
     };
   } catch (error) {
     await closeRest();

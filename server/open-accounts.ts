@@ -4,7 +4,7 @@ import type { Shown } from "./http/credentials.ts";
 import type { Log } from "./ports/log.ts";
 import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
-import { findCaller } from "./use-cases/people/find-caller.ts";
+import { type Found, findCaller } from "./use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "./use-cases/people/invite.ts";
 import { type NoteRefused, openNoteRefused } from "./use-cases/people/note-refused.ts";
 import type { PeoplePorts } from "./use-cases/people/people-ports.ts";
@@ -15,6 +15,9 @@ type Answer = ReturnType<typeof answerAccount>;
 /** Who sends a request, and what there is to do with accounts. */
 export interface Accounts {
   readonly callerOf: (shown: Shown) => Promise<Caller | undefined>;
+  readonly find: (shown: Shown) => Promise<Found | undefined>;
+  /** Who that is at this moment, without that it counts as a request. */
+  readonly lookUp: (shown: Shown) => Promise<Found | undefined>;
   readonly answer: (
     action: string,
     value: unknown,
@@ -29,6 +32,8 @@ export interface Accounts {
 /** On a machine of one's own: whoever reaches it is its owner. */
 const NO_ACCOUNTS: Accounts = {
   callerOf: async () => LOCAL_CALLER,
+  find: async () => ({ caller: LOCAL_CALLER }),
+  lookUp: async () => ({ caller: LOCAL_CALLER }),
   answer: async (action) =>
     action === "who" ? { status: 200, body: { accounts: false, caller: LOCAL_CALLER } } : undefined,
   noteRefused: async () => {},
@@ -52,6 +57,8 @@ export function openAccounts(
   return {
     noteRefused,
     callerOf: async (shown) => (await find(shown))?.caller,
+    find,
+    lookUp: (shown) => findCaller(ports, shown, "looked"),
     answer: async (action, value, { shown, address }) => {
       const found = await find(shown);
       const asking = { found, ...(address === undefined ? {} : { address }) };

@@ -29,6 +29,7 @@ export default defineConfig({
       "/graphql": {
         target: process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820",
         changeOrigin: false,
+        ws: true,
       },
       "/account/": {
         target: process.env["SCRIBELINE_URL"] ?? "http://127.0.0.1:4820",

@@ -1,6 +1,8 @@
 import type { Caller } from "../domain/people/caller.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { NewSuffix } from "../ports/ids.ts";
+import type { News } from "../ports/news.ts";
+import type { Presence } from "../ports/presence.ts";
 import type { ReferenceTables } from "../ports/reference-tables.ts";
 import type { Results } from "../ports/results.ts";
 import type { Standings } from "../ports/standings.ts";
@@ -19,6 +21,8 @@ export interface Ports {
   readonly results: Results;
   readonly standings: Standings;
   readonly surveys: Surveys;
+  readonly news: News;
+  readonly presence: Presence;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */

@@ -5,13 +5,14 @@ import {
   ApolloServerPluginSchemaReportingDisabled,
   ApolloServerPluginUsageReportingDisabled,
 } from "@apollo/server/plugin/disabled";
+import type { GraphQLSchema } from "graphql";
 import type { Log } from "../ports/log.ts";
 import type { Context } from "./context.ts";
 import { formatError } from "./format-error.ts";
 import { legacyStatus } from "./legacy-status.ts";
 import { refuseCostly } from "./limits/refuse-costly.ts";
+import { refuseSubscriptions } from "./live/refuse-subscriptions.ts";
 import { refuseNobody } from "./refuse-nobody.ts";
-import { buildSchema } from "./schema.ts";
 
 /** Words and signs that a document can have. */
 const MOST_TOKENS = 2000;
@@ -19,14 +20,17 @@ const MOST_TOKENS = 2000;
 const MOST_SELECTIONS = 1000;
 
 /** The GraphQL server with its limits, not started yet. It tells nothing to anybody outside. */
-export const createApollo = (settings: {
-  readonly highestCost: number;
-  readonly log: Log;
-  readonly newSuffix: () => string;
-  readonly plugins?: readonly ApolloServerPlugin<Context>[];
-}): ApolloServer<Context> =>
+export const createApollo = (
+  schema: GraphQLSchema,
+  settings: {
+    readonly highestCost: number;
+    readonly log: Log;
+    readonly newSuffix: () => string;
+    readonly plugins?: readonly ApolloServerPlugin<Context>[];
+  },
+): ApolloServer<Context> =>
   new ApolloServer<Context>({
-    schema: buildSchema(),
+    schema,
     introspection: true,
     csrfPrevention: true,
     allowBatchedHttpRequests: false,
@@ -39,6 +43,7 @@ export const createApollo = (settings: {
     logger: loggerTo(settings.log),
     plugins: [
       refuseNobody,
+      refuseSubscriptions,
       refuseCostly(settings.highestCost),
       legacyStatus,
       ...(settings.plugins ?? []),

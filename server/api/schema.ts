@@ -26,6 +26,7 @@ import { addReportWords } from "./types/report-words.ts";
 import { addRevision } from "./types/revision.ts";
 import { addSource } from "./types/source.ts";
 import { addStanding } from "./types/standing.ts";
+import { addSubscription } from "./types/subscription.ts";
 import { addTerm } from "./types/term.ts";
 import { addWeighed } from "./types/weighed.ts";
 
@@ -59,5 +60,6 @@ export function buildSchema(): GraphQLSchema {
   addProposalImpact(b);
   addDiscussion(b, person);
   addContributing(b);
+  addSubscription(b);
   return b.toSchema();
 }

@@ -1,4 +1,4 @@
-import { createServer, type Server } from "node:http";
+import { createServer, type IncomingMessage, type Server } from "node:http";
 import type { Log } from "../ports/log.ts";
 import { answerError, answerJson, type Handler } from "./answer.ts";
 import { isOwnHost } from "./is-own-request.ts";
@@ -28,7 +28,7 @@ export function createHttpServer(
   log: Log,
   { deadline, origins }: { readonly deadline: number; readonly origins: readonly string[] },
 ): Server {
-  const server = createServer(async (request, response) => {
+  const server = createServer({ shouldUpgradeCallback: asksToBeLive }, async (request, response) => {
     setSecurityHeaders(response);
     if (handlers.isStopping()) response.setHeader("Connection", "close");
     const path = (request.url ?? "/").split("?", 1)[0] ?? "/";
@@ -77,3 +77,7 @@ function kindOf(path: string): Parameters<Handlers["begin"]>[0] {
   if (path === "/healthz" || path === "/readyz") return "health";
   return isFile(path) ? "file" : "page";
 }
+
+/** Any other wish to change the protocol is not heard, and what was asked is answered. */
+const asksToBeLive = ({ url, headers }: IncomingMessage): boolean =>
+  url?.split("?", 1)[0] === "/graphql" && headers.upgrade?.toLowerCase() === "websocket";

@@ -10,8 +10,12 @@ export interface Ending {
   begin(drain: number): Promise<void>;
 }
 
-/** How a server ends; `closeRest` is called when nothing is under way any more. */
-export function endGently(server: Server, closeRest: () => Promise<void>): Ending {
+/** How a server ends; `closeLive` cuts off live connections, `closeRest` is called when nothing is under way any more. */
+export function endGently(
+  server: Server,
+  closeRest: () => Promise<void>,
+  closeLive: () => Promise<void> = async () => {},
+): Ending {
   const drained = Promise.withResolvers<void>();
   let ended: Promise<void> | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -21,7 +25,7 @@ export function endGently(server: Server, closeRest: () => Promise<void>): Endin
       if (drain === 0) drained.resolve();
       ended ??= drained.promise.then(async () => {
         clearTimeout(timer);
-        await closeGently(server);
+        await Promise.all([closeLive(), closeGently(server)]);
         await closeRest();
       });
       timer ??= setTimeout(drained.resolve, drain);

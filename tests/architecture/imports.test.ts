@@ -129,6 +129,16 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: ["node:crypto", "node:util"],
   },
   {
+    from: "server/live/",
+    folders: ["server/domain/", "server/ports/", "server/live/"],
+    packages: [],
+  },
+  {
+    from: "server/http/live/",
+    folders: ["server/ports/", "server/api/", "server/http/"],
+    packages: ["graphql", "graphql-ws", "ws", "node:http", "node:stream"],
+  },
+  {
     from: "server/http/",
     folders: ["server/ports/", "server/api/", "server/http/"],
     packages: [

@@ -1,11 +1,13 @@
 import { keepResults } from "#server/again/keep-results.ts";
 import { createContext } from "#server/api/context.ts";
 import { createApollo } from "#server/api/create-apollo.ts";
+import { buildSchema } from "#server/api/schema.ts";
 
 import type { Change } from "#server/domain/change.ts";
 import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import type { ReferenceRow } from "#server/domain/reference-row.ts";
+import { openLive } from "#server/open-live.ts";
 import type { Log } from "#server/ports/log.ts";
 import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Standings } from "#server/ports/standings.ts";
@@ -50,7 +52,8 @@ export async function openApi(
   const results = keepResults();
   const surveys = openSurveys(base);
   const newSuffix = () => `s${++suffixes}`;
-  const apollo = createApollo({ highestCost, log: (line) => logged.push(line), newSuffix });
+  const live = openLive(base, await base.newestWrite());
+  const apollo = createApollo(buildSchema(), { highestCost, log: (line) => logged.push(line), newSuffix });
 
   const ask = async (query: string, variables: Record<string, unknown> = {}): Promise<Answer> => {
     const calls: string[] = [];
@@ -61,6 +64,7 @@ export async function openApi(
         tables: tablesOf(rows),
         now: () => "2026-02-02T00:00:00Z",
         ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys },
+        ...{ news: live.news, presence: live.presence },
       },
       LOCAL_CALLER,
     );

@@ -3,6 +3,7 @@ import { STRENGTHS } from "../../domain/claim.ts";
 import type { EditKind } from "../../domain/edit-words.ts";
 import { SEEN, SURENESS } from "../../domain/examination.ts";
 import type { LeaningRole } from "../../domain/leaning-words.ts";
+import { NEWS_KINDS } from "../../domain/live/told.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
@@ -80,5 +81,6 @@ export const addEnums = (b: PlainBuilder) => ({
   disputeState: b.enumType("DisputeState", { values: named(DISPUTE_STATES) }),
   disputeOutcome: b.enumType("DisputeOutcome", { values: named(DISPUTE_OUTCOMES) }),
   leaningRole: b.enumType("LeaningRole", { values: named(LEANING_ROLES) }),
+  newsKind: b.enumType("NewsKind", { values: named(NEWS_KINDS) }),
   problemCode: b.enumType("ProblemCode", { values: named(PROBLEM_CODES) }),
 });

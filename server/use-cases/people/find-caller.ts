@@ -19,14 +19,16 @@ export interface Found {
 
 /**
  * Who sends a request; nobody if what it shows is forged, too old or was ended, or the person was shut out. A token goes before a
- * cookie: a script that shows both is held to what the token may. The role is that of this moment.
+ * cookie: a script that shows both is held to what the token may. The role is that of this moment. What is only `looked` up does not keep
+ * a session from ending.
  */
 export async function findCaller(
   ports: Omit<PeoplePorts, "caller" | "newSuffix">,
   { session, token }: Credentials,
+  looked?: "looked",
 ): Promise<Found | undefined> {
   if (token !== undefined) return findByToken(ports, token);
-  return session === undefined ? undefined : findBySession(ports, session);
+  return session === undefined ? undefined : findBySession(ports, session, looked === undefined);
 }
 
 async function findByToken(
@@ -45,6 +47,7 @@ async function findByToken(
 async function findBySession(
   { store, secrets, now, secondStepFrom }: Omit<PeoplePorts, "caller" | "newSuffix">,
   secret: string,
+  isUsed: boolean,
 ): Promise<Found | undefined> {
   const id = secrets.hash(secret);
   const card = await store.card(SESSION_CARD, id);
@@ -53,7 +56,7 @@ async function findBySession(
   if (session === undefined || !isLive(session, at)) return undefined;
   const person = await activePerson(store, session.person);
   if (person === undefined) return undefined;
-  if (isToBeNoted(session, at))
+  if (isUsed && isToBeNoted(session, at))
     // Where another request noted it at the same time, or it was just ended, this one need not.
     await store.writeCards({
       cards: [sessionWrite(id, card?.version ?? 0, { ...session, seenAt: at })],

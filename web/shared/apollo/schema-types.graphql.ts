@@ -512,6 +512,15 @@ export type ExaminationEdge = {
   readonly node: Examination;
 };
 
+/** A stored examination has a new version. */
+export type ExaminationNews = {
+  readonly __typename?: 'ExaminationNews';
+  readonly id: Scalars['ID']['output'];
+  /** Number of the write in the ledger. */
+  readonly sequence: Scalars['Int']['output'];
+  readonly version: Scalars['Int']['output'];
+};
+
 export type ExamineResult = Examined | Refused;
 
 export type Examined = {
@@ -577,6 +586,16 @@ export type FoundThere = {
   readonly claims: ReadonlyArray<Claim>;
   readonly group: FoundGroup;
   readonly subject?: Maybe<Term>;
+};
+
+/** The graph has a new revision. */
+export type GraphNews = {
+  readonly __typename?: 'GraphNews';
+  readonly revision: Scalars['Int']['output'];
+  /** Number of the write in the ledger. */
+  readonly sequence: Scalars['Int']['output'];
+  /** Ids of the terms, claims and sources that it touched; null if there are more than 500. */
+  readonly touched?: Maybe<ReadonlyArray<Scalars['ID']['output']>>;
 };
 
 export type Hardness =
@@ -862,6 +881,25 @@ export type MutationWithdrawProposalArgs = {
   id: Scalars['ID']['input'];
 };
 
+/** What was changed, in the order of the ledger, none left out and none twice. */
+export type News = {
+  readonly __typename?: 'News';
+  readonly changes: ReadonlyArray<NewsItem>;
+  /** More that was missed follows at once. */
+  readonly hasMore: Scalars['Boolean']['output'];
+  /** More than 20000 writes were missed, or the store was restored: read anew what is shown. */
+  readonly readAnew: Scalars['Boolean']['output'];
+  /** Known up to here: go on from it with `since`. */
+  readonly sequence: Scalars['Int']['output'];
+};
+
+export type NewsItem = ExaminationNews | GraphNews | ProposalNews;
+
+export type NewsKind =
+  | 'EXAMINATION'
+  | 'GRAPH'
+  | 'PROPOSAL';
+
 /** Anything with an id of its own. Ids are readable: `tool.circular-saw`, `claim.A13`. */
 export type Node = {
   readonly id: Scalars['ID']['output'];
@@ -886,6 +924,25 @@ export type ObservationInput = {
   readonly part: Scalars['ID']['input'];
   readonly seen: Seen;
   readonly sureness?: Sureness;
+};
+
+export type Other = {
+  readonly __typename?: 'Other';
+  readonly isEditing: Scalars['Boolean']['output'];
+  /** In another window. */
+  readonly isYou: Scalars['Boolean']['output'];
+  /** Null where one may not see it, and where there are no accounts. */
+  readonly name?: Maybe<Scalars['String']['output']>;
+  /** The part that is open there. */
+  readonly part?: Maybe<Scalars['ID']['output']>;
+};
+
+/** Who else has a piece open, as far as they are at the same process. */
+export type Others = {
+  readonly __typename?: 'Others';
+  /** More than are told of one by one, if there are many. */
+  readonly count: Scalars['Int']['output'];
+  readonly others: ReadonlyArray<Other>;
 };
 
 export type PageInfo = {
@@ -1058,6 +1115,7 @@ export type ProblemCode =
   | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
+  | 'SECOND_STEP_NEEDED'
   | 'SIGN_IN_REFUSED'
   | 'STALE_CHANGE'
   | 'STORE_CORRUPT'
@@ -1182,6 +1240,14 @@ export type ProposalKind =
   | 'RETIREMENT'
   | 'SOURCE'
   | 'TERM';
+
+/** A proposal or a dispute was changed, judged or talked about. */
+export type ProposalNews = {
+  readonly __typename?: 'ProposalNews';
+  readonly id: Scalars['ID']['output'];
+  /** Number of the write in the ledger. */
+  readonly sequence: Scalars['Int']['output'];
+};
 
 export type ProposalResult = ProposalChanged | Refused;
 
@@ -1758,6 +1824,28 @@ export type Strength =
   | 'FIRM'
   | 'TENTATIVE'
   | 'USUAL';
+
+export type Subscription = {
+  readonly __typename?: 'Subscription';
+  /** What is changed: what was missed since a write first, then each as it happens. */
+  readonly news: News;
+  /** Who else has a piece open. As long as one follows it, one is told to the others. */
+  readonly presence: Others;
+};
+
+
+export type SubscriptionNewsArgs = {
+  about?: InputMaybe<Scalars['ID']['input']>;
+  kinds?: InputMaybe<ReadonlyArray<NewsKind>>;
+  since?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type SubscriptionPresenceArgs = {
+  examination: Scalars['ID']['input'];
+  isEditing?: Scalars['Boolean']['input'];
+  part?: InputMaybe<Scalars['ID']['input']>;
+};
 
 export type Sureness =
   | 'POSSIBLE'

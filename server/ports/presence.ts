@@ -1,0 +1,25 @@
+/** What somebody does at a piece. */
+export interface Doing {
+  /** Id of the part that is open there. */
+  readonly part?: string;
+  /** Its fields are open, or something is being typed. */
+  readonly isEditing: boolean;
+}
+/** Somebody who has a piece open. */
+export interface Present extends Doing {
+  /** Id of a person, or `local`. */
+  readonly person: string;
+}
+
+/** Who has which piece open, as far as they are at this process: it is kept nowhere else, and gone with it. */
+export interface Presence {
+  /** Somebody is there, until `leave`. */
+  readonly enter: (examination: string, present: Present) => Place;
+}
+export interface Place {
+  /** All who are there but this one. */
+  readonly others: () => readonly Present[];
+  /** Resolves when somebody came, went or does something else since `others` was asked last, or when `stop` fires. */
+  readonly changed: (stop: AbortSignal) => Promise<void>;
+  readonly leave: () => void;
+}

@@ -1,0 +1,66 @@
+import type { Caller } from "../../domain/people/caller.ts";
+import { mayDo } from "../../domain/people/may-do.ts";
+import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
+import { orStopped } from "../../ports/or-stopped.ts";
+import type { Doing, Presence, Present } from "../../ports/presence.ts";
+import type { Store } from "../../ports/store.ts";
+import { NewsEnded } from "./follow-news.ts";
+
+/** Somebody else at the same piece, or oneself in another window. */
+export interface Other extends Doing {
+  readonly isYou: boolean;
+  /** Left out where one may not see who it is, and where there are no accounts. */
+  readonly name?: string;
+}
+export interface Others {
+  /** Those who are told of one by one, who edit first. */
+  readonly others: readonly Other[];
+  readonly count: number;
+}
+interface Ports {
+  readonly store: Store;
+  readonly presence: Presence;
+  readonly caller: Caller | undefined;
+}
+
+/** How many are told of one by one. */
+const MOST_TOLD = 8;
+/** Milliseconds between two tellings: many who come at once are told of together. */
+const REST = 250;
+
+/** Is there, doing that, as long as it is followed; tells who else is, at once and at each change. */
+export async function* followPresence(
+  ports: Ports,
+  examination: string,
+  doing: Doing,
+  stop: AbortSignal,
+): AsyncGenerator<Others> {
+  const { caller, presence } = ports;
+  const problem = mayDo(caller, "read an examination");
+  if (problem !== undefined || caller === undefined) throw problem && new NewsEnded(problem);
+  const place = presence.enter(examination, { person: caller.id, ...doing });
+  try {
+    while (!stop.aborted) {
+      yield await read(ports, caller, place.others());
+      await rest(stop);
+      await place.changed(stop);
+    }
+  } finally {
+    place.leave();
+  }
+}
+
+async function read({ store }: Ports, caller: Caller, present: readonly Present[]): Promise<Others> {
+  const first = [...present].sort((a, b) => Number(b.isEditing) - Number(a.isEditing)).slice(0, MOST_TOLD);
+  const maySee = mayDo(caller, "see the people") === undefined;
+  const cards = await store.cards(PERSON_CARD, maySee ? first.map(({ person }) => person) : []);
+  const others = first.map(({ person, ...doing }): Other => {
+    const card = cards.get(person);
+    const name = card && personOf(card)?.name;
+    return { ...doing, isYou: person === caller.id, ...(name === undefined ? {} : { name }) };
+  });
+  return { others, count: present.length };
+}
+
+const rest = (stop: AbortSignal): Promise<void> =>
+  orStopped(new Promise((resolve) => setTimeout(resolve, REST)), stop);
