@@ -1,5 +1,5 @@
 import { type ComponentType, lazy, type ReactNode, Suspense } from "react";
-import { Route, Router, Switch } from "wouter";
+import { Redirect, Route, Router, Switch } from "wouter";
 import {
   useLocationInTransition,
   useSearchInTransition,
@@ -20,9 +20,6 @@ const DisagreementsPage = lazy(async () => ({
   default: (await import("./evidence/DisagreementsPage.tsx")).DisagreementsPage,
 }));
 const ImportPage = lazy(async () => ({ default: (await import("./evidence/ImportPage.tsx")).ImportPage }));
-const RevisionsPage = lazy(async () => ({
-  default: (await import("./evidence/RevisionsPage.tsx")).RevisionsPage,
-}));
 const LearnPage = lazy(async () => ({ default: (await import("./learn/LearnPage.tsx")).LearnPage }));
 const MethodPage = lazy(async () => ({ default: (await import("./method/MethodPage.tsx")).MethodPage }));
 
@@ -49,6 +46,9 @@ const AccountPage = lazy(async () => ({ default: (await import("./account/Accoun
 const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
 const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
 
+const HistoryPage = lazy(async () => ({
+  default: (await import("./chronicle/HistoryPage.tsx")).HistoryPage,
+}));
 const ProofPage = lazy(async () => ({ default: (await import("./chronicle/ProofPage.tsx")).ProofPage }));
 
 /** A page of one thing that can be read as of a revision. */
@@ -101,7 +101,9 @@ export const App = () => (
             <Route path="/evidence/parts">{onPage(<PartsPage />, "parts")}</Route>
             <Route path="/regions">{onPage(<RegionsPage />, "regions")}</Route>
             <Route path="/evidence/sources/import">{onPage(<ImportPage />, "import")}</Route>
-            <Route path="/revisions">{onPage(<RevisionsPage />, "revisions")}</Route>
+            <Route path="/revisions">
+              <Redirect to="/house/history" replace />
+            </Route>
             <Route path="/learn">{onPage(<LearnPage />, "learn")}</Route>
             <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
             <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
@@ -111,6 +113,7 @@ export const App = () => (
             <Route path="/account">{onPage(<AccountPage />, "account")}</Route>
             <Route path="/people">{onPage(<PeoplePage />, "people")}</Route>
             <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
+            <Route path="/house/history">{onPage(<HistoryPage />, "history")}</Route>
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>

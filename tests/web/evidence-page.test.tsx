@@ -52,19 +52,6 @@ describe("the evidence page", () => {
     const source = (await screen.findByRole("link", { name: /Saws and their marks/ })).closest("li");
     expect(source?.textContent).toMatch(/1 claim$/);
   });
-
-  it("shows the revisions with who made them and their hashes", async () => {
-    await renderPage("/revisions", ask);
-    await screen.findByRole("heading", { level: 1, name: "Revisions of the evidence" });
-    const { data } = await ask("{ revision { number hash edits } }");
-    await waitFor(() => {
-      const [newest] = screen
-        .getAllByRole("listitem")
-        .filter((item) => /by test/.test(item.textContent ?? ""));
-      expect(newest?.textContent).toContain(data.revision.hash.slice(0, 10));
-      expect(newest?.textContent).toContain(`${data.revision.edits} edits`);
-    });
-  });
 });
 
 describe("a search that is narrowed", () => {

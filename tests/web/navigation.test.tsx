@@ -76,7 +76,7 @@ describe("going from page to page", () => {
     await renderPage("/method", ask);
     expect(
       (await screen.findByRole("link", { name: /^knowledge as of revision 1 / })).getAttribute("href"),
-    ).toBe("/revisions");
+    ).toBe("/house/history");
   });
 
   it("[P5] says of an address that nothing stands there", async () => {

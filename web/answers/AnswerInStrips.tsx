@@ -67,7 +67,8 @@ export function AnswerInStrips({ answer, shows, unfolds = [], hasLegend = false,
       />
       {hasLegend ? (
         <p className={styles["beside"]}>
-          Answered now, from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
+          Answered now, from <TextLink to="/house/history">revision {report.revision}</TextLink> of the
+          evidence.
         </p>
       ) : null}
     </div>

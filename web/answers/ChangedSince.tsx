@@ -10,7 +10,7 @@ export function ChangedSince({ changed }: { changed: ChangedSinceFieldsFragment 
   return (
     <section className={styles["changed"]} aria-label="Changed since">
       <p>
-        {sayChangedClaims(claimCount)} since <TextLink to="/revisions">revision {since}</TextLink>.
+        {sayChangedClaims(claimCount)} since <TextLink to="/house/history">revision {since}</TextLink>.
         {lines.length === 0 ? " Nothing it says is otherwise." : " Said otherwise now:"}
       </p>
       {lines.length > 0 ? (

@@ -39,7 +39,7 @@ export function Contents() {
       </p>
       <p className={styles["claims"]}>
         {data.claims.totalCount} claims in all.{" "}
-        <TextLink to="/revisions">How they came to be as they are</TextLink> ·{" "}
+        <TextLink to="/house/history">How they came to be as they are</TextLink> ·{" "}
         <TextLink to="/evidence/disagreements">Where they disagree</TextLink>
       </p>
     </>

@@ -41,7 +41,7 @@ export function Headline() {
       ) : null}
       {report ? (
         <p className={styles["beside"]}>
-          Answered from <TextLink to="/revisions">revision {report.revision}</TextLink> of the evidence.
+          Answered from <TextLink to="/house/history">revision {report.revision}</TextLink> of the evidence.
           Evidence, not a certificate or a valuation.
           {report.complete ? null : " The search was cut short: see what was not searched."}
         </p>

@@ -79,8 +79,8 @@ export const MethodPage = () => (
     <section>
       <h2>The same answer later</h2>
       <p>
-        Every answer names the <TextLink to="/revisions">revision of the evidence</TextLink> it was given on.
-        The same piece on the same revision gives the same report, to the byte.
+        Every answer names the <TextLink to="/house/history">revision of the evidence</TextLink> it was given
+        on. The same piece on the same revision gives the same report, to the byte.
       </p>
     </section>
     <Cautions />

@@ -2,6 +2,7 @@ import { mayDo } from "../../domain/people/may-do.ts";
 import type { Problem } from "../../domain/problem.ts";
 import { isRefusal } from "../../use-cases/refusal.ts";
 import { readInput } from "../account/read-input.ts";
+import { createLoaders } from "../loaders.ts";
 import { CHRONICLE_ACTIONS, type ChroniclePorts } from "./chronicle-actions.ts";
 
 export interface ChronicleAnswer {
@@ -28,7 +29,9 @@ export async function answerChronicle(
   const refusal = mayDo(ports.caller, "read the graph");
   if (refusal) return refused([refusal]);
   const input = readInput(value);
-  const done = await act(ports, input);
+  const { terms, sources } = createLoaders(ports.store);
+  const named = { terms: terms.many, sources: sources.many };
+  const done = await act({ ...ports, named }, input);
   if (input.problems.length > 0) return refused(input.problems);
   return isRefusal(done) ? refused(done.refused) : { status: 200, body: done };
 }

@@ -7,10 +7,13 @@ import type { Seals } from "../../ports/seals.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Acting } from "../../use-cases/acting.ts";
+import type { FindNamed } from "../../use-cases/ask/say-edit.ts";
+import { compareRevisions } from "../../use-cases/chronicle/compare-revisions.ts";
 import { examineAgain } from "../../use-cases/chronicle/examine-again.ts";
 import { judgeCheckpoint } from "../../use-cases/chronicle/judge-checkpoint.ts";
 import { keepReport } from "../../use-cases/chronicle/keep-report.ts";
 import { listCheckpoints } from "../../use-cases/chronicle/list-checkpoints.ts";
+import { listHistory } from "../../use-cases/chronicle/list-history.ts";
 import { findKeptReport, listKeptReports } from "../../use-cases/chronicle/list-kept-reports.ts";
 import { renewHouseKey } from "../../use-cases/chronicle/renew-house-key.ts";
 import { signCheckpoint } from "../../use-cases/chronicle/sign-checkpoint.ts";
@@ -25,7 +28,9 @@ export interface ChroniclePorts extends Acting {
   readonly standings: Standings;
   readonly newSuffix: NewSuffix;
 }
-type Act = (ports: ChroniclePorts, input: Input) => Promise<object>;
+/** With what is named read in few calls of the store. */
+export type ReadingPorts = ChroniclePorts & { readonly named: FindNamed };
+type Act = (ports: ReadingPorts, input: Input) => Promise<object>;
 
 /** All that can be asked of the history of the house and of its proof, by the last word of the address. */
 export const CHRONICLE_ACTIONS: Readonly<Record<string, Act>> = {
@@ -36,6 +41,11 @@ export const CHRONICLE_ACTIONS: Readonly<Record<string, Act>> = {
     const checkpoint = readCheckpoint(input.value("checkpoint"));
     if (isProblem(checkpoint)) return { refused: [checkpoint] };
     return { ...(await judgeCheckpoint(ports, checkpoint)), checkpoint };
+  },
+  history: (ports, input) => listHistory(ports, input.optional("after")),
+  difference: (ports, input) => {
+    const asked = { from: input.number("from"), to: input.number("to") };
+    return compareRevisions(ports, { ...asked, skip: input.has("skip") ? input.number("skip") : 0 });
   },
   "sign-report": (ports, input) => keepReport(ports, id(input.text("examination"))),
   "signed-reports": (ports, input) => listKeptReports(ports, id(input.text("examination"))),

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Marked, markChanged } from "#web/evidence/history/mark-changed.ts";
+import { type Marked, markChanged } from "#web/shared/history/mark-changed.ts";
 
 const whole = ({ same, changed, rest }: Marked) => same + changed + rest;
 const long = "Arcs on boards of before about 1820 are suspect. Never an absolute limit.";

@@ -1,13 +1,13 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { Suspense } from "react";
 import { Link } from "wouter";
+import { Differences } from "../../shared/history/Differences.tsx";
 import { addressAsOf } from "../../shared/navigation/asked-revision.ts";
 import { useReadingRevision } from "../../shared/navigation/reading-revision.ts";
 import { ShowMore } from "../../shared/ui/ShowMore.tsx";
 import { Waiting } from "../../shared/ui/Waiting.tsx";
 import { sayDay } from "../../shared/words/say-day.ts";
 import reading from "../reading.module.css";
-import { Differences } from "./Differences.tsx";
 import { HistoryDocument, type PastEditFragment } from "./History.graphql.ts";
 import styles from "./History.module.css";
 import { pageOf } from "./page-of.ts";

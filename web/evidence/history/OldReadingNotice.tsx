@@ -1,8 +1,8 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { Link } from "wouter";
+import { Differences } from "../../shared/history/Differences.tsx";
 import { Disclosure } from "../../shared/ui/Disclosure.tsx";
 import { sayDay } from "../../shared/words/say-day.ts";
-import { Differences } from "./Differences.tsx";
 import styles from "./History.module.css";
 import { ChangedSinceDocument } from "./OldReading.graphql.ts";
 import { nounOf, pageOf } from "./page-of.ts";

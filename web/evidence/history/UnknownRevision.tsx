@@ -24,7 +24,7 @@ export function UnknownRevision({ asked, id }: { asked: string; id: string }) {
       </p>
       <p>
         Go on to <Link href={pageOf(id)}>the {nounOf(id)} as it stands now</Link> or to{" "}
-        <Link href="/revisions">the list of revisions</Link>.
+        <Link href="/house/history">the list of revisions</Link>.
       </p>
     </article>
   );

@@ -19,7 +19,7 @@ export function AsOfRevision() {
   // Its line is kept free from the start: what stands below does not move when the answer comes.
   if (!newest || !shown) return <span className={styles["revision"]}>&nbsp;</span>;
   return (
-    <Link className={styles["revision"]} href="/revisions">
+    <Link className={styles["revision"]} href="/house/history">
       knowledge as of revision {shown.number}
       {shown.number < newest.number ? ` of ${newest.number}` : ""} · {sayDay(shown.at)}
     </Link>

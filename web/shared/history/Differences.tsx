@@ -1,9 +1,12 @@
-import type { DifferenceLineFragment } from "./History.graphql.ts";
-import styles from "./History.module.css";
+import styles from "./Differences.module.css";
 import { type Marked, markChanged } from "./mark-changed.ts";
 
 interface Props {
-  differences: readonly DifferenceLineFragment[];
+  differences: readonly {
+    readonly what: string;
+    readonly before?: string | null;
+    readonly after?: string | null;
+  }[];
   /** What the later side is called: it became so, or it is so now. */
   later: "became" | "is now";
 }
@@ -27,17 +30,17 @@ export const Differences = ({ differences, later }: Props) => (
       return (
         <div key={`${what} ${before} ${after}`}>
           <dt>{what}</dt>
-          {before === null ? null : (
+          {before == null ? null : (
             <dd>
-              <span className={styles["side"]}>{after === null ? "dropped" : "was"}</span>
+              <span className={styles["side"]}>{after == null ? "dropped" : "was"}</span>
               <span className={styles["was"]}>
                 <Text text={was} />
               </span>
             </dd>
           )}
-          {after === null ? null : (
+          {after == null ? null : (
             <dd>
-              <span className={styles["side"]}>{before === null ? "new" : later}</span>
+              <span className={styles["side"]}>{before == null ? "new" : later}</span>
               <span>
                 <Text text={is} />
               </span>
