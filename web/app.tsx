@@ -50,6 +50,10 @@ const HistoryPage = lazy(async () => ({
   default: (await import("./chronicle/HistoryPage.tsx")).HistoryPage,
 }));
 const ProofPage = lazy(async () => ({ default: (await import("./chronicle/ProofPage.tsx")).ProofPage }));
+const HousePage = lazy(async () => ({ default: (await import("./house/HousePage.tsx")).HousePage }));
+const ProposalsPage = lazy(async () => ({
+  default: (await import("./proposals/ProposalsPage.tsx")).ProposalsPage,
+}));
 
 /** A page of one thing that can be read as of a revision. */
 const asOf = (load: () => Promise<IdPage>): IdPage =>
@@ -74,6 +78,12 @@ const idPages: Readonly<Record<string, IdPage>> = {
   })),
   "/learn/:id": lazy(async () => ({ default: (await import("./learn/LessonPage.tsx")).LessonPage })),
   "/sheets/:id": lazy(async () => ({ default: (await import("./field-sheets/SheetPage.tsx")).SheetPage })),
+  "/house/proposals/:id": lazy(async () => ({
+    default: (await import("./proposals/ProposalPage.tsx")).ProposalPage,
+  })),
+  "/house/correct/:id": lazy(async () => ({
+    default: (await import("./proposals/CorrectionPage.tsx")).CorrectionPage,
+  })),
   "/sources/:id": asOf(async () => (await import("./evidence/SourcePage.tsx")).SourcePage),
 };
 
@@ -115,6 +125,8 @@ export const App = () => (
             <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
             <Route path="/house/history">{onPage(<HistoryPage />, "history")}</Route>
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
+            <Route path="/house">{onPage(<HousePage />, "house")}</Route>
+            <Route path="/house/proposals">{onPage(<ProposalsPage />, "proposals")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>
             <Route>

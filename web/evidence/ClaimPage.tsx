@@ -12,6 +12,7 @@ import { ClaimPageDocument } from "./ClaimPage.graphql.ts";
 import styles from "./ClaimPage.module.css";
 import { ClaimWays } from "./ClaimWays.tsx";
 import { ClaimYears } from "./ClaimYears.tsx";
+import { Contribute } from "./Contribute.tsx";
 import { Absent } from "./history/Absent.tsx";
 import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
@@ -46,6 +47,7 @@ export function ClaimPage({ id }: { id: string }) {
           <p className={styles["status"]}>This claim is {statusWords[claim.status]}.</p>
         )}
         {claim.note ? <p className={reading["note"]}>{claim.note}</p> : null}
+        <Contribute of={claim.id} />
       </header>
       <div className={reading["main"]}>
         <ClaimYears claim={claim} />

@@ -9,6 +9,7 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { ClaimGroups } from "./ClaimGroups.tsx";
 import { ClaimList } from "./ClaimList.tsx";
+import { Contribute } from "./Contribute.tsx";
 import { Absent } from "./history/Absent.tsx";
 import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
@@ -62,6 +63,7 @@ export function TermPage({ id: named }: { id: string }) {
         <p className="screen-only">
           <TextLink to={`/terms/${term.id}/around`}>What stands around it, drawn</TextLink>
         </p>
+        <Contribute of={term.id} />
       </header>
       <div className={styles["main"]}>
         {term.looking ? <LookingNotes looking={term.looking} /> : null}

@@ -1,15 +1,20 @@
 import { id, type TermId } from "../../domain/ids.ts";
+import { regionsOf } from "../../domain/proposals/kept-proposal.ts";
 import { isUndecided } from "../../domain/proposals/proposal.ts";
 import type { Review } from "../../domain/proposals/review.ts";
 import { findProposal } from "../../use-cases/ask/find-proposal.ts";
 import { listProposals, listProposalsOn, listToReview } from "../../use-cases/ask/list-proposals.ts";
 import { listReviews } from "../../use-cases/ask/list-talk.ts";
+import { readStandingThing } from "../../use-cases/ask/read-standing-thing.ts";
 import { type ProposedEdit, sayProposal } from "../../use-cases/ask/say-proposal.ts";
 import { stepsOfProposal } from "../../use-cases/ask/steps-of-proposal.ts";
 import type { Builder } from "../builder.ts";
 import { findNamed } from "../find-named.ts";
 import { readPage } from "../read-page.ts";
 import type { PersonRef } from "./person.ts";
+
+/** Regions that a line of a list names. */
+const REGIONS_NAMED = 5;
 
 /** Edits of a proposal that are put in words. */
 const EDITS_IN_WORDS = 20;
@@ -91,6 +96,12 @@ export function addProposal(b: Builder, person: PersonRef) {
           supersededBy === undefined ? null : findProposal(context, supersededBy),
       }),
       change: t.field({ type: "Change", resolve: ({ change }) => change }),
+      regions: t.field({
+        description: "The first regions that its claims are scoped to, or name as places.",
+        type: ["Term"],
+        resolve: (proposal, _, { load }) =>
+          load.terms.many(regionsOf(proposal).slice(0, REGIONS_NAMED), undefined),
+      }),
       editCount: t.int({ resolve: ({ change }) => change.length }),
       edits: t.field({
         description: "The first edits, as it is beside as it would be.",
@@ -161,6 +172,13 @@ export function addProposal(b: Builder, person: PersonRef) {
         readPage(page, (asked) =>
           listToReview(context, { ...(kind ? { kind } : {}), ...termOf(region) }, asked),
         ),
+    }),
+    standing: t.field({
+      description:
+        "A term, claim or source as it stands, as the one edit that would take it out: put `after` beside its `before`. No edit where there is none.",
+      type: "Change",
+      args: { id: t.arg.id({ required: true }) },
+      resolve: (_, args, context) => readStandingThing(context, args.id),
     }),
     proposalsOn: t.field({
       description: "Those not decided yet that edit a term, claim or source; newest first.",

@@ -30,7 +30,8 @@ export async function findChangedSince(
   return { edit, before, after };
 }
 
-async function findThing(store: Store, kind: Edit["kind"], id: string, at: RevisionNumber) {
+/** A term, claim or source as it stood at a revision. */
+export async function findThing(store: Store, kind: Edit["kind"], id: string, at: RevisionNumber) {
   if (kind === "term") return (await store.terms([idOf(id)], at)).get(idOf(id));
   if (kind === "claim") return (await store.claims([idOf(id)], at)).get(idOf(id));
   return (await store.sources([idOf(id)], at)).get(idOf(id));

@@ -5,5 +5,8 @@ export const possibleTypes = {
   FieldSheetResult: ["FieldSheet", "Refused"],
   InspectionPlanResult: ["InspectionPlan", "Refused"],
   WeighResult: ["Weighed", "Refused"],
+  ProposalResult: ["ProposalChanged", "Refused"],
+  CommentResult: ["Comment", "Refused"],
+  DisputeResult: ["Dispute", "Refused"],
   ChangeExaminationResult: ["ExaminationChanged", "Refused"],
 };

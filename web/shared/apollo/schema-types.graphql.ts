@@ -1166,6 +1166,8 @@ export type Proposal = {
   readonly may: ReadonlyArray<ProposalStepAllowed>;
   /** House and proposal it came from. */
   readonly origin?: Maybe<Scalars['String']['output']>;
+  /** The first regions that its claims are scoped to, or name as places. */
+  readonly regions: ReadonlyArray<Term>;
   /** Oldest first. */
   readonly reviews: ReadonlyArray<Review>;
   /** Revision that accepting it made. */
@@ -1347,6 +1349,8 @@ export type Query = {
   /** Null if there is no such source on that revision. */
   readonly source?: Maybe<Source>;
   readonly sources: SourceConnection;
+  /** A term, claim or source as it stands, as the one edit that would take it out: put `after` beside its `before`. No edit where there is none. */
+  readonly standing: Scalars['Change']['output'];
   /** Null if there is no such term on that revision. */
   readonly term?: Maybe<Term>;
   readonly terms: TermConnection;
@@ -1531,6 +1535,11 @@ export type QuerySourcesArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
   revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryStandingArgs = {
+  id: Scalars['ID']['input'];
 };
 
 

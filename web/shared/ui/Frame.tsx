@@ -11,6 +11,7 @@ const places = [
   { to: "/evidence", name: "Evidence", holds: /^\/(evidence|terms|claims|sources|revisions)/ },
   { to: "/regions", name: "Regions", holds: /^\/regions/ },
   { to: "/learn", name: "Learn", holds: /^\/(learn|method|sheets)/ },
+  { to: "/house", name: "The house", holds: /^\/(house|people|audit|account)/ },
 ];
 
 /** What surrounds every page: skip link, the places one can go, the revision that answers, the caution. */

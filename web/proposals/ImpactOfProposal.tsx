@@ -1,0 +1,100 @@
+import { useQuery } from "@apollo/client/react";
+import { Button } from "../shared/ui/Button.tsx";
+import { sayFailure } from "../shared/ui/say-failure.ts";
+import styles from "./Impact.module.css";
+import { ImpactOfProposalDocument, type ImpactOfProposalQuery } from "./ImpactOfProposal.graphql.ts";
+import { MovedPiece } from "./MovedPiece.tsx";
+
+type Impact = NonNullable<NonNullable<ImpactOfProposalQuery["proposal"]>["impact"]>;
+
+/** What accepting a proposal would do: worked out anew each time the page is opened, as the evidence stands now. */
+export function ImpactOfProposal({ id }: { id: string }) {
+  const { data, error, refetch } = useQuery(ImpactOfProposalDocument, {
+    variables: { id },
+    fetchPolicy: "network-only",
+    nextFetchPolicy: "cache-first",
+  });
+  const impact = data?.proposal?.impact;
+  return (
+    <section aria-labelledby="impact">
+      <h2 id="impact">What accepting it would do</h2>
+      <div aria-live="polite" className={styles["impact"]}>
+        {error ? (
+          <p role="alert">
+            {sayFailure(error).what}{" "}
+            <Button look="quiet" onPress={() => void refetch()}>
+              Try again
+            </Button>
+          </p>
+        ) : impact ? (
+          <Told impact={impact} />
+        ) : data ? (
+          <p>The evidence would not take it as it stands, so nothing can be foreseen.</p>
+        ) : (
+          <p className={styles["waiting"]}>
+            <progress aria-label="Examining the stored pieces" /> Examining every stored piece that it can
+            touch, as the evidence stands and as it would stand …
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+const piecesOf = (count: number) => (count === 1 ? "1 stored piece" : `${count} stored pieces`);
+
+/** The impact in a sentence. */
+function headline({ movedCount, looked, left }: Impact): string {
+  if (looked === 0) return "No stored piece rests on what it changes: every conclusion stays.";
+  const unread = left > 0 ? ` ${piecesOf(left)} could not be reached in time; reload to try again.` : "";
+  if (movedCount === 0)
+    return `Every conclusion stays, though ${piecesOf(looked)} ${looked === 1 ? "rests" : "rest"} on what it changes.${unread}`;
+  return `${movedCount === 1 ? "The conclusion of 1 stored piece" : `The conclusions of ${piecesOf(movedCount)}`} would read otherwise.${unread}`;
+}
+
+function Told({ impact }: { impact: Impact }) {
+  const { moved, movedCount, looked, reviewersNeeded, created, settled, isWhole, revision } = impact;
+  return (
+    <>
+      <p className={styles["headline"]}>{headline(impact)}</p>
+      {reviewersNeeded > 1 ? (
+        <p className={styles["two"]}>
+          It moves so many conclusions that two reviewers have to agree where several share the house.
+        </p>
+      ) : null}
+      <Disagreements says="It would bring up a disagreement" of={created} />
+      <Disagreements says="It would settle a disagreement" of={settled} />
+      {created.length + settled.length === 0 ? <p>It brings up no disagreement, and settles none.</p> : null}
+      {isWhole ? null : (
+        <p className={styles["beside"]}>
+          It moves a term below another: further disagreements may come or go, which are found once it is
+          accepted.
+        </p>
+      )}
+      {moved.map((piece, i) => (
+        <MovedPiece key={piece.id} piece={piece} isOpenAtFirst={i === 0} />
+      ))}
+      {movedCount > moved.length ? (
+        <p className={styles["beside"]}>And {piecesOf(movedCount - moved.length)} more.</p>
+      ) : null}
+      <p className={styles["beside"]}>
+        {piecesOf(looked)} examined both ways, over revision {revision}. Nothing was changed by looking.
+      </p>
+    </>
+  );
+}
+
+const Disagreements = ({ says, of }: { says: string; of: Impact["created"] }) =>
+  of.length === 0 ? null : (
+    <div>
+      <p>
+        {says}
+        {of.length > 1 ? `, ${of.length} times` : ""}:
+      </p>
+      <ul className={styles["disagreements"]}>
+        {of.map((one) => (
+          <li key={one.id}>{one.says}</li>
+        ))}
+      </ul>
+    </div>
+  );
