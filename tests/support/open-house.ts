@@ -1,3 +1,4 @@
+import type { Change } from "#server/domain/change.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { openHttp, type Sent, send } from "./open-http.ts";
 import { sawGraph } from "./saw-graph.ts";
@@ -9,8 +10,12 @@ export const JSON_TYPE = { "Content-Type": "application/json" };
 export type Cookie = { readonly Cookie: string };
 
 /** A server with accounts over a store in memory, and its first owner. */
-export async function openHouse(settings: Parameters<typeof openHttp>[1] = {}, store = openMemoryStore()) {
-  const server = await openHttp([sawGraph], { accounts: true, ...settings }, store);
+export async function openHouse(
+  settings: Parameters<typeof openHttp>[1] = {},
+  store = openMemoryStore(),
+  changes: readonly Change[] = [sawGraph],
+) {
+  const server = await openHttp(changes, { accounts: true, ...settings }, store);
   const act = (action: string, body: unknown = {}, headers: Record<string, string> = {}): Promise<Sent> =>
     send(`${server.url}account/${action}`, {
       ...{ method: "POST", headers: { ...JSON_TYPE, ...headers }, body: JSON.stringify(body) },

@@ -43,5 +43,10 @@ export const ROUTES: readonly string[] = [
   "/invitation",
   "/account",
   "/house/proof",
+  "/house",
+  "/house/proposals",
+  "/house/proposals?list=all",
+  "/house/correct/claim.A13",
+  "/house/correct/tool.circular-saw",
   "/nowhere",
 ];

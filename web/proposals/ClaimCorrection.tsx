@@ -6,7 +6,6 @@ import { roleOfRelation } from "#server/domain/role-of-relation.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
-import { sayDating } from "../shared/words/say-dating.ts";
 import { ConditionField } from "./ConditionField.tsx";
 import { type Corrected, except, redate, restore, restrengthen, retract } from "./corrections.ts";
 import styles from "./proposals.module.css";
@@ -65,11 +64,7 @@ export function ClaimCorrection({ claim, says }: { claim: Claim; says: string })
           label="The right date"
           value={when}
           onChange={setWhen}
-          hint={
-            isProblem(dating)
-              ? undefined
-              : `Read as: ${sayDating(dating)}. About is 1765~, a span 1760/1780, a decade 176X.`
-          }
+          hint="A year is 1765, about it 1765~, a span 1760/1780, a decade 176X."
           {...(isProblem(dating) ? { refusal: dating.message } : {})}
           autoComplete="off"
           spellCheck="false"

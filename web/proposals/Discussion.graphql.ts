@@ -6,6 +6,7 @@ import type * as Types from '../shared/apollo/schema-types.graphql.ts';
 
 import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-node/core';
 export type ProblemCode =
+  | 'BROKEN_SEAL'
   | 'CHANGED_MEANWHILE'
   | 'CYCLE_OF_BROADER_TERMS'
   | 'CYCLE_OF_EXCEPTIONS'
@@ -20,6 +21,7 @@ export type ProblemCode =
   | 'NOTHING_TO_UNDO'
   | 'NOT_ALLOWED'
   | 'NOT_SIGNED_IN'
+  | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
   | 'SIGN_IN_REFUSED'
@@ -38,6 +40,7 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   | 'UNKNOWN_PERSON'
   | 'UNKNOWN_PROPOSAL'
+  | 'UNKNOWN_REPORT'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_SOURCE'

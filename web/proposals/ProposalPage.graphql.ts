@@ -12,6 +12,7 @@ export type EditKind =
   | 'WITHDRAWN';
 
 export type ProblemCode =
+  | 'BROKEN_SEAL'
   | 'CHANGED_MEANWHILE'
   | 'CYCLE_OF_BROADER_TERMS'
   | 'CYCLE_OF_EXCEPTIONS'
@@ -26,6 +27,7 @@ export type ProblemCode =
   | 'NOTHING_TO_UNDO'
   | 'NOT_ALLOWED'
   | 'NOT_SIGNED_IN'
+  | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
   | 'SIGN_IN_REFUSED'
@@ -44,6 +46,7 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   | 'UNKNOWN_PERSON'
   | 'UNKNOWN_PROPOSAL'
+  | 'UNKNOWN_REPORT'
   | 'UNKNOWN_REVISION'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_SOURCE'

@@ -18,9 +18,9 @@ export const kindWords: Readonly<Record<ProposalKind, string>> = {
 
 /** Where it stands, as the rest of a sentence that begins with "It". */
 export const stateWords: Readonly<Record<ProposalState, string>> = {
-  DRAFT: "draft, seen by its maker alone",
-  OPEN: "open, waits for a reviewer",
-  CHANGES_ASKED_FOR: "changes are asked for",
+  DRAFT: "a draft, seen by its maker alone",
+  OPEN: "open and waits for a reviewer",
+  CHANGES_ASKED_FOR: "to be changed by its maker",
   ACCEPTED: "accepted",
   DECLINED: "declined",
   SUPERSEDED: "superseded by another",
