@@ -25,6 +25,7 @@ export type ProblemCode =
   | 'OTHER_HISTORY'
   | 'OTHER_VERSION'
   | 'PART_OF_ITSELF'
+  | 'SECOND_STEP_NEEDED'
   | 'SIGN_IN_REFUSED'
   | 'STALE_CHANGE'
   | 'STORE_CORRUPT'
