@@ -39,6 +39,7 @@ import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
 import type { Verify } from "./ports/verify.ts";
 import { openSeals } from "./proof/open-seals.ts";
+import { boundOfClaim } from "./reasoning/bound-of-claim.ts";
 import { findUnbuilt } from "./stores/mirror/find-unbuilt.ts";
 import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
 import { openMirror } from "./stores/mirror/open-mirror.ts";
@@ -87,7 +88,7 @@ export async function startServer({
   readonly verify?: Verify;
 }): Promise<RunningServer> {
   const now = () => performance.now();
-  const mirror = config.mirror ? openMirror(store, { log }) : undefined;
+  const mirror = config.mirror ? openMirror(store, { log, boundOf: boundOfClaim }) : undefined;
   const mirrored = mirror === undefined ? store : mirroredStore(store, mirror);
   const after = await newestOrClose(mirrored);
   const results = keepResults();
@@ -125,6 +126,7 @@ export async function startServer({
   const ports = {
     ...{ store: metrics.store, tables, now: () => new Date().toISOString(), newSuffix },
     ...{ weigher, results, standings, surveys, news: live.news, presence: live.presence },
+    datings: mirror,
   };
   const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(

@@ -1,5 +1,6 @@
 import type { Caller } from "../domain/people/caller.ts";
 import type { Clock } from "../ports/clock.ts";
+import type { DatingReader } from "../ports/dating-reader.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { News } from "../ports/news.ts";
 import type { Presence } from "../ports/presence.ts";
@@ -23,6 +24,8 @@ export interface Ports {
   readonly surveys: Surveys;
   readonly news: News;
   readonly presence: Presence;
+  /** Answers faster of the newest revision, where there is one. */
+  readonly datings: DatingReader | undefined;
 }
 
 /** What one request stands on: the ports, and what it has loaded so far. */

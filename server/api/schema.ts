@@ -3,6 +3,7 @@ import { createBuilder } from "./builder.ts";
 import { addAround } from "./types/around.ts";
 import { addClaim } from "./types/claim.ts";
 import { addContributing } from "./types/contributing.ts";
+import { addDatings } from "./types/datings.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addDiscussion } from "./types/discussion.ts";
 import { addExamination } from "./types/examination.ts";
@@ -53,6 +54,7 @@ export function buildSchema(): GraphQLSchema {
   const pieceInput = addPieceInput(b);
   const regionTypes = addRegion(b);
   addQuery(b, pieceInput, regionTypes);
+  addDatings(b, pieceInput);
   addInspectionPlan(b, addFieldSheet(b));
   addMutation(b, pieceInput);
   const person = addPerson(b);

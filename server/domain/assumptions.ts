@@ -23,4 +23,6 @@ export const BUDGET = {
   clashes: 10_000,
   /** Choices in dividing the parts among origins. */
   grouped: 100_000,
+  /** Terms that are come to in listing the ways to dates. */
+  datings: 2_000,
 } as const;

@@ -16,7 +16,8 @@ export type Bench = () => Promise<readonly Ratio[]>;
 
 /**
  * All times of each of these, in milliseconds. They take turns on each input, so that a slow moment of the machine falls
- * on all; the first `warmUp` rounds are not counted.
+ * on all, each time another first, as what runs before leaves the caches of the processor cold or warm; the first `warmUp`
+ * rounds are not counted.
  */
 export async function timesOf<Input, Name extends string>(
   inputs: readonly Input[],
@@ -26,8 +27,9 @@ export async function timesOf<Input, Name extends string>(
   const names = Object.keys(runs) as Name[];
   const times = new Map<Name, number[]>(names.map((name) => [name, []]));
   for (let round = 0; round < rounds + warmUp; round++)
-    for (const input of inputs)
-      for (const name of names) {
+    for (const [n, input] of inputs.entries())
+      for (const place of names.keys()) {
+        const name = names[(place + n + round) % names.length] as Name;
         const start = performance.now();
         await runs[name](input);
         if (round >= warmUp) times.get(name)?.push(performance.now() - start);

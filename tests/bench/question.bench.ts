@@ -1,17 +1,13 @@
+import type { Datings } from "#server/domain/datings.ts";
 import type { Piece } from "#server/domain/examination.ts";
 import { examinePiece } from "#server/use-cases/ask/examine-piece.ts";
+import { datingsAskFor, readDatings } from "#server/use-cases/ask/find-datings.ts";
 import { temporaryPath } from "#tests/support/temporary-store.ts";
 import { type Bench, median, medians, type Ratio } from "./measure.ts";
 import { bareRows } from "./scale/bare-rows.ts";
 import { openMirrored, piecesOf, sizes, wishesOf } from "./scale/bench-graph.ts";
 import { openBenchNeo4j } from "./scale/bench-neo4j.ts";
-import {
-  answerText,
-  askStore,
-  type DatingFinding,
-  type DatingQuestion,
-  questionOf,
-} from "./scale/dating-question.ts";
+import { answerText, type DatingFinding, type DatingQuestion, inNumbers } from "./scale/dating-question.ts";
 import { openQuestionInCypher } from "./scale/question-in-cypher.ts";
 import { openQuestionInSql } from "./scale/question-in-sql.ts";
 import { openQuestionOnArrays } from "./scale/question-on-arrays.ts";
@@ -19,11 +15,12 @@ import { openQuestionOnArrays } from "./scale/question-on-arrays.ts";
 const PIECES = 60;
 
 const CLAIMS_A_TERM = 4;
-const OURS = "a plain walk over arrays";
+const OURS = "the program, over its mirror";
 
-type Ask = (question: DatingQuestion) => Promise<readonly DatingFinding[]> | readonly DatingFinding[];
+type Answer = Datings | readonly DatingFinding[];
+type Ask = (question: DatingQuestion) => Promise<Answer> | Answer;
 
-/** All dating paths of a piece with their findings: in our way, in SQL and in Cypher, all with equal answers. */
+/** All dating paths of a piece with their findings: by the program, in SQL and in Cypher, all with equal answers. */
 export const bench: Bench = async () => {
   const ratios: Ratio[] = [];
   for (const claims of sizes("100000")) ratios.push(...(await askAt(claims)));
@@ -33,16 +30,19 @@ export const bench: Bench = async () => {
 async function askAt(claims: number): Promise<readonly Ratio[]> {
   const wishes = wishesOf(claims, CLAIMS_A_TERM);
   const pieces = piecesOf(wishes, PIECES);
-  const questions = pieces.map(questionOf);
-  const { store, mirrored, close } = await openMirrored(wishes);
+  const questions = pieces.map((piece) => datingsAskFor(piece) as DatingQuestion);
+  const { store, mirrored, mirror, close } = await openMirrored(wishes);
   const onArrays = openQuestionOnArrays(bareRows(wishes));
   const sql = openQuestionInSql(temporaryPath(), bareRows(wishes));
   const server = await openBenchNeo4j(wishes, "question");
   const cypher = server && (await openQuestionInCypher(server, () => bareRows(wishes)));
   const asks: Readonly<Record<string, Ask>> = {
-    [OURS]: onArrays,
-    "the mirror, and its claims whole": (question) => askStore(mirrored, question),
-    "the SQLite store, and its claims whole": (question) => askStore(store, question),
+    [OURS]: (question) => readDatings({ store: mirrored, datings: mirror }, question),
+    "the program, over neighbourhoods of the mirror": (question) =>
+      readDatings({ store: mirrored, datings: undefined }, question),
+    "the program, over neighbourhoods of the SQLite store": (question) =>
+      readDatings({ store, datings: undefined }, question),
+    "a plain walk over arrays": onArrays,
     ...named("SQL", sql.ask),
     ...named("Cypher", cypher?.ask ?? {}),
   };
@@ -55,7 +55,7 @@ async function askAt(claims: number): Promise<readonly Ratio[]> {
     ]);
     const cost = await medians<number, string>(
       questions.map((_, n) => n),
-      { rounds: 5, warmUp: 3 },
+      { rounds: 5, warmUp: 10 },
       {
         ...Object.fromEntries(byPiece),
         "the whole report": (n) => examinePiece({ store: mirrored }, pieces[n] as Piece),
@@ -98,7 +98,9 @@ async function compare(
   for (const [n, question] of questions.entries()) {
     const texts = new Map<string, string>();
     for (const [name, ask] of Object.entries(asks)) {
-      const findings = await ask(question);
+      const answer = await ask(question);
+      if ("isCut" in answer && answer.isCut) throw new Error(`${name} was cut at piece ${n + 1}`);
+      const findings = "features" in answer ? inNumbers(answer) : answer;
       texts.set(name, answerText(findings));
       if (name === OURS) counts.push(findings.reduce((sum, { paths }) => sum + paths.length, 0));
       if (texts.get(name) !== texts.get(OURS)) throw new Error(`${name} gives other paths of piece ${n + 1}`);

@@ -63,7 +63,7 @@ export async function openApi(
         store,
         tables: tablesOf(rows),
         now: () => "2026-02-02T00:00:00Z",
-        ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys },
+        ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys, datings: undefined },
         ...{ news: live.news, presence: live.presence },
       },
       LOCAL_CALLER,

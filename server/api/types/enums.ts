@@ -1,5 +1,6 @@
 import type { Citation, Claim, Hardness, Relation } from "../../domain/claim.ts";
 import { STRENGTHS } from "../../domain/claim.ts";
+import { DATING_LABELS } from "../../domain/datings.ts";
 import type { EditKind } from "../../domain/edit-words.ts";
 import { SEEN, SURENESS } from "../../domain/examination.ts";
 import type { LeaningRole } from "../../domain/leaning-words.ts";
@@ -70,6 +71,7 @@ export const addEnums = (b: PlainBuilder) => ({
   claimStatus: b.enumType("ClaimStatus", { values: named(STATUSES) }),
   basis: b.enumType("Basis", { values: named(BASES) }),
   partState: b.enumType("PartState", { values: named(PART_STATES) }),
+  datingLabel: b.enumType("DatingLabel", { values: named(DATING_LABELS) }),
   seen: b.enumType("Seen", { values: named(SEEN) }),
   sureness: b.enumType("Sureness", { values: named(SURENESS) }),
   editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),

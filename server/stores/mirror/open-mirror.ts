@@ -1,6 +1,7 @@
 import type { Neighbourhood, NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Written } from "../../domain/written.ts";
+import type { BoundOf, DatingReader } from "../../ports/dating-reader.ts";
 import type { Log } from "../../ports/log.ts";
 import type { Store } from "../../ports/store.ts";
 import { buildArrays, type Progress } from "./build-arrays.ts";
@@ -30,7 +31,7 @@ export interface MirrorStatus {
 }
 
 /** A copy in memory of what the newest revision is walked over, kept up with the store. */
-export interface Mirror {
+export interface Mirror extends DatingReader {
   readonly status: () => MirrorStatus;
   /** Resolves when it is built; tries again where the store fails. */
   readonly built: Promise<void>;
@@ -61,9 +62,11 @@ export interface MirrorOptions {
   readonly checkEvery: number;
   /** How many asks are compared at each. */
   readonly checkedAsks: number;
+  /** Reads the years of a claim; without it no datings are answered. */
+  readonly boundOf: BoundOf;
 }
 
-const DEFAULTS: Omit<MirrorOptions, "log"> = {
+const DEFAULTS: Omit<MirrorOptions, "log" | "boundOf"> = {
   caches: { claims: 200_000, terms: 200_000 },
   mostPatched: 20_000,
   random: Math.random,
@@ -89,7 +92,10 @@ export function openMirror(
   store: Store,
   options: Pick<MirrorOptions, "log"> & Partial<MirrorOptions>,
 ): Mirror {
-  const { log, caches, mostPatched, random, pause, checkEvery, checkedAsks } = { ...DEFAULTS, ...options };
+  const { log, caches, mostPatched, random, pause, checkEvery, checkedAsks, boundOf } = {
+    ...DEFAULTS,
+    ...options,
+  };
   let standing: Built | undefined;
   let progress: Progress | undefined;
   /** The newest revision that was heard of. */
@@ -135,7 +141,7 @@ export function openMirror(
         log({ level: "info", event: "mirror being built", revision, ...made });
       },
     });
-    const next: Built = { arrays, reader: neighbourhoodReader(arrays, store, caches) };
+    const next: Built = { arrays, reader: neighbourhoodReader(arrays, store, caches, boundOf) };
     const isUsed = await inTurn(async () => {
       await patch(next, Math.max(heardOf, standing?.arrays.revision ?? 0));
       if (isStale || isStopped) return false;
@@ -200,6 +206,19 @@ export function openMirror(
       }
     });
   };
+  /** What is read off it, unless it is not built or does not hold together. */
+  const answer = async <Answer>(
+    read: (built: Built) => Answer | Promise<Answer>,
+  ): Promise<Answer | undefined> => {
+    const now = standing;
+    if (now === undefined) return undefined;
+    try {
+      return await read(now);
+    } catch (failure) {
+      if (standing === now) giveUp("mirror not read", failure);
+      return undefined;
+    }
+  };
 
   const mirror: Mirror = {
     status: () => {
@@ -216,16 +235,11 @@ export function openMirror(
     },
     built: rebuild(),
     neighbourhood: async ({ at, ...ask }) => {
-      const now = standing;
-      if (now === undefined || (at !== undefined && at !== now.arrays.revision)) return undefined;
-      try {
-        const found = await now.reader.read(ask);
-        return at === undefined || found?.revision === at ? found : undefined;
-      } catch (failure) {
-        if (standing === now) giveUp("mirror not read", failure);
-        return undefined;
-      }
+      if (at !== undefined && at !== standing?.arrays.revision) return undefined;
+      const found = await answer(({ reader }) => reader.read(ask));
+      return at === undefined || found?.revision === at ? found : undefined;
     },
+    datings: (ask) => answer(({ reader }) => reader.datings(ask)),
     reach,
     follow: async ({ revision, restored }) => {
       if (restored) void rebuild({ atOnceFromStore: true });

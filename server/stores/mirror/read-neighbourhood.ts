@@ -1,11 +1,14 @@
 import type { Claim } from "../../domain/claim.ts";
 import { compareIds, compareText } from "../../domain/compare.ts";
+import type { Datings, DatingsAsk } from "../../domain/datings.ts";
 import type { TermId } from "../../domain/ids.ts";
 import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood, NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import type { Term } from "../../domain/term.ts";
+import type { BoundOf } from "../../ports/dating-reader.ts";
 import type { Store } from "../../ports/store.ts";
 import { type BodyReader, bodyReader } from "./body-reader.ts";
+import { datingsReader } from "./read-datings.ts";
 import { termCollector } from "./term-collector.ts";
 import { numberedAsk, walker } from "./walk.ts";
 import type { WalkArrays } from "./walk-arrays.ts";
@@ -27,6 +30,8 @@ export interface CacheLimits {
 export interface NeighbourhoodReader {
   /** At the revision of the arrays. Undefined where they were patched again and again while the store was asked. */
   read(ask: Omit<NeighbourhoodAsk, "at">): Promise<Neighbourhood | undefined>;
+  /** The same for all ways to dates; undefined too where nobody said how to read these. */
+  datings(ask: DatingsAsk): Datings | Promise<Datings | undefined> | undefined;
   /** Forgets the bodies that a change touched, before or after the arrays are patched by it. */
   forget(edits: WalkEdits): void;
 }
@@ -40,6 +45,7 @@ export function neighbourhoodReader(
   arrays: WalkArrays,
   store: Pick<Store, "claims" | "terms">,
   limits: CacheLimits,
+  boundOf?: BoundOf,
 ): NeighbourhoodReader {
   const walk = walker(arrays);
   const collect = termCollector(arrays);
@@ -93,6 +99,7 @@ export function neighbourhoodReader(
     };
   };
 
+  const datings = boundOf && datingsReader(arrays, claims, boundOf);
   return {
     read: async (ask) => {
       for (let tries = 0; tries < TRIES; tries++) {
@@ -101,14 +108,17 @@ export function neighbourhoodReader(
       }
       return undefined;
     },
+    datings: (ask) => datings?.read(ask),
     forget: (edits) => {
       for (const claim of edits.claims) forgetIn(claims, arrays.claims.find(claim));
+      for (const { subject } of [...edits.dropped, ...edits.added])
+        if (datings !== undefined && subject !== undefined) forgetIn(datings, arrays.terms.find(subject));
       for (const { term } of edits.terms) forgetIn(terms, arrays.terms.find(term));
     },
   };
 }
 
-const forgetIn = (reader: BodyReader<unknown>, number: number): void => {
+const forgetIn = (reader: Pick<BodyReader<unknown>, "forget">, number: number): void => {
   if (number >= 0) reader.forget(number);
 };
 

@@ -9,8 +9,9 @@ import { printGraph, printPieces } from "#server/generator/print-graph.ts";
 import { worldOf } from "#server/generator/world.ts";
 import { writeGraph } from "#server/generator/write-graph.ts";
 import type { Store } from "#server/ports/store.ts";
+import { boundOfClaim } from "#server/reasoning/bound-of-claim.ts";
 import { mirroredStore } from "#server/stores/mirror/mirrored-store.ts";
-import { openMirror } from "#server/stores/mirror/open-mirror.ts";
+import { type Mirror, openMirror } from "#server/stores/mirror/open-mirror.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 
@@ -64,11 +65,11 @@ export async function openMirrored(wishes: Wishes): Promise<Mirrored> {
   const store = answered(await openSqliteStore(path, { readOnly: true }));
   const mirror = openMirror(store, {
     log: (line) => console.log(`  ${JSON.stringify(line)}`),
-    checkEvery: 0,
+    ...{ checkEvery: 0, boundOf: boundOfClaim },
   });
   await mirror.built;
   return {
-    ...{ store, mirrored: mirroredStore(store, mirror) },
+    ...{ store, mirror, mirrored: mirroredStore(store, mirror) },
     close: async () => {
       await mirror.stop();
       await store.close();
@@ -78,6 +79,7 @@ export async function openMirrored(wishes: Wishes): Promise<Mirrored> {
 
 export interface Mirrored {
   readonly store: Store;
+  readonly mirror: Mirror;
   readonly mirrored: Store;
   close(): Promise<void>;
 }

@@ -328,6 +328,33 @@ export type DatesBeside = {
   readonly there: Claim;
 };
 
+export type DatingLabel =
+  | 'CONSISTENT'
+  | 'CONTRADICTORY'
+  | 'SILENT';
+
+export type DatingPath = {
+  readonly __typename?: 'DatingPath';
+  /** The claim that bounds the years at its end. */
+  readonly dated: Scalars['ID']['output'];
+  /** If this claim holds, the claimed years are impossible. */
+  readonly isOut: Scalars['Boolean']['output'];
+  /** The requirements that are followed, the first of the feature itself. */
+  readonly via: ReadonlyArray<Scalars['ID']['output']>;
+};
+
+/** Every single way from what was seen to a date, before exceptions and nearer claims are weighed. */
+export type Datings = {
+  readonly __typename?: 'Datings';
+  /** What was seen, each feature once. */
+  readonly features: ReadonlyArray<FeatureDatings>;
+  /** There are too many ways to list them all. */
+  readonly isCut: Scalars['Boolean']['output'];
+  readonly revision: Scalars['Int']['output'];
+};
+
+export type DatingsResult = Datings | Refused;
+
 /** One thing that is not as it was, in words. */
 export type Difference = {
   readonly __typename?: 'Difference';
@@ -532,6 +559,15 @@ export type Examined = {
   /** Every term the report names. */
   readonly terms: ReadonlyArray<Term>;
   readonly words: ReportWords;
+};
+
+export type FeatureDatings = {
+  readonly __typename?: 'FeatureDatings';
+  readonly feature: Scalars['ID']['output'];
+  /** Whether some way leaves the claimed years no room, none does, or there is none. */
+  readonly label: DatingLabel;
+  /** By the ids of the claims along them; where a way ends, before what leads on. */
+  readonly paths: ReadonlyArray<DatingPath>;
 };
 
 export type FeaturesOnPart = {
@@ -1302,6 +1338,8 @@ export type Query = {
   readonly claims: ClaimConnection;
   /** What is said of a proposal or a dispute, oldest first; nothing of what is not shown to whoever asks. */
   readonly comments: CommentConnection;
+  /** Every way from what was seen on a piece to what dates it. */
+  readonly datings: DatingsResult;
   /** What is looked for in the newest revision, in the order it is read. */
   readonly disagreementRules: ReadonlyArray<DisagreementRule>;
   /** What one rule finds in the newest revision, or all of them; the farthest apart first. */
@@ -1383,6 +1421,12 @@ export type QueryCommentsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first?: Scalars['Int']['input'];
   on: Scalars['ID']['input'];
+};
+
+
+export type QueryDatingsArgs = {
+  piece: PieceInput;
+  revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 
