@@ -12,6 +12,7 @@ import { writeGraph } from "./generator/write-graph.ts";
 import { openStore, printPlace } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
+import { showUsage } from "./show-usage.ts";
 
 const USAGE = `npm run generate -- --claims 1000000 --out file.jsonl      a made-up graph as JSON Lines (file.jsonl.zst: compressed)
 npm run generate -- --claims 1000000                       the same into the empty store of the settings (SCRIBELINE_DATA or SCRIBELINE_STORE)
@@ -24,15 +25,22 @@ type Asked = Wishes & { readonly examinations: number; readonly out: string | un
 
 function readWishes(): Asked | Problem | undefined {
   const text = { type: "string" } as const;
-  let values: Record<string, string | undefined>;
+  let values: Record<string, string | boolean | undefined>;
   try {
     ({ values } = parseArgs({
-      options: { claims: text, "claims-a-term": text, seed: text, examinations: text, out: text },
+      options: {
+        claims: text,
+        "claims-a-term": text,
+        seed: text,
+        examinations: text,
+        out: text,
+        help: { type: "boolean" },
+      },
     }));
   } catch (error) {
     return problem("WRONG_FORMAT", error instanceof Error ? error.message : String(error));
   }
-  if (values["claims"] === undefined) return undefined;
+  if (values["help"] || values["claims"] === undefined) return undefined;
   const numbers = {
     claims: Number(values["claims"]),
     claimsATerm: Number(values["claims-a-term"] ?? "4"),
@@ -47,7 +55,7 @@ function readWishes(): Asked | Problem | undefined {
     return problem("WRONG_FORMAT", "--claims-a-term has to be from 0.5 to 100.", ["claims-a-term"]);
   if (!isWhole(numbers.seed, 0, 2 ** 32 - 1) || !isWhole(numbers.examinations, 0, 1_000_000))
     return problem("WRONG_FORMAT", "--seed and --examinations have to be whole numbers.", ["seed"]);
-  return { ...numbers, out: values["out"] };
+  return { ...numbers, out: values["out"] as string | undefined };
 }
 
 /** Writes beside the file first, so that what stands under its name is always whole. */
@@ -97,10 +105,10 @@ async function generateToStore(wishes: Asked): Promise<void> {
   }
 }
 
-/** Makes a large graph up, to a file or into a store. Exit status: 0, or 2 for a refusal. */
+/** Makes a large graph up, to a file or into a store. Exit status: 0, or 2 for a refusal or without a number of claims. */
 async function main(): Promise<void> {
   const wishes = readWishes();
-  if (wishes === undefined) return void process.stderr.write(USAGE);
+  if (wishes === undefined) return showUsage(USAGE);
   if (isProblem(wishes)) return refuse(wishes);
   if (wishes.out === undefined) await generateToStore(wishes);
   else await generateToFile(wishes, wishes.out);

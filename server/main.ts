@@ -100,7 +100,7 @@ export async function startServer({
   const follower = followWrites(store, listeners, { after, every: config.followEvery, log });
   const own = followOwnWrites(mirrored, follower, OWN_WRITES_WAIT);
   const metrics = openMetrics(
-    { store: own.store, weigher: openWeigher() },
+    { store: own.store, weigher: openWeigher({ log }) },
     { version: packageJson.version, node: process.version, store: store.name },
     operationNames(config.webFolder),
     now,

@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads";
 import type { WeighingJob } from "../domain/weighing/job.ts";
 import type { Weighing } from "../domain/weighing/weighing.ts";
+import type { Log } from "../ports/log.ts";
 import type { Weigher } from "../ports/weigher.ts";
 import { unweighed, type Weighed, withStage } from "../reasoning/weigh.ts";
 
@@ -17,15 +18,28 @@ interface Waiting {
   readonly leave: () => void;
 }
 
+export interface WeigherOptions {
+  readonly log: Log;
+  /** Worker threads. */
+  readonly count?: number;
+  /** Milliseconds that a job may take. */
+  readonly longest?: number;
+}
+
 const LONGEST = 20_000;
+/** Kind and place of a defect; its message may hold what was asked for. */
+const whereOf = (failure: unknown): string =>
+  failure instanceof Error
+    ? (failure.stack ?? failure.name).replace(failure.message, "").trim()
+    : typeof failure;
 /** Jobs that may wait; more are answered as stopped at once. */
 const MOST_WAITING = 64;
 
 /**
- * Opens a weigher of `count` worker threads. A worker that is stopped, dies, or takes longer than `longest` milliseconds is replaced by
- * a fresh one, and its job is answered with the stages that were through.
+ * Opens a weigher of worker threads. A worker that is stopped, dies, or takes too long is replaced by a fresh one, and its job is
+ * answered with the stages that were through. What it died of is logged, and that it took too long.
  */
-export function openWeigher(count = 2, longest = LONGEST): Weigher {
+export function openWeigher({ log, count = 2, longest = LONGEST }: WeigherOptions): Weigher {
   const idle: Worker[] = [];
   const running = new Set<Worker>();
   const queue: Waiting[] = [];
@@ -60,7 +74,7 @@ export function openWeigher(count = 2, longest = LONGEST): Weigher {
       clearTimeout(timer);
       stop?.removeEventListener("abort", kill);
       // One by one: all at once would take away the worker's own as well, and it would never be heard of again.
-      worker.off("message", take).off("error", kill).off("exit", kill);
+      worker.off("message", take).off("error", fail).off("exit", kill);
       running.delete(worker);
       if (keep && !closed) idle.push(worker);
       else void worker.terminate();
@@ -68,7 +82,14 @@ export function openWeigher(count = 2, longest = LONGEST): Weigher {
       next();
     };
     const kill = (): void => end(false);
-    const timer = setTimeout(kill, longest);
+    const fail = (failure: unknown): void => {
+      log({ level: "error", event: "weighing failed", error: whereOf(failure) });
+      kill();
+    };
+    const timer = setTimeout(() => {
+      log({ level: "warn", event: "weighing took too long", milliseconds: longest });
+      kill();
+    }, longest);
     stop?.addEventListener("abort", kill, { once: true });
     const take = (sent: Sent): void => {
       if (sent.ticket !== ticket) return;
@@ -76,7 +97,7 @@ export function openWeigher(count = 2, longest = LONGEST): Weigher {
       else end(true);
     };
     worker.on("message", take);
-    worker.once("error", kill);
+    worker.once("error", fail);
     worker.once("exit", kill);
     worker.postMessage({ ticket, job });
   }

@@ -3,6 +3,7 @@ import { frozenCopy } from "../../domain/frozen-copy.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
+import { keepChanges } from "../../ports/keep-changes.ts";
 import type { Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
 import { findCards, listCards } from "./cards.ts";
@@ -39,8 +40,9 @@ export async function openNeo4jStore(
 function storeIn(database: Database, readOnly: boolean): Store {
   const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
     newestRevision: () => newestRevision(database.read),
-    changeAt: async (revision) =>
-      (await findRevision(database.read, revision)) && readChange(database, revision),
+    changeAt: keepChanges(
+      async (revision) => (await findRevision(database.read, revision)) && readChange(database, revision),
+    ),
     allTerms: (filter, at) => sliceThings<Term>(database, "term", wantedTerms(filter), at),
     allClaims: (filter, at) => sliceThings<Claim>(database, "claim", wantedClaims(filter), at),
   };

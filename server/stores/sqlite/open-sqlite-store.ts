@@ -11,6 +11,7 @@ import { type ExaminationWrite, nextVersion } from "../../domain/next-version.ts
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
+import { keepChanges } from "../../ports/keep-changes.ts";
 import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
 import { findCard, findCards, listCards } from "./cards.ts";
@@ -86,7 +87,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
 
   const graph: Pick<Store, "newestRevision" | "changeAt" | "allTerms" | "allClaims"> = {
     newestRevision: () => read(() => newestRevision(database)),
-    changeAt: (revision) => read(() => readChange(database, revision)),
+    changeAt: keepChanges((revision) => read(() => readChange(database, revision))),
     allTerms: (filter, at) => sliceThings<Term>(database, "term", termConditions(filter), at),
     allClaims: (filter, at) => sliceThings<Claim>(database, "claim", claimConditions(filter), at),
   };

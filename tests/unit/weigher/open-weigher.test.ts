@@ -3,6 +3,7 @@ import type { Worker } from "node:worker_threads";
 import { afterEach, describe, expect, it } from "vitest";
 import type { WeighingJob } from "#server/domain/weighing/job.ts";
 import type { Stage, Weighing } from "#server/domain/weighing/weighing.ts";
+import type { Log } from "#server/ports/log.ts";
 import type { Weigher } from "#server/ports/weigher.ts";
 import { weigh } from "#server/reasoning/weigh.ts";
 import { openWeigher } from "#server/weigher/open-weigher.ts";
@@ -13,6 +14,8 @@ import { jobOf } from "#tests/support/weigh-sketch.ts";
 const STAGES: readonly Stage[] = ["dates", "weights", "sensitivity", "rivals"];
 
 let weigher: Weigher | undefined;
+const logged: Parameters<Log>[0][] = [];
+const log: Log = (line) => logged.push(line);
 /** Workers that were started since. */
 const started: Worker[] = [];
 const note = (worker: Worker) => started.push(worker);
@@ -20,6 +23,7 @@ process.on("worker", note);
 afterEach(async () => {
   await weigher?.close();
   started.length = 0;
+  logged.length = 0;
 });
 
 /** A job on a piece of many parts; the more of them the longer it takes. */
@@ -53,7 +57,7 @@ function expectPartOf(found: Weighing, whole: Weighing): void {
 
 describe("the weigher of worker threads", () => {
   it("gives one worker job after job, and each the answer that it has in this thread", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const job = aJob();
     const wanted = weigh(job);
     for (let n = 0; n < 3; n++) expect(await weigher.weigh(job)).toEqual(wanted);
@@ -62,14 +66,14 @@ describe("the weigher of worker threads", () => {
   });
 
   it("answers a job that is stopped before it began with all that is missing", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const found = await weigher.weigh(aJob(), AbortSignal.abort());
     expect(missing(found)).toEqual(STAGES);
     expect(started).toHaveLength(0);
   });
 
   it("answers a job that is stopped half-way with what was through, names the rest, and goes on with the next", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const job = aJob(60);
     const whole = weigh(job);
     const lengths: number[] = [];
@@ -84,7 +88,7 @@ describe("the weigher of worker threads", () => {
   });
 
   it("answers a job that is stopped while it waits at once", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const job = aJob(60);
     const first = weigher.weigh(job);
     const stop = new AbortController();
@@ -96,7 +100,7 @@ describe("the weigher of worker threads", () => {
   });
 
   it("answers a job whose worker is killed, and gives the next a fresh one", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const job = aJob(60);
     const underWay = weigher.weigh(job);
     await setImmediate();
@@ -107,7 +111,7 @@ describe("the weigher of worker threads", () => {
   });
 
   it("gives no job to a worker that was killed while it had none", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     await weigher.weigh(aJob());
     await started[0]?.terminate();
     expect(missing(await weigher.weigh(aJob()))).toEqual([]);
@@ -115,19 +119,23 @@ describe("the weigher of worker threads", () => {
   });
 
   it("answers a job that brings its worker down with what is missing, and goes on", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const [fatal, after] = await Promise.all([weigher.weigh(aFatalJob()), weigher.weigh(aJob())]);
     expect(missing(fatal)).toEqual(STAGES);
     expect(missing(after)).toEqual([]);
+    expect(logged).toMatchObject([{ level: "error", event: "weighing failed" }]);
+    expect(logged[0]?.["error"]).toMatch(/^Error[\s\S]*claim-years/);
+    expect(logged[0]?.["error"]).not.toContain("no date");
   });
 
   it("answers a job that takes too long with what was through", async () => {
-    weigher = openWeigher(1, 1);
+    weigher = openWeigher({ log, count: 1, longest: 1 });
     expectPartOf(await weigher.weigh(aJob(60)), weigh(aJob(60)));
+    expect(logged).toMatchObject([{ level: "warn", event: "weighing took too long", milliseconds: 1 }]);
   });
 
   it("answers each of a hundred jobs: in turn as many as may wait, and the rest at once as stopped", async () => {
-    weigher = openWeigher(2);
+    weigher = openWeigher({ log, count: 2 });
     const job = aJob(1, ["dates"]);
     const jobs = Array.from({ length: 100 }, () => weigher?.weigh(job) as Promise<Weighing>);
     const answers = await Promise.all(jobs);
@@ -140,7 +148,7 @@ describe("the weigher of worker threads", () => {
   });
 
   it("answers what runs and what waits when it is closed, and every job after", async () => {
-    weigher = openWeigher(1);
+    weigher = openWeigher({ log, count: 1 });
     const job = aJob(60);
     const underWay = [weigher.weigh(job), weigher.weigh(job), weigher.weigh(job)];
     await weigher.close();
