@@ -18,18 +18,17 @@ export function checkCitations(citations: unknown, path: Problem["path"]): reado
   return list.flatMap((citation, i) => checkCitation(citation, [...path, i]));
 }
 
+const FIELDS = ["basis", "source", "locator", "note"];
+
 function checkCitation(citation: unknown, path: Problem["path"]): readonly Problem[] {
   if (!isDraft(citation) || !BASES.some((basis) => basis === citation["basis"]))
     return [wrong("The basis of a citation", BASES.join(", or "), [...path, "basis"])];
-  return [
-    ...unknownFields(citation, ["basis", "source", "locator", "note"], "a citation", path),
-    ...(citation["basis"] === "published"
-      ? checkPublished(citation, path)
-      : checkUnpublished(citation, path)),
-    ...(citation["note"] === undefined || typeof citation["note"] === "string"
-      ? []
-      : [wrong("The note of a citation", "a text, or left out", [...path, "note"])]),
-  ];
+  const isPublished = citation["basis"] === "published";
+  const problems: Problem[] = [...unknownFields(citation, FIELDS, "a citation", path)];
+  problems.push(...(isPublished ? checkPublished(citation, path) : checkUnpublished(citation, path)));
+  if (citation["note"] !== undefined && typeof citation["note"] !== "string")
+    problems.push(wrong("The note of a citation", "a text, or left out", [...path, "note"]));
+  return problems;
 }
 
 /** A source beside another basis would lend the claim more than was read. */

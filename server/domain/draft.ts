@@ -19,6 +19,8 @@ export const listOf = (value: unknown): readonly unknown[] | undefined =>
 export const wrong = (what: string, wanted: string, path: Problem["path"]): Problem =>
   problem("WRONG_FORMAT", `${what} must be ${wanted}.`, path);
 
+const NONE: readonly Problem[] = [];
+
 /** A problem for each field that is not among the known ones: a misspelt field would be lost in silence. */
 export function unknownFields(
   draft: Draft,
@@ -26,8 +28,11 @@ export function unknownFields(
   of: string,
   path: Problem["path"] = [],
 ): readonly Problem[] {
-  return Object.keys(draft)
-    .filter((field) => !known.includes(field) && draft[field] !== undefined)
+  const isUnknown = (field: string): boolean => !known.includes(field) && draft[field] !== undefined;
+  const fields = Object.keys(draft);
+  if (!fields.some(isUnknown)) return NONE;
+  return fields
+    .filter(isUnknown)
     .map((field) =>
       problem("WRONG_FORMAT", `There is no field ${field} in ${of}; use ${known.join(", ")}.`, [
         ...path,

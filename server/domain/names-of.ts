@@ -20,106 +20,113 @@ export interface Name {
 const THINGS = TERM_KINDS.filter((kind) => kind !== "region" && kind !== "part");
 const WITHOUT_MAKERS = THINGS.filter((kind) => kind !== "maker");
 
-/** Every place where a thing names another: [G3] and [G4] of docs/spec/2-graph.md. */
+/**
+ * Every place where a thing names another: [G3] and [G4] of docs/spec/2-graph.md. A large change asks this of millions of
+ * things: the names are put into one list, and what is the same for all is made once.
+ */
 export function namesOf({ kind, thing }: Standing): readonly Name[] {
-  if (kind === "term") return namesOfTerm(thing);
-  return kind === "claim" ? namesOfClaim(thing) : namesOfSource(thing);
+  const names: Name[] = [];
+  if (kind === "term") nameTerm(names, thing);
+  else if (kind === "claim") nameClaim(names, thing);
+  else nameSource(names, thing);
+  return names;
 }
 
-function namesOfTerm(term: Term): readonly Name[] {
-  return [
-    ...optional("the broader term", term.broader, ["broader"], [term.kind]),
-    ...(term.parts ?? []).map((part, i) => name("a kind of part", part, ["parts", i], ["part"])),
-    ...(term.looking?.mistakenFor ?? []).flatMap((alike, i) =>
-      optional("what it is mistaken for", alike.term, ["looking", "mistakenFor", i, "term"], THINGS),
-    ),
-  ];
+const OF_KIND = Object.fromEntries(TERM_KINDS.map((kind) => [kind, [kind]])) as unknown as Readonly<
+  Record<TermKind, readonly TermKind[]>
+>;
+const WITHOUT_PARTS = TERM_KINDS.filter((kind) => kind !== "part");
+const NO_KIND: readonly TermKind[] = [];
+const PATHS = {
+  ...{ broader: ["broader"], subject: ["subject"], object: ["object"], of: ["of"], condition: ["condition"] },
+  ...{ from: ["from"], to: ["to"], pieceForm: ["piece", "form"], pieceRegion: ["piece", "region"] },
+  ...{ region: ["scope", "region"], form: ["scope", "form"], part: ["scope", "part"] },
+} as const;
+
+function nameTerm(names: Name[], { broader, kind, parts, looking }: Term): void {
+  put(names, "the broader term", broader, PATHS.broader, OF_KIND[kind]);
+  parts?.forEach((part, i) => {
+    put(names, "a kind of part", part, ["parts", i], OF_KIND.part);
+  });
+  looking?.mistakenFor?.forEach((alike, i) => {
+    put(names, "what it is mistaken for", alike.term, ["looking", "mistakenFor", i, "term"], THINGS);
+  });
 }
 
-function namesOfClaim(claim: Claim): readonly Name[] {
-  const subjects = claim.relation === "active" ? (["maker"] as const) : subjectsOf(claim);
-  return [
-    ...("subject" in claim ? [name("the subject", claim.subject, ["subject"], subjects)] : []),
-    ...("scope" in claim
-      ? [
-          ...optional("the region of the scope", claim.scope.region, ["scope", "region"], ["region"]),
-          ...optional("the form of the scope", claim.scope.form, ["scope", "form"], ["form"]),
-          ...optional("the kind of part of the scope", claim.scope.part, ["scope", "part"], ["part"]),
-        ]
-      : []),
-    ...namesOfRelation(claim),
-    ...claim.citations.flatMap((citation, i): readonly Name[] =>
-      citation.basis === "published"
-        ? [
-            {
-              kind: "source",
-              id: citation.source,
-              path: ["citations", i, "source"],
-              as: "the source",
-              kinds: [],
-            },
-          ]
-        : [],
-    ),
-  ];
+function nameClaim(names: Name[], claim: Claim): void {
+  if ("subject" in claim) put(names, "the subject", claim.subject, PATHS.subject, subjectsOf(claim));
+  if ("scope" in claim) {
+    const { region, form, part } = claim.scope;
+    put(names, "the region of the scope", region, PATHS.region, OF_KIND.region);
+    put(names, "the form of the scope", form, PATHS.form, OF_KIND.form);
+    put(names, "the kind of part of the scope", part, PATHS.part, OF_KIND.part);
+  }
+  nameRelation(names, claim);
+  for (let i = 0; i < claim.citations.length; i++) {
+    const citation = claim.citations[i];
+    if (citation?.basis !== "published") continue;
+    const path = ["citations", i, "source"];
+    names.push({ kind: "source", id: citation.source, path, as: "the source", kinds: NO_KIND });
+  }
 }
 
 function subjectsOf({ relation }: Claim): readonly TermKind[] {
+  if (relation === "active") return OF_KIND.maker;
   if (relation === "current") return WITHOUT_MAKERS;
   return relation === "indicates" ? OBSERVED_KINDS : THINGS;
 }
 
-function namesOfRelation(claim: Claim): readonly Name[] {
+function nameRelation(names: Name[], claim: Claim): void {
   switch (claim.relation) {
     case "requires":
-      return claim.ways.flatMap((way, i) =>
-        way.map((term, j) => name("a term of a way", term, ["ways", i, j], THINGS)),
-      );
+      claim.ways.forEach((way, i) => {
+        way.forEach((term, j) => {
+          put(names, "a term of a way", term, ["ways", i, j], THINGS);
+        });
+      });
+      break;
     case "typical of":
-      return [
-        name(
-          "the object",
-          claim.object,
-          ["object"],
-          TERM_KINDS.filter((kind) => kind !== "part"),
-        ),
-      ];
+      put(names, "the object", claim.object, PATHS.object, WITHOUT_PARTS);
+      break;
     case "confined to":
-      return claim.regions.map((region, i) => name("a region", region, ["regions", i], ["region"]));
+      claim.regions.forEach((region, i) => {
+        put(names, "a region", region, ["regions", i], OF_KIND.region);
+      });
+      break;
     case "spread to":
-      return [
-        name("the region it spreads from", claim.from, ["from"], ["region"]),
-        name("the region it spreads to", claim.to, ["to"], ["region"]),
-      ];
-    case "void when":
-      return [
-        { kind: "claim", id: claim.of, path: ["of"], as: "the claim it is an exception of", kinds: [] },
-        name("the condition", claim.condition, ["condition"], OBSERVED_KINDS),
-      ];
-    default:
-      return [];
+      put(names, "the region it spreads from", claim.from, PATHS.from, OF_KIND.region);
+      put(names, "the region it spreads to", claim.to, PATHS.to, OF_KIND.region);
+      break;
+    case "void when": {
+      const { of: id, condition } = claim;
+      names.push({
+        kind: "claim",
+        id,
+        path: PATHS.of,
+        as: "the claim it is an exception of",
+        kinds: NO_KIND,
+      });
+      put(names, "the condition", condition, PATHS.condition, OBSERVED_KINDS);
+    }
   }
 }
 
-function namesOfSource({ piece }: Source): readonly Name[] {
-  if (piece === undefined) return [];
-  return [
-    name("the form of the piece", piece.form, ["piece", "form"], ["form"]),
-    name("the region of the piece", piece.region, ["piece", "region"], ["region"]),
-    ...piece.features.flatMap(({ feature, part }, i) => [
-      name("a feature of the piece", feature, ["piece", "features", i, "feature"], OBSERVED_KINDS),
-      ...optional("the kind of part", part, ["piece", "features", i, "part"], ["part"]),
-    ]),
-  ];
+function nameSource(names: Name[], { piece }: Source): void {
+  if (piece === undefined) return;
+  put(names, "the form of the piece", piece.form, PATHS.pieceForm, OF_KIND.form);
+  put(names, "the region of the piece", piece.region, PATHS.pieceRegion, OF_KIND.region);
+  piece.features.forEach(({ feature, part }, i) => {
+    put(names, "a feature of the piece", feature, ["piece", "features", i, "feature"], OBSERVED_KINDS);
+    put(names, "the kind of part", part, ["piece", "features", i, "part"], OF_KIND.part);
+  });
 }
 
-const name = (as: string, id: string, path: Problem["path"], kinds: readonly TermKind[]): Name => ({
-  ...{ kind: "term", id, path, as, kinds },
-});
-
-const optional = (
+function put(
+  names: Name[],
   as: string,
   id: string | undefined,
-  path: Problem["path"],
+  path: Name["path"],
   kinds: readonly TermKind[],
-): readonly Name[] => (id === undefined ? [] : [name(as, id, path, kinds)]);
+): void {
+  if (id !== undefined) names.push({ kind: "term", id, path, as, kinds });
+}

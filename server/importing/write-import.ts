@@ -1,7 +1,7 @@
 import { isInOrder } from "../domain/canonical-json.ts";
 import type { Change, Edit } from "../domain/change.ts";
 import { deepFreeze } from "../domain/deep-freeze.ts";
-import { frozenCopy } from "../domain/frozen-copy.ts";
+import { frozenCopy, keepFrozen } from "../domain/frozen-copy.ts";
 import { isProblem, type Problem } from "../domain/problem.ts";
 import type { Progress } from "../ports/progress.ts";
 import type { Store } from "../ports/store.ts";
@@ -93,11 +93,12 @@ async function changeOf(
 ): Promise<Change> {
   const replacing = batch.filter(({ line }) => index.stateAt(line) === "other");
   const standing = await readStanding(store, replacing);
-  return Object.freeze(
+  return keepFrozen(
     batch.map(({ kind, thing }): Edit => {
       const after = isInOrder(thing) ? deepFreeze(thing) : frozenCopy(thing);
       const before = standing.get(thing.id);
-      return Object.freeze(before === undefined ? { after, kind } : { after, before, kind }) as Edit;
+      const edit = before === undefined ? { after, kind } : { after, before: frozenCopy(before), kind };
+      return Object.freeze(edit) as Edit;
     }),
   );
 }

@@ -5,7 +5,8 @@ import { compareText } from "../../domain/compare.ts";
 import type { Standing } from "../../domain/graph-view.ts";
 import { namesOf } from "../../domain/names-of.ts";
 import type { Revision } from "../../domain/revision.ts";
-import type { Database, Value } from "./database.ts";
+import type { Database } from "./database.ts";
+import { FORMS, insertRows, NAMING, ROW_FORMS, type Row, type RowForm } from "./insert-rows.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { keepTally } from "./tally.ts";
 
@@ -25,87 +26,62 @@ export function writeRevision(
     [number, at, by, message, content, previous, hash, texts.change],
   );
   for (const { kind, before } of change) if (before) endRow(database, kind, before.id, number);
-  const rows = rowsOf(database, change, texts, number);
-  for (const [table, values] of rows) {
-    const insert = INSERTS[table];
-    for (const row of values) database.put(insert, row);
-  }
+  const rows = rowsOf(database, change, texts);
+  for (const [form, some] of rows) insertRows(database, form, some, number);
   keepTally(database, number, change);
 }
 
-const insertInto = (table: string, columns: string): string =>
-  `INSERT INTO ${table} (${columns}) VALUES (${columns.replaceAll(/\w+/g, "?")})`;
-/** The tables in the order in which they are filled. */
-const INSERTS = {
-  term: insertInto("term", "row, id, since, until, kind, broader, body"),
-  claim: insertInto("claim", "row, id, since, until, relation, subject, body"),
-  source: insertInto("source", "row, id, since, until, body"),
-  statement: insertInto("statement", "subject, row, claim, since, until"),
-  lead: insertInto("lead", "subject, target, row, region, since, until"),
-  exception: insertInto("exception", "of, row, claim, accepted, since, until"),
-  naming: insertInto("naming", "kind, named, by, row, since"),
-} as const;
-type Table = keyof typeof INSERTS;
-type Row = readonly Value[];
-type Rows = Record<Table, Row[]>;
-
-/** All that a change adds, table by table. */
-function rowsOf(
-  database: Database,
-  change: Change,
-  texts: ChangeTexts,
-  since: number,
-): readonly (readonly [Table, readonly Row[]])[] {
+/** All that a change adds, by where it goes. */
+function rowsOf(database: Database, change: Change, texts: ChangeTexts): ReadonlyMap<RowForm, Row[]> {
   const next = {
     term: nextRow(database, "term"),
     claim: nextRow(database, "claim"),
     source: nextRow(database, "source"),
   };
-  const rows: Rows = { term: [], claim: [], source: [], statement: [], lead: [], exception: [], naming: [] };
+  const rows = new Map<RowForm, Row[]>(ROW_FORMS.map((form) => [form, []]));
+  const add = (form: RowForm, row: Row): void => void rows.get(form)?.push(row);
   for (const [at, edit] of change.entries()) {
     if (!edit.after) continue;
     const row = next[edit.kind]++;
     const standing = { kind: edit.kind, thing: edit.after } as Standing;
-    addOwn(rows, standing, [row, edit.after.id, since, STILL_STANDS], texts.after[at] ?? "");
-    addNames(rows, standing, row, since);
+    addOwn(add, standing, row, texts.after[at] ?? "");
+    for (const { kind, id } of namesOf(standing)) add(NAMING[kind][edit.kind], [id, row]);
   }
-  for (const table of ["statement", "lead", "exception", "naming"] as const) rows[table].sort(byColumns);
-  return Object.entries(rows) as unknown as readonly (readonly [Table, readonly Row[]])[];
+  for (const [form, some] of rows) if (form.isClustered) rows.set(form, inOrder(some));
+  return rows;
 }
 
 const nextRow = (database: Database, kind: Edit["kind"]): number =>
   (database.get<{ last: number | null }>(`SELECT max(row) AS last FROM ${kind}`)?.last ?? 0) + 1;
 
-/** The rows that a thing itself is; `life` is row, id, since and until. */
-function addOwn(rows: Rows, { kind, thing }: Standing, life: Row, body: string): void {
-  if (kind === "source") rows.source.push([...life, body]);
-  else if (kind === "term") rows.term.push([...life, thing.kind, thing.broader ?? null, body]);
+type Add = (form: RowForm, row: Row) => void;
+
+/** The rows that a thing itself is. */
+function addOwn(add: Add, { kind, thing }: Standing, row: number, body: string): void {
+  if (kind === "source") add(FORMS.source, [row, thing.id, body]);
+  else if (kind === "term") add(FORMS.term, [row, thing.id, thing.kind, thing.broader ?? null, body]);
   else {
-    rows.claim.push([...life, thing.relation, "subject" in thing ? thing.subject : null, body]);
-    addRoles(rows, thing, life);
+    add(FORMS.claim, [row, thing.id, thing.relation, "subject" in thing ? thing.subject : null, body]);
+    addRoles(add, thing, row);
   }
 }
 
 /** The rows by which the neighbourhood finds a claim. */
-function addRoles(rows: Rows, claim: Claim, [row = null, , since = null, until = null]: Row): void {
+function addRoles(add: Add, claim: Claim, row: number): void {
   const accepted = claim.status === "accepted";
-  if (claim.relation === "void when")
-    rows.exception.push([claim.of, row, claim.id, Number(accepted), since, until]);
+  if (claim.relation === "void when") add(FORMS.exception, [claim.of, row, claim.id, Number(accepted)]);
   else if (accepted) {
-    rows.statement.push([claim.subject, row, claim.id, since, until]);
+    add(FORMS.statement, [claim.subject, row, claim.id]);
     if (claim.relation === "requires")
       for (const target of new Set(claim.ways.flat()))
-        rows.lead.push([claim.subject, target, row, claim.scope.region ?? null, since, until]);
+        add(FORMS.lead, [claim.subject, target, row, claim.scope.region ?? null]);
   }
 }
 
-function addNames(rows: Rows, namer: Standing, row: number, since: number): void {
-  const seen = new Set<string>();
-  for (const { kind, id } of namesOf(namer)) {
-    const key = `${kind} ${id}`;
-    if (!seen.has(key)) rows.naming.push([kind, id, namer.kind, row, since]);
-    seen.add(key);
-  }
+/** Rows by their columns, each once: a thing may name another in several places. */
+function inOrder(rows: Row[]): Row[] {
+  rows.sort(byColumns);
+  return rows.filter((row, at) => at === 0 || byColumns(row, rows[at - 1] ?? []) !== 0);
 }
 
 function byColumns(a: Row, b: Row): number {
