@@ -4,6 +4,7 @@ import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ROLES, type Role } from "./domain/people/caller.ts";
 import { isProblem, type Problem, problem } from "./domain/problem.ts";
+import type { ProviderSettings } from "./providers/open-provider.ts";
 import { ADDRESS_FORM, type Neo4jAddress, readNeo4jAddress } from "./stores/neo4j/neo4j-address.ts";
 
 /** The settings of one server. */
@@ -14,6 +15,8 @@ export interface Config {
   readonly accounts: boolean;
   /** The least role that has to sign in in two steps; without it nobody has to. */
   readonly secondStepFrom?: Role;
+  /** Another provider that people sign in at (OpenID Connect). */
+  readonly provider?: ProviderSettings;
   /** 0 takes a free one. */
   readonly port: number;
   /** Under which a proxy in front of it is reached by browsers, like `https://graph.museum.example`; beside its own machine's names. */
@@ -83,10 +86,12 @@ export function readConfig(env: Env): Config | readonly [Problem, ...Problem[]] 
   const neo4j = sound(readStore(env), undefined);
   const accounts = sound(readSwitch(env, "SCRIBELINE_ACCOUNTS", "off"), false);
   const secondStepFrom = sound(readSecondStep(env["SCRIBELINE_SECOND_STEP"]), undefined);
+  const provider = sound(readProvider(env), undefined);
   const origins = sound<readonly string[]>(readOrigins(env["SCRIBELINE_ORIGINS"]), []);
   const config: Config = Object.freeze({
     ...(neo4j === undefined ? {} : { neo4j }),
     ...{ accounts, origins },
+    ...(provider === undefined ? {} : { provider }),
     ...(secondStepFrom === undefined ? {} : { secondStepFrom }),
     address: sound(readAddress(env["SCRIBELINE_ADDRESS"], accounts, origins), LOOPBACKS[0]),
     port: number("SCRIBELINE_PORT"),
@@ -164,6 +169,22 @@ function readSecondStep(setting: string | undefined): Role | Problem | undefined
       ["SCRIBELINE_SECOND_STEP"],
     )
   );
+}
+
+/** All of it or nothing; what is refused is not said again: it may be a secret. */
+function readProvider(env: Env): ProviderSettings | Problem | undefined {
+  const issuer = env["SCRIBELINE_OIDC_ISSUER"]?.trim() || undefined;
+  const client = env["SCRIBELINE_OIDC_CLIENT"]?.trim() || undefined;
+  const secret = readText(env, "SCRIBELINE_OIDC_SECRET");
+  if (isProblem(secret)) return secret;
+  if (issuer === undefined && client === undefined && secret === undefined) return undefined;
+  const refusal = (name: string, why: string) => problem("WRONG_FORMAT", `${name} ${why}`, [name]);
+  if (client === undefined) return refusal("SCRIBELINE_OIDC_CLIENT", "is missing beside the issuer.");
+  if (secret === undefined) return refusal("SCRIBELINE_OIDC_SECRET", "is missing beside the issuer.");
+  const isSafe = /^https:\/\/|^http:\/\/(?:localhost|127\.0\.0\.1|\[::1\])[:/]/.test(`${issuer}/`);
+  if (issuer === undefined || !URL.canParse(issuer) || !isSafe)
+    return refusal("SCRIBELINE_OIDC_ISSUER", "has to be the https address of the provider's issuer.");
+  return { issuer, client, secret, name: env["SCRIBELINE_OIDC_NAME"]?.trim() || new URL(issuer).hostname };
 }
 
 /** Anything but loopback is refused until one has to sign in, and until the passwords come over TLS. */

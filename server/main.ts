@@ -40,6 +40,7 @@ import type { Store } from "./ports/store.ts";
 import type { Verify } from "./ports/verify.ts";
 import { openSeals } from "./proof/open-seals.ts";
 import { boundOfClaim } from "./reasoning/bound-of-claim.ts";
+import { openProvider } from "./providers/open-provider.ts";
 import { findUnbuilt } from "./stores/mirror/find-unbuilt.ts";
 import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
 import { openMirror } from "./stores/mirror/open-mirror.ts";
@@ -111,7 +112,9 @@ export async function startServer({
   if (mirror !== undefined) metrics.join("mirror", tellMirror(mirror));
   const accounts = openAccounts(config.accounts, {
     ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
+    ...{ origins: config.origins },
     ...(config.secondStepFrom === undefined ? {} : { secondStepFrom: config.secondStepFrom }),
+    ...(config.provider === undefined ? {} : { provider: openProvider(config.provider) }),
   });
   const schema = buildSchema();
   const apollo = createApollo(schema, {

@@ -43,7 +43,7 @@ const NO_ACCOUNTS: Accounts = {
 /** Accounts kept in a store, if they are on. */
 export function openAccounts(
   isOn: boolean,
-  plain: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom">,
+  plain: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom" | "provider" | "origins">,
 ): Accounts {
   if (!isOn) return NO_ACCOUNTS;
   const ports = { ...plain, secrets: openSecrets(), tries: countTries() };

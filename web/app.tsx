@@ -42,6 +42,9 @@ const SignInPage = lazy(async () => ({ default: (await import("./account/SignInP
 const InvitationPage = lazy(async () => ({
   default: (await import("./account/InvitationPage.tsx")).InvitationPage,
 }));
+const ElsewherePage = lazy(async () => ({
+  default: (await import("./account/ElsewherePage.tsx")).ElsewherePage,
+}));
 const AccountPage = lazy(async () => ({ default: (await import("./account/AccountPage.tsx")).AccountPage }));
 const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
 const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
@@ -118,6 +121,7 @@ export const App = () => (
             <Route path="/sheets">{onPage(<SheetsPage />, "sheets")}</Route>
             <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
             <Route path="/sign-in">{onPage(<SignInPage />, "sign-in")}</Route>
+            <Route path="/sign-in/elsewhere">{onPage(<ElsewherePage />, "elsewhere")}</Route>
             <Route path="/set-up">{onPage(<InvitationPage isFirst />, "set-up")}</Route>
             <Route path="/invitation">{onPage(<InvitationPage />, "invitation")}</Route>
             <Route path="/account">{onPage(<AccountPage />, "account")}</Route>

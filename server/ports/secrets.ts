@@ -15,6 +15,10 @@ export interface Secrets {
     kept: string | undefined,
   ) => Promise<{ readonly isRight: boolean; readonly isOld: boolean } | "busy">;
   readonly isCommonPassword: (text: string) => boolean;
+  /** What only who knows the key can read or make; it can be handed out and taken back. */
+  readonly seal: (text: string, key: string) => string;
+  /** What was sealed with the key; undefined for anything else. */
+  readonly unseal: (sealed: string, key: string) => string | undefined;
   /** 160 random bits in base32, for a device that shows codes. */
   readonly newFactorSecret: () => string;
   /** Which of the steps a code of such a device belongs to. */

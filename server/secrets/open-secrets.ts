@@ -5,6 +5,7 @@ import { toBase32 } from "./base32.ts";
 import common from "./common-passwords.json" with { type: "json" };
 import { limitRuns } from "./limit-runs.ts";
 import { oneTimeCode } from "./one-time-code.ts";
+import { seal, unseal } from "./seal.ts";
 
 /** Hashes of passwords that run at once, and that wait: nobody takes the machine by signing in. */
 const AT_ONCE = 2;
@@ -35,6 +36,7 @@ export function openSecrets(): Secrets {
         return kept === undefined ? { isRight: false, isOld: false } : checked;
       }),
     isCommonPassword: (text) => prefixes.has(sha256(text).subarray(0, PREFIX).toString("hex")),
+    ...{ seal, unseal },
     newFactorSecret: () => toBase32(randomBytes(20)),
     findStep: (secret, code, steps) =>
       steps.find((step) => timingSafeEqual(sha256(oneTimeCode(secret, step)), sha256(code))),

@@ -51,7 +51,7 @@ const scribelines = ["scribeline-a", "scribeline-b"].map((name) => compose.servi
 
 describe("the page on deployment", () => {
   const known = settingsIn(read("server/config.ts"));
-  const withFile = new Set([...known, "SCRIBELINE_STORE_FILE"]);
+  const withFile = new Set([...known, "SCRIBELINE_STORE_FILE", "SCRIBELINE_OIDC_SECRET_FILE"]);
 
   it("[H17] has each setting that there is, and no other; so has the table of the readme", () => {
     expect(known.size).toBeGreaterThan(8);

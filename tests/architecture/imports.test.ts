@@ -31,6 +31,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     packages: [],
   },
   { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
+  {
+    from: "server/providers/",
+    folders: ["server/domain/", "server/ports/", "server/providers/"],
+    packages: ["openid-client"],
+  },
   { from: "server/chain/", folders: ["server/domain/", "server/chain/"], packages: ["node:crypto"] },
   {
     from: "server/follower/",

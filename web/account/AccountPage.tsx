@@ -5,6 +5,7 @@ import { Waiting } from "../shared/ui/Waiting.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
 import styles from "./account.module.css";
 import { askAccount, type Caller, type Who } from "./ask-account.ts";
+import { Elsewhere } from "./Elsewhere.tsx";
 import { NewPassword } from "./NewPassword.tsx";
 import { NewToken } from "./NewToken.tsx";
 import { Refusals } from "./Refusals.tsx";
@@ -16,6 +17,7 @@ interface Mine {
   readonly signInName: string;
   readonly hasDevice: boolean;
   readonly recoveryCodes: number;
+  readonly linked: readonly { id: string; issuer: string; linkedAt: string }[];
   readonly sessions: readonly { id: string; isThis: boolean; madeAt: string; seenAt: string }[];
   readonly tokens: readonly { id: string; label: string; role: string; until: string }[];
 }
@@ -25,8 +27,14 @@ export function AccountPage() {
   const { answer } = useAsked<Who>("who");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("done" in answer && !answer.done.accounts) return <NoAccounts />;
-  const caller = "done" in answer ? answer.done.caller : null;
-  return <OwnAccount role={caller?.role ?? "reader"} isHeld={caller?.isHeld === true} />;
+  const { caller, provider } = "done" in answer ? answer.done : { caller: null };
+  return (
+    <OwnAccount
+      role={caller?.role ?? "reader"}
+      isHeld={caller?.isHeld === true}
+      provider={provider ?? undefined}
+    />
+  );
 }
 
 const NoAccounts = () => (
@@ -39,11 +47,18 @@ const NoAccounts = () => (
   </article>
 );
 
-function OwnAccount({ role, ...who }: { role: Caller["role"]; isHeld: boolean }) {
+function OwnAccount({
+  role,
+  ...who
+}: {
+  role: Caller["role"];
+  isHeld: boolean;
+  provider: string | undefined;
+}) {
   const { answer, again } = useAsked<Mine>("mine");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("refused" in answer) return <Refusals answer={answer} />;
-  const { name, signInName, sessions, tokens, ...second } = answer.done;
+  const { name, signInName, sessions, tokens, linked, ...second } = answer.done;
   const isHeld = who.isHeld && !second.hasDevice;
   const end = async (action: string, id: string) => {
     await askAccount(action, { id });
@@ -121,6 +136,9 @@ function OwnAccount({ role, ...who }: { role: Caller["role"]; isHeld: boolean })
         <NewPassword signInName={signInName} needsCode={second.hasDevice} />
       </section>
       <SecondStep {...second} onChanged={again} />
+      {who.provider ? (
+        <Elsewhere {...{ linked, provider: who.provider, needsCode: second.hasDevice }} onChanged={again} />
+      ) : null}
     </article>
   );
 }

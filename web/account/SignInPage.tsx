@@ -3,9 +3,11 @@ import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
-import { type Answered, askAccount, pathToGoTo } from "./ask-account.ts";
+import { type Answered, askAccount, pathToGoTo, type Who } from "./ask-account.ts";
 import { CodeField } from "./confirming-fields.tsx";
+import { goElsewhere } from "./go-elsewhere.ts";
 import { Refusals } from "./Refusals.tsx";
+import { useAsked } from "./use-asked.ts";
 
 /** Where one signs in, in one step or two, and then goes on to where one wanted to. */
 export function SignInPage() {
@@ -14,6 +16,8 @@ export function SignInPage() {
   const [code, setCode] = useState("");
   const [isSecond, setSecond] = useState(false);
   const [answer, setAnswer] = useState<Answered<unknown>>();
+  const { answer: who } = useAsked<Who>("who");
+  const provider = who && "done" in who ? who.done.provider : undefined;
   const [isWaiting, setWaiting] = useState(false);
   const signIn = async (event: FormEvent) => {
     event.preventDefault();
@@ -57,6 +61,15 @@ export function SignInPage() {
           Sign in
         </Button>
       </form>
+      {provider ? (
+        <Button
+          onPress={async () =>
+            setAnswer(await goElsewhere("begin-elsewhere", {}, pathToGoTo(window.location.search)))
+          }
+        >
+          Sign in with {provider}
+        </Button>
+      ) : null}
       <p className={styles["note"]}>
         {isSecond
           ? "If the device is lost, take one of the recovery codes that you kept; each serves once. If you have none, an owner of the house can begin your account anew."

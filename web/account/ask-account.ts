@@ -16,6 +16,8 @@ export interface Caller {
 export interface Who {
   readonly accounts: boolean;
   readonly caller: Caller | null;
+  /** What the other provider is called that one can sign in at. */
+  readonly provider?: string | null;
 }
 
 /** A path of this site that somebody wanted to go to; anything else is the start. */

@@ -9,6 +9,7 @@ import {
   renewRecoveryCodes,
 } from "../../use-cases/people/change-factor.ts";
 import { changePerson } from "../../use-cases/people/change-person.ts";
+import { beginElsewhere, finishElsewhere } from "../../use-cases/people/elsewhere.ts";
 import type { Found } from "../../use-cases/people/find-caller.ts";
 import { invite } from "../../use-cases/people/invite.ts";
 import { listPeople, lookAtOwnAccount } from "../../use-cases/people/look-at-people.ts";
@@ -16,8 +17,8 @@ import { makeToken } from "../../use-cases/people/make-token.ts";
 import { changePassword, endOwn } from "../../use-cases/people/own-account.ts";
 import type { PeoplePorts } from "../../use-cases/people/people-ports.ts";
 import { readAudit } from "../../use-cases/people/read-audit.ts";
-import { signIn } from "../../use-cases/people/sign-in.ts";
-import { isRefusal } from "../../use-cases/refusal.ts";
+import { type SignedIn, signIn } from "../../use-cases/people/sign-in.ts";
+import { isRefusal, type Refusal } from "../../use-cases/refusal.ts";
 import type { Input } from "./read-input.ts";
 
 /** Who asks, and from where. */
@@ -39,9 +40,10 @@ const ended = async (body: Promise<object>): Promise<Done> => {
   const done = await body;
   return isRefusal(done) ? { body: done } : { body: done, session: null };
 };
-const signedIn = async (done: ReturnType<typeof signIn>): Promise<Done> => {
+const signedIn = async (done: Promise<SignedIn | Refusal | { readonly linked: true }>): Promise<Done> => {
   const signed = await done;
-  return isRefusal(signed) ? { body: signed } : { body: { person: signed.person }, session: signed.secret };
+  if (isRefusal(signed) || "linked" in signed) return { body: signed };
+  return { body: { person: signed.person }, session: signed.secret };
 };
 /** Nothing is done where something is wrong with what was sent. */
 const sound = (input: Input, act: () => Promise<Done>) =>
@@ -54,11 +56,16 @@ const confirmingOf = (input: Input) => ({
 });
 
 /** What can be done without being signed in. */
-export const OPEN_ACTIONS: readonly string[] = ["who", "sign-in", "accept-invitation"];
+export const OPEN_ACTIONS: readonly string[] = [
+  ...["who", "sign-in", "accept-invitation"],
+  ...["begin-elsewhere", "finish-elsewhere"],
+];
 
 /** All that can be done with accounts, by the last word of the address. */
 export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
-  who: async (_, __, { found }) => ({ body: { accounts: true, caller: found?.caller ?? null } }),
+  who: async ({ provider }, __, { found }) => ({
+    body: { accounts: true, caller: found?.caller ?? null, provider: provider?.name ?? null },
+  }),
   "sign-in": (ports, input, { address }) => {
     const typed = {
       ...{ signInName: input.text("signInName"), password: input.text("password") },
@@ -73,6 +80,22 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
       ...{ name: input.text("name"), password: input.text("password") },
     };
     return sound(input, () => signedIn(acceptInvitation(ports, accepted)));
+  },
+  "begin-elsewhere": (ports, input) => {
+    const origin = input.text("origin");
+    return sound(input, () => answer(beginElsewhere(ports, origin)));
+  },
+  "finish-elsewhere": (ports, input) => {
+    const came = { way: input.text("way"), cameBackTo: input.text("cameBackTo") };
+    return sound(input, () => signedIn(finishElsewhere(ports, came)));
+  },
+  "link-elsewhere": (ports, input) => {
+    const [origin, confirming] = [input.text("origin"), confirmingOf(input)];
+    return sound(input, () => answer(beginElsewhere(ports, origin, confirming)));
+  },
+  "unlink-elsewhere": (ports, input) => {
+    const id = input.text("id");
+    return sound(input, () => answer(endOwn(ports, "identity", id)));
   },
   "sign-out": (ports, _, { found }) => ended(endOwn(ports, "session", found?.session ?? "")),
   mine: (ports, _, { found }) => answer(lookAtOwnAccount(ports, found?.session)),

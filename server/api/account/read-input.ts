@@ -13,9 +13,9 @@ export function readInput(value: unknown) {
   const field = (name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined);
   const text = (name: string): string => {
     const given = field(name);
-    return typeof given === "string" && given.length <= 1000 && given.isWellFormed()
+    return typeof given === "string" && given.length <= 4000 && given.isWellFormed()
       ? given
-      : wrong(name, "a text of at most 1,000 characters", "");
+      : wrong(name, "a text of at most 4,000 characters", "");
   };
   return {
     problems,

@@ -1,4 +1,5 @@
 import { factorOf, factorPlace } from "../../domain/people/factor.ts";
+import { IDENTITY_CARD, identityOf } from "../../domain/people/identity.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { recoveryCodesOf, recoveryCodesPlace } from "../../domain/people/recovery-codes.ts";
 import { isLive, SESSION_CARD, sessionOf } from "../../domain/people/session.ts";
@@ -25,14 +26,17 @@ export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefi
   const id = ports.caller?.id ?? "";
   const card = await store.card(PERSON_CARD, id);
   const key = { name: "person", value: id };
-  const [sessions, tokens] = await Promise.all(
-    [SESSION_CARD, TOKEN_CARD].map((kind) => readAll((page) => store.listCards({ kind, key }, page))),
+  const [sessions, tokens, identities] = await Promise.all(
+    [SESSION_CARD, TOKEN_CARD, IDENTITY_CARD].map((kind) =>
+      readAll((page) => store.listCards({ kind, key }, page)),
+    ),
   );
   const now = ports.now();
   const [factor, codes] = await Promise.all(
     [factorPlace(id), recoveryCodesPlace(id)].map((place) => store.card(place.kind, place.id)),
   );
   return {
+    linked: (identities ?? []).map((one) => ({ id: one.id, ...identityOf(one) })),
     hasDevice: factor !== undefined && factorOf(factor).state === "on",
     recoveryCodes: codes === undefined ? 0 : recoveryCodesOf(codes).hashes.length,
     signInName: await nameOf(ports, id),

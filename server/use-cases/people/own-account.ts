@@ -1,7 +1,8 @@
+import { IDENTITY_CARD } from "../../domain/people/identity.ts";
 import { judgePassword } from "../../domain/people/judge-password.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { SESSION_CARD } from "../../domain/people/session.ts";
-import type { TOKEN_CARD } from "../../domain/people/token.ts";
+import { TOKEN_CARD } from "../../domain/people/token.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
@@ -32,10 +33,17 @@ export async function changePassword(
   return isProblem(written) ? { refused: [written] } : { changed: true };
 }
 
-/** Ends one session, or takes back one token, of one's own. */
+/** What of one's own one ends by itself, as the ledger tells it. */
+const ENDED = {
+  [SESSION_CARD]: "end session",
+  [TOKEN_CARD]: "take back token",
+  [IDENTITY_CARD]: "unlink account elsewhere",
+} as const;
+
+/** Ends one session, takes back one token or unlinks one account elsewhere, of one's own. */
 export async function endOwn(
   ports: PeoplePorts,
-  kind: typeof SESSION_CARD | typeof TOKEN_CARD,
+  kind: keyof typeof ENDED,
   id: string,
 ): Promise<{ readonly ended: true } | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
@@ -48,7 +56,6 @@ export async function endOwn(
   )
     return { refused: [problem("UNKNOWN_SESSION", `You have no such ${kind}; it may have ended already.`)] };
   const cards = [{ kind, id, expectedVersion: card.version }];
-  const did = kind === SESSION_CARD ? "end session" : "take back token";
-  const written = await ports.store.writeCards({ ...signed(ports, did), cards });
+  const written = await ports.store.writeCards({ ...signed(ports, ENDED[kind]), cards });
   return isProblem(written) ? { refused: [written] } : { ended: true };
 }

@@ -3,6 +3,7 @@ import type { Role } from "../../domain/people/caller.ts";
 import { SESSION_CARD } from "../../domain/people/session.ts";
 import { TOKEN_CARD } from "../../domain/people/token.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
+import type { Provider } from "../../ports/provider.ts";
 import { readAll } from "../../ports/read-all.ts";
 import type { Secrets } from "../../ports/secrets.ts";
 import type { Store } from "../../ports/store.ts";
@@ -13,6 +14,10 @@ export interface PeoplePorts extends Acting {
   readonly store: Store;
   readonly secrets: Secrets;
   readonly newSuffix: NewSuffix;
+  /** Where else one can sign in, if anywhere. */
+  readonly provider?: Provider;
+  /** The addresses that browsers reach the house under, besides this machine's own. */
+  readonly origins?: readonly string[];
   /** The least role that has to sign in in two steps; without it nobody has to. */
   readonly secondStepFrom?: Role;
 }

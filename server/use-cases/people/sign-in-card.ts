@@ -7,13 +7,19 @@ const SALT = { kind: "house", id: "salt" } as const;
 const NAME_CARD = "sign-in-name";
 export const PASSWORD_CARD = "password";
 
+/** The secret of the house; undefined before `makeSalt`. */
+export async function houseSecret({ store }: Pick<PeoplePorts, "store">): Promise<string | undefined> {
+  const card = await store.card(SALT.kind, SALT.id);
+  return (card?.body as { readonly salt: string } | undefined)?.salt;
+}
+
 /**
  * The id of the card of a name to sign in with: a hash over a secret of the house, since the ledger names cards by their ids and may
  * hold nobody's name. Undefined before `makeSalt`.
  */
-async function idOfName({ store, secrets }: Pick<PeoplePorts, "store" | "secrets">, name: string) {
-  const card = await store.card(SALT.kind, SALT.id);
-  return card && secrets.hash(`${(card.body as { salt: string }).salt} ${name}`);
+async function idOfName(ports: Pick<PeoplePorts, "store" | "secrets">, name: string) {
+  const salt = await houseSecret(ports);
+  return salt === undefined ? undefined : ports.secrets.hash(`${salt} ${name}`);
 }
 
 /** Gives a house the secret that names are hashed with, if it has none. */
