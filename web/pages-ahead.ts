@@ -26,6 +26,7 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/sheets/:id": ["field-sheets/SheetPage.tsx"],
   "/plan": ["field-sheets/PlanPage.tsx"],
   "/sign-in": ["account/SignInPage.tsx"],
+  "/sign-in/elsewhere": ["account/ElsewherePage.tsx"],
   "/set-up": ["account/InvitationPage.tsx"],
   "/invitation": ["account/InvitationPage.tsx"],
   "/account": ["account/AccountPage.tsx"],
