@@ -9,6 +9,7 @@ const types = {
   scalars: {
     ID: { input: "string", output: "string" },
     Change: "\\#server/domain/change.ts#Change",
+    FormFields: "\\#server/domain/proposals/form/form-fields.ts#FormFields",
     // The backslash keeps the first # part of the path.
     Report: "\\#server/domain/report.ts#Report",
     Weighing: "\\#server/domain/weighing/weighing.ts#Weighing",

@@ -6,6 +6,7 @@ import type { Attribution, Examination, Observation, Part, Piece } from "../doma
 import type { Problem } from "../domain/problem.ts";
 import type { KeptComment } from "../domain/proposals/comment.ts";
 import type { KeptDispute } from "../domain/proposals/dispute.ts";
+import type { FormFields } from "../domain/proposals/form/form-fields.ts";
 import type { KeptProposal } from "../domain/proposals/kept-proposal.ts";
 import type { ReferenceRow } from "../domain/reference-row.ts";
 import type { Report } from "../domain/report.ts";
@@ -83,6 +84,7 @@ interface Types {
     Report: { Input: never; Output: Report };
     Weighing: { Input: never; Output: Weighing };
     Change: { Input: unknown; Output: Change };
+    FormFields: { Input: unknown; Output: FormFields };
     WeighingWords: { Input: never; Output: WeighingWords };
   };
   DefaultFieldNullability: false;

@@ -1,4 +1,6 @@
 import type { Change } from "../domain/change.ts";
+import { isProblem } from "../domain/problem.ts";
+import { readFormFields } from "../domain/proposals/form/form-fields.ts";
 import type { ProposalKind } from "../domain/proposals/proposal.ts";
 import { readChange } from "../formats/read-change.ts";
 import type { Said } from "../use-cases/do/change-proposal.ts";
@@ -12,18 +14,22 @@ interface Input {
   readonly why?: string | null | undefined;
   readonly change?: unknown;
   readonly base?: number | null | undefined;
+  readonly form?: unknown;
 }
 
 /** What is said otherwise of a proposal, or why the change cannot be read, place by place. */
-export function readSaid({ kind, title, why, change, base }: Input): Said | Refusal {
+export function readSaid({ kind, title, why, change, base, form }: Input): Said | Refusal {
   const read = change === undefined || change === null ? undefined : changeFrom(change);
   if (isRefusal(read)) return read;
+  const fields = form === undefined || form === null ? undefined : readFormFields(form);
+  if (isProblem(fields)) return { refused: [fields] };
   return {
     ...(kind ? { kind } : {}),
     ...(typeof title === "string" ? { title: title.trim() } : {}),
     ...(typeof why === "string" ? { why: why.trim() } : {}),
     ...(read === undefined ? {} : { change: read }),
     ...(typeof base === "number" ? { base } : {}),
+    ...(fields === undefined ? {} : { form: fields }),
   };
 }
 

@@ -12,6 +12,7 @@ import { addFieldSheet } from "./types/field-sheet.ts";
 import { addHistory } from "./types/history.ts";
 import { addInspectionPlan } from "./types/inspection-plan.ts";
 import { addLeaning } from "./types/leaning.ts";
+import { addLookedOver } from "./types/looked-over.ts";
 import { addMutation } from "./types/mutation.ts";
 import { addNode } from "./types/node.ts";
 import { addPerson } from "./types/person.ts";
@@ -58,7 +59,7 @@ export function buildSchema(): GraphQLSchema {
   addInspectionPlan(b, addFieldSheet(b));
   addMutation(b, pieceInput);
   const person = addPerson(b);
-  addProposal(b, person);
+  addLookedOver(b, addProposal(b, person));
   addProposalImpact(b);
   addDiscussion(b, person);
   addContributing(b);

@@ -111,7 +111,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
     from: "server/formats/",
     folders: ["server/domain/", "server/formats/", "docs/formats/"],
     packages: [
-      ...["ajv", "ajv/dist/2020.js"],
+      ...["ajv", "ajv/dist/2020.js", "csv-parse/sync"],
       ...["node:fs", "node:fs/promises", "node:stream", "node:util", "node:zlib"],
     ],
   },

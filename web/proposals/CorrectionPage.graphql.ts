@@ -5,6 +5,7 @@ export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' |
 import type * as Types from '../shared/apollo/schema-types.graphql.ts';
 
 import type { Change } from '#server/domain/change.ts';
+import type { FormFields } from '#server/domain/proposals/form/form-fields.ts';
 import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-node/core';
 export type ProblemCode =
   | 'BROKEN_SEAL'
@@ -58,6 +59,8 @@ export type ProposalInput = {
   /** Revision it was made on; none is the newest. */
   readonly base?: number | null | undefined;
   readonly change: Change;
+  /** What stands in the form it is written in. */
+  readonly form?: FormFields | null | undefined;
   readonly kind: ProposalKind;
   /** In a few words what it is. */
   readonly title: string;

@@ -5,6 +5,7 @@ export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' |
 import type * as Types from '../shared/apollo/schema-types.graphql.ts';
 
 import type { Change } from '#server/domain/change.ts';
+import type { FormFields } from '#server/domain/proposals/form/form-fields.ts';
 import type { TypedDocumentNode as DocumentNode } from '@graphql-typed-document-node/core';
 export type EditKind =
   | 'ADDED'
@@ -63,6 +64,7 @@ export type ProblemCode =
 export type ProposalChanges = {
   readonly base?: number | null | undefined;
   readonly change?: Change | null | undefined;
+  readonly form?: FormFields | null | undefined;
   readonly kind?: ProposalKind | null | undefined;
   readonly title?: string | null | undefined;
   readonly why?: string | null | undefined;

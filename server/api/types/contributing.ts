@@ -27,6 +27,7 @@ export function addContributing(b: Builder) {
       why: t.string({ required: true, description: "Why the graph should change." }),
       change: t.field({ type: "Change", required: true }),
       base: t.int({ description: "Revision it was made on; none is the newest." }),
+      form: t.field({ type: "FormFields", description: "What stands in the form it is written in." }),
     }),
   });
   const changes = b.inputType("ProposalChanges", {
@@ -37,6 +38,7 @@ export function addContributing(b: Builder) {
       why: t.string(),
       change: t.field({ type: "Change" }),
       base: t.int(),
+      form: t.field({ type: "FormFields" }),
     }),
   });
   b.objectType("ProposalChanged", {

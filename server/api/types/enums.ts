@@ -8,6 +8,7 @@ import { NEWS_KINDS } from "../../domain/live/told.ts";
 import { AIDS, MOVES } from "../../domain/looking.ts";
 import { PART_STATES } from "../../domain/part-state.ts";
 import { PROBLEM_CODES } from "../../domain/problem.ts";
+import { ALIKE_BY } from "../../domain/proposals/alike/alike.ts";
 import { DISPUTE_OUTCOMES, DISPUTE_STATES } from "../../domain/proposals/dispute.ts";
 import { PROPOSAL_KINDS, PROPOSAL_STATES } from "../../domain/proposals/proposal.ts";
 import { VERDICTS } from "../../domain/proposals/review.ts";
@@ -77,6 +78,7 @@ export const addEnums = (b: PlainBuilder) => ({
   editKind: b.enumType("EditKind", { values: named(EDIT_KINDS) }),
   shiftKind: b.enumType("ShiftKind", { values: named(SHIFT_KINDS) }),
   proposalKind: b.enumType("ProposalKind", { values: named(PROPOSAL_KINDS) }),
+  alikeBy: b.enumType("AlikeBy", { values: named(ALIKE_BY) }),
   proposalState: b.enumType("ProposalState", { values: named(PROPOSAL_STATES) }),
   proposalStep: b.enumType("ProposalStep", { values: named(STEP_NAMES) }),
   verdict: b.enumType("Verdict", { values: named(VERDICTS) }),

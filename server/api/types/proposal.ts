@@ -16,6 +16,9 @@ import type { PersonRef } from "./person.ts";
 /** Regions that a line of a list names. */
 const REGIONS_NAMED = 5;
 
+/** The type of an edit in words, for what is not proposed yet. */
+export type ProposedEditRef = ReturnType<typeof addProposal>;
+
 /** Edits of a proposal that are put in words. */
 const EDITS_IN_WORDS = 20;
 
@@ -25,6 +28,11 @@ export function addProposal(b: Builder, person: PersonRef) {
     description:
       "A change of the graph as one JSON value: a list of edits, each as `edit` in docs/formats/dump.schema.json.",
     serialize: (change) => change,
+    parseValue: (value) => value,
+  });
+  b.scalarType("FormFields", {
+    description: "What stands in a form: an object of texts by field, those of docs/formats/claims-csv.md.",
+    serialize: (form) => form,
     parseValue: (value) => value,
   });
   const compared = b.objectRef<ProposedEdit["rows"][number]>("ComparedLine").implement({
@@ -101,6 +109,12 @@ export function addProposal(b: Builder, person: PersonRef) {
         type: ["Term"],
         resolve: (proposal, _, { load }) =>
           load.terms.many(regionsOf(proposal).slice(0, REGIONS_NAMED), undefined),
+      }),
+      form: t.field({
+        description: "What stands in the form it is written in; for its maker alone.",
+        type: "FormFields",
+        nullable: true,
+        resolve: ({ form, by }, _, { caller }) => (by === caller?.id ? form : undefined),
       }),
       editCount: t.int({ resolve: ({ change }) => change.length }),
       edits: t.field({
@@ -188,4 +202,5 @@ export function addProposal(b: Builder, person: PersonRef) {
       resolve: (_, args, context) => listProposalsOn(context, args.id),
     }),
   }));
+  return edit;
 }

@@ -1,5 +1,6 @@
 import type { Change } from "../change.ts";
 import type { RevisionNumber } from "../revision.ts";
+import type { FormFields } from "./form/form-fields.ts";
 
 /** What a proposal is about, as whoever makes it says. */
 export const PROPOSAL_KINDS = [
@@ -37,6 +38,8 @@ export interface Proposal {
   /** Why the graph should change, for those who decide. */
   readonly why: string;
   readonly change: Change;
+  /** What stands in the form it is written in, so that its maker can go on. */
+  readonly form?: FormFields;
   /** The revision it was made on. */
   readonly base: RevisionNumber;
   readonly state: ProposalState;

@@ -1,3 +1,4 @@
+import { foldName as fold } from "../fold-name.ts";
 import type { CslItem } from "../source.ts";
 import type { KnownItem, Standing } from "./read-item.ts";
 
@@ -68,14 +69,3 @@ function yearsOf({ issued }: KnownItem): string {
   if (Array.isArray(parts)) return parts.map((date) => (Array.isArray(date) ? date[0] : "")).join("-");
   return typeof raw === "string" ? raw : "";
 }
-
-/** Letters and figures alone, accents and capitals aside. */
-const fold = (title: unknown): string =>
-  typeof title === "string"
-    ? title
-        .normalize("NFD")
-        .replaceAll(/\p{M}/gu, "")
-        .toLowerCase()
-        .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
-        .trim()
-    : "";

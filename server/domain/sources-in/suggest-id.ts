@@ -1,3 +1,4 @@
+import { slug } from "../slug.ts";
 import type { CslItem } from "../source.ts";
 
 /** Longest id that is made of a key. */
@@ -27,13 +28,3 @@ export function suggestId(item: CslItem, key: string, isTaken: (id: string) => b
     if (!isTaken(id)) return id;
   }
 }
-
-/** Small letters, figures and hyphens; accents left out. */
-const slug = (text: string): string =>
-  [...text.toLowerCase().normalize("NFD").replaceAll(/\p{M}/gu, "")]
-    .map(
-      (letter) => ({ ß: "ss", æ: "ae", œ: "oe", ø: "o", ł: "l", đ: "d", ð: "d", þ: "th" })[letter] ?? letter,
-    )
-    .join("")
-    .replaceAll(/[^a-z0-9]+/g, "-")
-    .replaceAll(/^-+|-+$/g, "");

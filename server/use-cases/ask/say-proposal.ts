@@ -28,6 +28,26 @@ export async function sayProposal(
   const newest = (await store.newestRevision())?.number ?? 0;
   const now = isOver ? Math.min(base, newest) : newest;
   const at = revision === undefined ? { before: now, after: now } : { before: revision - 1, after: revision };
+  return sayEdits(change, at, find, first);
+}
+
+/** The first edits of a change of the newest revision in words. */
+export async function sayChange(
+  { store }: { readonly store: Store },
+  change: Change,
+  find: FindNamed,
+  first: number,
+): Promise<readonly ProposedEdit[]> {
+  const now = (await store.newestRevision())?.number ?? 0;
+  return sayEdits(change, { before: now, after: now }, find, first);
+}
+
+function sayEdits(
+  change: Change,
+  at: Parameters<typeof saySides>[2],
+  find: FindNamed,
+  first: number,
+): Promise<readonly ProposedEdit[]> {
   const names = { before: find, after: namesAfter(find, change) };
   return Promise.all(
     change.slice(0, first).map(async (edit) => ({

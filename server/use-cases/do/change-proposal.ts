@@ -13,7 +13,7 @@ type Ports = Acting & { readonly store: Store };
 
 /** What its maker does to a proposal: says it otherwise, hands it to the reviewers, or takes it back. */
 export type OwnStep = Extract<Step, "change" | "open" | "withdraw">;
-export type Said = Partial<Pick<Proposal, "kind" | "title" | "why" | "change" | "base">>;
+export type Said = Partial<Pick<Proposal, "kind" | "title" | "why" | "change" | "base" | "form">>;
 
 /** Changes a proposal of one's own. `expectedVersion` is the version it was read in. */
 export async function changeProposal(

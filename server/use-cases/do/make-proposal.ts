@@ -10,7 +10,7 @@ import { isRefusal, type Refusal } from "../refusal.ts";
 import { refuseUnfitChange } from "../refuse-unfit-change.ts";
 
 /** What somebody asks for; a draft may still be unfit for the graph, and only its maker sees it. */
-export type Asked = Pick<Proposal, "kind" | "title" | "why" | "change" | "base" | "origin"> & {
+export type Asked = Pick<Proposal, "kind" | "title" | "why" | "change" | "base" | "form" | "origin"> & {
   readonly state: "draft" | "open";
 };
 

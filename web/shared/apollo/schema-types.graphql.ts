@@ -1,4 +1,5 @@
 import type { Change } from '#server/domain/change.ts';
+import type { FormFields } from '#server/domain/proposals/form/form-fields.ts';
 import type { Report } from '#server/domain/report.ts';
 import type { Weighing } from '#server/domain/weighing/weighing.ts';
 import type { WeighingWords } from '#server/domain/weighing/weighing-words.ts';
@@ -13,6 +14,8 @@ export type Scalars = {
   Float: { input: number; output: number; }
   /** A change of the graph as one JSON value: a list of edits, each as `edit` in docs/formats/dump.schema.json. */
   Change: { input: Change; output: Change; }
+  /** What stands in a form: an object of texts by field, those of docs/formats/claims-csv.md. */
+  FormFields: { input: FormFields; output: FormFields; }
   /** The report of the engine as one JSON value with its members in canonical order; docs/formats/report.schema.json says what is in it. */
   Report: { input: Report; output: Report; }
   /** The weighing of the engine as one JSON value with its members in canonical order; docs/formats/weighing.schema.json says what is in it. */
@@ -40,6 +43,23 @@ export type Aid =
   | 'RULE'
   | 'SQUARE'
   | 'ULTRAVIOLET_LAMP';
+
+/** Something of the newest revision that may be what is proposed. */
+export type Alike = {
+  readonly __typename?: 'Alike';
+  readonly by: AlikeBy;
+  /** term, claim or source. */
+  readonly kind: Scalars['String']['output'];
+  /** Id of the term, claim or source. */
+  readonly of: Scalars['ID']['output'];
+  readonly says: Scalars['String']['output'];
+};
+
+export type AlikeBy =
+  | 'SAME_CLAIM'
+  | 'SAME_LABEL'
+  | 'SAME_SOURCE'
+  | 'SAME_SOURCE_AND_PLACE';
 
 /** What an answer does to the claim. */
 export type AnswerDoes =
@@ -149,6 +169,17 @@ export type Basis =
   | 'COMMON_PRACTICE'
   | 'FROM_MEMORY'
   | 'PUBLISHED';
+
+export type BatchRow = {
+  readonly __typename?: 'BatchRow';
+  readonly alike: ReadonlyArray<Alike>;
+  /** Each path begins with row and column. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Number of the record; the head is 1. */
+  readonly row: Scalars['Int']['output'];
+  /** What it would bring, as lines. */
+  readonly says: ReadonlyArray<Scalars['String']['output']>;
+};
 
 export type ChangeExaminationResult = ExaminationChanged | Refused;
 
@@ -777,6 +808,16 @@ export type LookAlike = {
   readonly what: Scalars['String']['output'];
 };
 
+export type LookedOver = {
+  readonly __typename?: 'LookedOver';
+  readonly alike: ReadonlyArray<Alike>;
+  /** What would be proposed; null while something is lacking or wrong. */
+  readonly change?: Maybe<Scalars['Change']['output']>;
+  readonly edits: ReadonlyArray<ProposedEdit>;
+  /** What is lacking or wrong; each path is a field of the form, or a place in the change. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
 /** How a feature is looked for, what it is mistaken for, what brings it about in all honesty. */
 export type Looking = {
   readonly __typename?: 'Looking';
@@ -1192,6 +1233,8 @@ export type Proposal = {
   readonly editCount: Scalars['Int']['output'];
   /** The first edits, as it is beside as it would be. */
   readonly edits: ReadonlyArray<ProposedEdit>;
+  /** What stands in the form it is written in; for its maker alone. */
+  readonly form?: Maybe<Scalars['FormFields']['output']>;
   readonly id: Scalars['ID']['output'];
   /** Null where the graph would refuse it (`unfit`), and where it is decided. */
   readonly impact?: Maybe<Impact>;
@@ -1241,6 +1284,7 @@ export type ProposalChanged = {
 export type ProposalChanges = {
   readonly base?: InputMaybe<Scalars['Int']['input']>;
   readonly change?: InputMaybe<Scalars['Change']['input']>;
+  readonly form?: InputMaybe<Scalars['FormFields']['input']>;
   readonly kind?: InputMaybe<ProposalKind>;
   readonly title?: InputMaybe<Scalars['String']['input']>;
   readonly why?: InputMaybe<Scalars['String']['input']>;
@@ -1263,6 +1307,8 @@ export type ProposalInput = {
   /** Revision it was made on; none is the newest. */
   readonly base?: InputMaybe<Scalars['Int']['input']>;
   readonly change: Scalars['Change']['input'];
+  /** What stands in the form it is written in. */
+  readonly form?: InputMaybe<Scalars['FormFields']['input']>;
   readonly kind: ProposalKind;
   /** In a few words what it is. */
   readonly title: Scalars['String']['input'];
@@ -1359,6 +1405,8 @@ export type Query = {
   readonly history: HistoryEntryConnection;
   /** What to look at, in order, on a piece of a form that is claimed to be of a place and date. */
   readonly inspectionPlan: InspectionPlanResult;
+  /** Reads a form back on the newest revision: in words, with what it lacks and what stands already. Keeps nothing. */
+  readonly lookOver: LookedOver;
   /** Comments that call whoever asks, newest first. */
   readonly mentions: ReadonlyArray<Comment>;
   readonly node?: Maybe<Node>;
@@ -1372,6 +1420,8 @@ export type Query = {
   readonly proposalsOn: ReadonlyArray<Proposal>;
   /** Open ones, oldest first; in a shared house not those of whoever asks. */
   readonly proposalsToReview: ProposalConnection;
+  /** Reads a table of claims, comma-separated values as in docs/formats/claims-csv.md. Keeps nothing. */
+  readonly readBatch: ReadBatch;
   /** What the graph says of a region; null if there is no such region on that revision. */
   readonly regionProfile?: Maybe<RegionProfile>;
   /** Two or three regions to lay side by side, read at once; one that there is not is left out. */
@@ -1491,6 +1541,12 @@ export type QueryInspectionPlanArgs = {
 };
 
 
+export type QueryLookOverArgs = {
+  form: Scalars['FormFields']['input'];
+  kind: ProposalKind;
+};
+
+
 export type QueryMentionsArgs = {
   first?: Scalars['Int']['input'];
 };
@@ -1527,6 +1583,11 @@ export type QueryProposalsToReviewArgs = {
   first?: Scalars['Int']['input'];
   kind?: InputMaybe<ProposalKind>;
   region?: InputMaybe<Scalars['ID']['input']>;
+};
+
+
+export type QueryReadBatchArgs = {
+  text: Scalars['String']['input'];
 };
 
 
@@ -1606,6 +1667,16 @@ export type QueryWeighArgs = {
   piece: PieceInput;
   revision?: InputMaybe<Scalars['Int']['input']>;
   stages?: InputMaybe<ReadonlyArray<WeighingStage>>;
+};
+
+/** A table of claims as it would be proposed: all of it, or nothing. */
+export type ReadBatch = {
+  readonly __typename?: 'ReadBatch';
+  /** Null while anything is wrong. */
+  readonly change?: Maybe<Scalars['Change']['output']>;
+  /** What is wrong with the table as a whole. */
+  readonly problems: ReadonlyArray<Problem>;
+  readonly rows: ReadonlyArray<BatchRow>;
 };
 
 /** A measured or counted value that bounds no date. It is a number, a range with both ends, or words where it cannot be put as either. */
