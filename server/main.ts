@@ -177,7 +177,7 @@ export async function startServer({
     server,
     {
       ...{ schema, highestCost: config.highestCost, formatError: formatError(log, newSuffix) },
-      contextOf: ({ known }) => createContext(ports, known.caller),
+      contextOf: (connection) => ({ ...createContext(ports, connection.known.caller), connection }),
     },
     {
       ...{ origins: config.origins, find: accounts.find, lookUp: accounts.lookUp },

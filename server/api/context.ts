@@ -33,6 +33,8 @@ export interface Context extends Ports {
   readonly load: Loaders;
   /** Who asks; nobody where one has to sign in first. */
   readonly caller: Caller | undefined;
+  /** The live connection that it came by. */
+  readonly connection?: object;
   /** Says when nobody waits for the answer any more. */
   readonly stop?: AbortSignal;
 }

@@ -2,7 +2,7 @@ import { orStopped } from "../ports/or-stopped.ts";
 import type { Place, Presence, Present } from "../ports/presence.ts";
 
 interface Room {
-  readonly places: Map<symbol, Present>;
+  readonly places: Map<object, Present>;
   changes: number;
   changed: PromiseWithResolvers<void>;
 }
@@ -18,12 +18,11 @@ export function openPresence(): Presence & { readonly count: () => number } {
   };
   return {
     count: () => [...rooms.values()].reduce((sum, { places }) => sum + places.size, 0),
-    enter: (examination, present): Place => {
+    enter: (examination, present, me = {}): Place => {
       const room = rooms.get(examination) ?? {
         ...{ places: new Map(), changes: 0, changed: Promise.withResolvers<void>() },
       };
       rooms.set(examination, room);
-      const me = Symbol(examination);
       room.places.set(me, present);
       tell(room);
       let seen = -1;
@@ -36,7 +35,8 @@ export function openPresence(): Presence & { readonly count: () => number } {
           if (room.changes === seen) await orStopped(room.changed.promise, stop);
         },
         leave: () => {
-          if (!room.places.delete(me)) return;
+          if (room.places.get(me) !== present) return;
+          room.places.delete(me);
           if (room.places.size === 0) rooms.delete(examination);
           tell(room);
         },

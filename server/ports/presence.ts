@@ -13,8 +13,8 @@ export interface Present extends Doing {
 
 /** Who has which piece open, as far as they are at this process: it is kept nowhere else, and gone with it. */
 export interface Presence {
-  /** Somebody is there, until `leave`. */
-  readonly enter: (examination: string, present: Present) => Place;
+  /** Somebody is there, until `leave`; once a connection, as it said last. */
+  readonly enter: (examination: string, present: Present, connection?: object) => Place;
 }
 export interface Place {
   /** All who are there but this one. */

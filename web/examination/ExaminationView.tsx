@@ -20,6 +20,7 @@ import { useGlossary } from "./use-glossary.ts";
 import { useWidth } from "./use-width.ts";
 
 const loadColumns = () => import("./ExaminationColumns.tsx");
+const loadLiveLine = () => import("./LiveLine.tsx");
 const loadChronicle = () => import("#web/shared/chronicle/PieceChronicle.tsx");
 
 const ACTIONS = [undoChange];
@@ -42,6 +43,7 @@ export function ExaminationView({ opened, changed }: Props) {
   const width = useWidth();
   const ExaminationColumns = useFetched(loadColumns)?.ExaminationColumns;
   const PieceChronicle = useFetched(loadChronicle)?.PieceChronicle;
+  const LiveLine = useFetched(loadLiveLine)?.LiveLine;
   useShortcuts(ACTIONS, examination);
 
   const onEdit = useCallback((row: StripRow) => {
@@ -97,6 +99,7 @@ export function ExaminationView({ opened, changed }: Props) {
             )}
             {PieceChronicle ? <PieceChronicle examination={stored.id} /> : null}
           </WeighingOfPiece>
+          {LiveLine && ExaminationColumns ? <LiveLine /> : null}
         </article>
       </DeskProvider>
     </DeedsProvider>

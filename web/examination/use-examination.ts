@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Piece } from "#server/domain/examination.ts";
 import { pieceToInput } from "#web/shared/apollo/piece-to-input.ts";
 import { sayFailure } from "#web/shared/ui/say-failure.ts";
+import { differences } from "./differences.ts";
 import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
 import {
   ChangeExaminationDocument,
@@ -36,6 +37,8 @@ export interface ExaminationDesk extends ExaminationState {
   readonly retry: () => void;
   /** Where somebody changed the same meanwhile: what makes mine stand after all, or nothing to take theirs. */
   readonly decide: (mine: Edit | undefined) => void;
+  /** What somebody else changed last, by name. */
+  readonly theirs: readonly string[];
   /** Somebody stored that version: it is fetched and shown, beside what was done here. */
   readonly heard: (version: number) => void;
 }
@@ -66,6 +69,7 @@ const replyFromFailure = (failure: unknown): Reply => {
 /** Holds one examination: what is shown, what is stored, and the way between. One request is under way at a time. */
 export function useExamination(opened: StoredExamination): ExaminationDesk {
   const [state, setState] = useState(() => openState(opened));
+  const [theirs, setTheirs] = useState<readonly string[]>([]);
   const latest = useRef(state);
   const isUnderWay = useRef(false);
   const queued = useRef<Ask | undefined>(undefined);
@@ -101,6 +105,11 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
     [change],
   );
 
+  const tellTheirs = useCallback((before: Piece, { piece, labels }: StoredExamination) => {
+    const changed = differences(before, piece, (term) => labels.get(term) ?? term).map(({ of }) => of);
+    if (changed.length > 0) setTheirs([...new Set(changed)]);
+  }, []);
+
   const fetchNow = useCallback(async (): Promise<StoredExamination | undefined> => {
     const variables = { id: opened.id };
     const { data } = await client
@@ -125,19 +134,23 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
               result ? replyFrom(result) : replyFromFailure(new Error("The answer was empty.")),
             )
             .catch(replyFromFailure);
+          if (ask === store && reply.kind === "changed") tellTheirs(piece, reply.examination);
           const next = withReply(latest.current, piece, reply);
           show(next.state);
           if (next.isMore) queued.current = store;
         } else if (latest.current.stored.version < newest.current) {
-          const theirs = await fetchNow();
-          if (theirs === undefined) break;
-          show(withTheirs(latest.current, theirs));
+          const wanted = newest.current;
+          const fetched = await fetchNow();
+          if (fetched === undefined) break;
+          if (newest.current === wanted) newest.current = fetched.version;
+          tellTheirs(latest.current.stored.piece, fetched);
+          show(withTheirs(latest.current, fetched));
           if (latest.current.standing.kind === "saving") queued.current ??= store;
         } else break;
       }
       isUnderWay.current = false;
     },
-    [show, store, fetchNow],
+    [show, store, fetchNow, tellTheirs],
   );
 
   const edit = useCallback(
@@ -184,5 +197,5 @@ export function useExamination(opened: StoredExamination): ExaminationDesk {
   );
 
   const shown = useCallback(() => latest.current.piece, []);
-  return { ...state, edit, shown, canUndo: canUndo(state), undo, retry, decide, heard };
+  return { ...state, edit, shown, canUndo: canUndo(state), undo, retry, decide, theirs, heard };
 }

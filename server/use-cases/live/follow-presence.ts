@@ -21,6 +21,7 @@ interface Ports {
   readonly store: Store;
   readonly presence: Presence;
   readonly caller: Caller | undefined;
+  readonly connection?: object;
 }
 
 /** How many are told of one by one. */
@@ -38,7 +39,7 @@ export async function* followPresence(
   const { caller, presence } = ports;
   const problem = mayDo(caller, "read an examination");
   if (problem !== undefined || caller === undefined) throw problem && new NewsEnded(problem);
-  const place = presence.enter(examination, { person: caller.id, ...doing });
+  const place = presence.enter(examination, { person: caller.id, ...doing }, ports.connection);
   try {
     while (!stop.aborted) {
       yield await read(ports, caller, place.others());
