@@ -90,6 +90,7 @@ describe("two who work on one examination at once", () => {
 
   it("[X22] [Z2] have what was done without a connection stored beside what the other did, when it is back", async () => {
     const [first, second] = await openByTwo();
+    await second.waitForLoadState("networkidle");
     await second.context().setOffline(true);
     await rename(second, "Named without a connection");
     await says(second, /not stored/);

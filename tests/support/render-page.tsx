@@ -2,6 +2,7 @@ import { ApolloClient, ApolloLink, Observable } from "@apollo/client";
 import { ApolloProvider } from "@apollo/client/react";
 import { act, cleanup, type RenderResult, render } from "@testing-library/react";
 import { print } from "graphql";
+import type { ReactNode } from "react";
 import { afterEach, vi } from "vitest";
 import { App } from "#web/app.tsx";
 import { makeCache } from "#web/shared/apollo/make-cache.ts";
@@ -25,18 +26,16 @@ const linkTo = (ask: Ask): ApolloLink =>
       }),
   );
 
-/** Opens the whole client at a path, over an API; everything counts as in sight. */
-export function renderPage(path: string, ask: Ask): Promise<RenderResult> {
+/** Opens the whole client at a path, over an API; everything counts as in sight. `within` is what is given to all pages. */
+export function renderPage(
+  path: string,
+  ask: Ask,
+  within: (page: ReactNode) => ReactNode = (page) => page,
+): Promise<RenderResult> {
   vi.stubGlobal("IntersectionObserver", AlwaysInSight);
   window.history.replaceState(null, "", path);
   const client = new ApolloClient({ link: linkTo(ask), cache: makeCache() });
-  return act(async () =>
-    render(
-      <ApolloProvider client={client}>
-        <App />
-      </ApolloProvider>,
-    ),
-  );
+  return act(async () => render(<ApolloProvider client={client}>{within(<App />)}</ApolloProvider>));
 }
 
 type Tell = (entries: readonly { isIntersecting: boolean }[]) => void;
