@@ -22,6 +22,7 @@ import { noteForeign } from "./http/note-foreign.ts";
 import { operationNames } from "./http/operation-names.ts";
 import { serveAccount } from "./http/serve-account.ts";
 import { serveChronicle } from "./http/serve-chronicle.ts";
+import { serveFeed } from "./http/serve-feed.ts";
 import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
@@ -147,6 +148,7 @@ export async function startServer({
     ...{ store: metrics.store, now: clock, newSuffix, results, standings, seals },
     caller: await accounts.callerOf(readShown(headers, config.origins)),
   });
+  const chronicle = openChronicle(verify, portsOfRequest);
   const ownOnly = (handler: Handler) =>
     noteForeign(handler, config.origins, () => accounts.noteRefused("refuse request of another page"));
   const server = createHttpServer(
@@ -159,7 +161,8 @@ export async function startServer({
       ),
       web: serveWeb(config.webFolder),
       account: ownOnly(serveAccount(accounts.answer, config)),
-      chronicle: ownOnly(serveChronicle(openChronicle(verify, portsOfRequest), config)),
+      chronicle: ownOnly(serveChronicle(chronicle, config)),
+      feed: ownOnly(serveFeed(chronicle.feed, config)),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,
       checks: {

@@ -1,12 +1,16 @@
 import type { IncomingMessage } from "node:http";
-import { answerChronicle, refused } from "./api/chronicle/answer-chronicle.ts";
+import { answerChronicle, refused, withNames } from "./api/chronicle/answer-chronicle.ts";
 import type { ChroniclePorts } from "./api/chronicle/chronicle-actions.ts";
+import { printAtom } from "./api/chronicle/print-atom.ts";
 import { isProblem } from "./domain/problem.ts";
 import type { Chronicle } from "./http/serve-chronicle.ts";
+import type { serveFeed } from "./http/serve-feed.ts";
 import type { Progress } from "./ports/progress.ts";
 import type { Verify } from "./ports/verify.ts";
 import { refuseCaller } from "./use-cases/acting.ts";
 import { type Proven, proveHistory } from "./use-cases/chronicle/prove-history.ts";
+import { readFeed } from "./use-cases/chronicle/read-feed.ts";
+import { isRefusal } from "./use-cases/refusal.ts";
 
 /** Milliseconds between two words on how far a proof has come. */
 const EVERY = 200;
@@ -18,7 +22,7 @@ const EVERY = 200;
 export function openChronicle(
   verify: Verify,
   portsOf: (request: IncomingMessage) => Promise<ChroniclePorts>,
-): Chronicle {
+): Chronicle & { readonly feed: Parameters<typeof serveFeed>[0] } {
   let running: ReturnType<typeof proveHistory> | undefined;
   const listeners = new Set<(line: object) => void>();
   const begin = ({ store, seals }: ChroniclePorts): ReturnType<typeof proveHistory> => {
@@ -34,6 +38,13 @@ export function openChronicle(
   };
   return {
     answer: async (request, action, value) => answerChronicle(await portsOf(request), action, value),
+    feed: async (request, asked, origin) => {
+      const ports = await portsOf(request);
+      const feed = await readFeed(withNames(ports), asked);
+      if (isRefusal(feed)) return feed;
+      const text = printAtom(feed, origin);
+      return { text, hash: ports.seals.hash(text), updated: feed.updated };
+    },
     prove: async (request, tell) => {
       const ports = await portsOf(request);
       const refusal = refuseCaller(ports, "read the graph");

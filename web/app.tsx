@@ -49,6 +49,7 @@ const AccountPage = lazy(async () => ({ default: (await import("./account/Accoun
 const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
 const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
 
+const DigestPage = lazy(async () => ({ default: (await import("./chronicle/DigestPage.tsx")).DigestPage }));
 const HistoryPage = lazy(async () => ({
   default: (await import("./chronicle/HistoryPage.tsx")).HistoryPage,
 }));
@@ -128,6 +129,7 @@ export const App = () => (
             <Route path="/people">{onPage(<PeoplePage />, "people")}</Route>
             <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
             <Route path="/house/history">{onPage(<HistoryPage />, "history")}</Route>
+            <Route path="/house/digest">{onPage(<DigestPage />, "digest")}</Route>
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/house">{onPage(<HousePage />, "house")}</Route>
             <Route path="/house/proposals">{onPage(<ProposalsPage />, "proposals")}</Route>

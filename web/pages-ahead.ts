@@ -19,6 +19,7 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/regions/:id": ["regional-forms/RegionPage.tsx"],
   "/revisions": ["chronicle/HistoryPage.tsx"],
   "/house/history": ["chronicle/HistoryPage.tsx"],
+  "/house/digest": ["chronicle/DigestPage.tsx"],
   "/house/proof": ["chronicle/ProofPage.tsx"],
   "/learn": ["learn/LearnPage.tsx"],
   "/learn/:id": ["learn/LessonPage.tsx"],

@@ -6,6 +6,7 @@ import { type Check, readReadiness } from "./readiness.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
 import { ACCOUNT_PATH } from "./serve-account.ts";
 import { CHRONICLE_PATH } from "./serve-chronicle.ts";
+import { FEED_PATH } from "./serve-feed.ts";
 import { isFile } from "./serve-web.ts";
 
 /** What answers which paths. */
@@ -15,6 +16,7 @@ export interface Handlers {
   readonly metrics: Handler;
   readonly account: Handler;
   readonly chronicle: Handler;
+  readonly feed: Handler;
   /** Told of each request that begins; what it gives is told the status at the end, 0 if the asker was gone first. */
   readonly begin: (kind: "api" | "page" | "file" | "health" | "metrics") => (status: number) => void;
   /** What has to be so before requests are sent here, by name. */
@@ -45,6 +47,7 @@ export function createHttpServer(
       else if (path === "/graphql") await handlers.graphql(request, response);
       else if (path.startsWith(ACCOUNT_PATH)) await handlers.account(request, response);
       else if (path.startsWith(CHRONICLE_PATH)) await handlers.chronicle(request, response);
+      else if (path.startsWith(FEED_PATH)) await handlers.feed(request, response);
       else if (path === "/metrics") await handlers.metrics(request, response);
       else if (path === "/healthz") answerJson(response, 200, { alive: true });
       else if (path === "/readyz") {

@@ -33,6 +33,9 @@ export function renderPage(
   within: (page: ReactNode) => ReactNode = (page) => page,
 ): Promise<RenderResult> {
   vi.stubGlobal("IntersectionObserver", AlwaysInSight);
+  // What does not go through the client of the API has nobody to answer it, unless a test does.
+  if (!vi.isMockFunction(globalThis.fetch))
+    vi.stubGlobal("fetch", vi.fn().mockRejectedValue(new TypeError("There is no server")));
   window.history.replaceState(null, "", path);
   const client = new ApolloClient({ link: linkTo(ask), cache: makeCache() });
   return act(async () => render(<ApolloProvider client={client}>{within(<App />)}</ApolloProvider>));

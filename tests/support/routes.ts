@@ -42,6 +42,7 @@ export const ROUTES: readonly string[] = [
   "/set-up",
   "/invitation",
   "/account",
+  "/house/digest",
   "/house/proof",
   "/house",
   "/house/proposals",

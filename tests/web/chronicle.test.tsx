@@ -20,10 +20,11 @@ afterEach(() => {
 async function open(path: string) {
   const chronicle = await openChronicle(changes);
   closing.push(chronicle.close);
-  vi.stubGlobal("fetch", async (address: string, { body }: { body: string }) => {
+  const answerAsked = async (address: string, { body }: { body: string }) => {
     const answer = await chronicle.ask(address.replace("/chronicle/", ""), JSON.parse(body));
     return new Response(JSON.stringify(answer), { status: "refused" in answer ? 400 : 200 });
-  });
+  };
+  vi.stubGlobal("fetch", vi.fn(answerAsked));
   await renderPage(path, (await openApi(changes)).ask);
   return chronicle;
 }

@@ -1,4 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { FollowButton } from "../shared/chronicle/FollowButton.tsx";
 import { ClaimLine } from "../shared/claims/ClaimLine.tsx";
 import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
@@ -39,6 +40,7 @@ export function SourcePage({ id }: { id: string }) {
           </p>
         ) : null}
         {source.note ? <p className={styles["also"]}>{source.note}</p> : null}
+        <FollowButton about={source.id} name={source.title ?? source.text} />
       </header>
       <div className={styles["main"]}>
         <section className={styles["section"]}>

@@ -2,6 +2,7 @@ import { useSuspenseQuery } from "@apollo/client/react";
 import { id } from "#server/domain/ids.ts";
 import { FeatureDrawing } from "#web/drawings/FeatureDrawing.tsx";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
+import { FollowButton } from "../shared/chronicle/FollowButton.tsx";
 import { useReadOn } from "../shared/navigation/reading-revision.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { ShowMore } from "../shared/ui/ShowMore.tsx";
@@ -64,6 +65,7 @@ export function TermPage({ id: named }: { id: string }) {
           <TextLink to={`/terms/${term.id}/around`}>What stands around it, drawn</TextLink>
         </p>
         <Contribute of={term.id} />
+        <FollowButton about={term.id} name={term.label} />
       </header>
       <div className={styles["main"]}>
         {term.looking ? <LookingNotes looking={term.looking} /> : null}

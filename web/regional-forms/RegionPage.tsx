@@ -1,4 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { FollowButton } from "../shared/chronicle/FollowButton.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
@@ -46,8 +47,10 @@ export function RegionPage({ id }: { id: string }) {
             : profile.within === profile.own
               ? `Known from ${claimsIn(profile.own)}.`
               : `Known from ${claimsIn(profile.within)}: ${profile.own} on the whole of it, the rest on regions within it.`}{" "}
-          <TextLink to={`/terms/${region.id}`}>Every claim on it</TextLink>
+          <TextLink to={`/terms/${region.id}`}>Every claim on it</TextLink> ·{" "}
+          <a href={`/feeds/${region.id}.atom`}>What changes, as a feed</a>
         </p>
+        <FollowButton about={region.id} name={region.label} />
         <ul className={styles["choices"]}>
           {besides.map((other) => (
             <li key={other.id}>

@@ -3,7 +3,7 @@ import type { Problem } from "../../domain/problem.ts";
 import { isRefusal } from "../../use-cases/refusal.ts";
 import { readInput } from "../account/read-input.ts";
 import { createLoaders } from "../loaders.ts";
-import { CHRONICLE_ACTIONS, type ChroniclePorts } from "./chronicle-actions.ts";
+import { CHRONICLE_ACTIONS, type ChroniclePorts, type ReadingPorts } from "./chronicle-actions.ts";
 
 export interface ChronicleAnswer {
   readonly status: number;
@@ -29,11 +29,16 @@ export async function answerChronicle(
   const refusal = mayDo(ports.caller, "read the graph");
   if (refusal) return refused([refusal]);
   const input = readInput(value);
-  const { terms, sources } = createLoaders(ports.store);
-  const named = { terms: terms.many, sources: sources.many };
-  const done = await act({ ...ports, named }, input);
+  const doIt = act(input);
   if (input.problems.length > 0) return refused(input.problems);
+  const done = await doIt(withNames(ports));
   return isRefusal(done) ? refused(done.refused) : { status: 200, body: done };
+}
+
+/** With what is named read in few calls of the store; for one request. */
+export function withNames(ports: ChroniclePorts): ReadingPorts {
+  const { terms, sources } = createLoaders(ports.store);
+  return { ...ports, named: { terms: terms.many, sources: sources.many } };
 }
 
 /** A refusal as it is answered. */
