@@ -1,7 +1,7 @@
-import { canonicalJson } from "../domain/canonical-json.ts";
+import { canonicalJson, isInOrder } from "../domain/canonical-json.ts";
 import type { Change } from "../domain/change.ts";
 import { deepFreeze } from "../domain/deep-freeze.ts";
-import { isKeptFrozen } from "../domain/frozen-copy.ts";
+import { isKeptFrozen, keepFrozen } from "../domain/frozen-copy.ts";
 
 const known = new WeakMap<Change, string>();
 const made = new WeakMap<Change, ChangeTexts>();
@@ -12,7 +12,13 @@ export const changeText = (change: Change): string =>
 
 /** Keeps the canonical JSON of a change with it for as long as it is used, and freezes it, so that it stays right. */
 export function rememberText(change: Change, text: string): void {
-  known.set(deepFreeze(change), text);
+  known.set(keepInOrder(change), text);
+}
+
+/** Freezes a change, so that its texts are made once for all who ask for them. */
+export function keepInOrder(change: Change): Change {
+  const frozen = deepFreeze(change);
+  return isInOrder(frozen) ? keepFrozen(frozen) : frozen;
 }
 
 /** A change as it is written: its own text, that of each edit, and that of what each edit leaves standing. */

@@ -1,3 +1,4 @@
+import { textsOf } from "../../chain/change-text.ts";
 import type { Change } from "../../domain/change.ts";
 import type { Examination } from "../../domain/examination.ts";
 import { idOfEdit, type Standing } from "../../domain/graph-view.ts";
@@ -34,20 +35,24 @@ export const sizeOf = ({ ends, rows, revisions, examinations }: Content): number
   revisions.length +
   examinations.length;
 
+interface Version {
+  readonly standing: Standing;
+  readonly since: number;
+  until: number;
+  readonly body: string;
+}
+
 /** What these changes, one after the other, make of a store that holds the revisions before them, and so much of each kind. */
 export function contentOf(
   revisions: readonly { readonly revision: Revision; readonly change: Change }[],
   standing: Tally,
 ): Content {
-  const made = new Map<string, { readonly standing: Standing; readonly since: number; until: number }>();
-  const all: Record<Kind, { readonly standing: Standing; readonly since: number; until: number }[]> = {
-    term: [],
-    claim: [],
-    source: [],
-  };
+  const made = new Map<string, Version>();
+  const all: Record<Kind, Version[]> = { term: [], claim: [], source: [] };
   const ends = new Map<string, { readonly kind: Kind; readonly ids: string[]; readonly until: number }>();
-  for (const { revision, change } of revisions)
-    for (const edit of change) {
+  for (const { revision, change } of revisions) {
+    const texts = textsOf(change);
+    for (const [at, edit] of change.entries()) {
       const { kind, before, after } = edit;
       const until = revision.number;
       const key = `${kind} ${idOfEdit(edit)}`;
@@ -60,12 +65,14 @@ export function contentOf(
       }
       made.delete(key);
       if (!after) continue;
-      const version = { standing: { kind, thing: after } as Standing, since: until, until: STILL_STANDS };
+      const standing = { kind, thing: after } as Standing;
+      const version = { standing, since: until, until: STILL_STANDS, body: texts.after[at] ?? "" };
       made.set(key, version);
       all[kind].push(version);
     }
+  }
   const rowsOf = (kind: Kind): readonly VersionRow[] =>
-    all[kind].map(({ standing, since, until }) => versionRow(standing, since, until));
+    all[kind].map(({ standing, since, until, body }) => versionRow(standing, since, until, body));
   return {
     ends: [...ends.values()],
     rows: { term: rowsOf("term"), claim: rowsOf("claim"), source: rowsOf("source") },

@@ -170,10 +170,14 @@ const runIn =
 const prepare = (parameters: Parameters, { store }: Neo4jAddress): object =>
   withIntegers({ store, ...parameters }) as object;
 
-/** The driver takes numbers for fractions; ours are whole where they look so. */
+/** The driver takes numbers for fractions; ours are whole where they look so. What holds no number is not copied. */
 function withIntegers(value: unknown): unknown {
   if (typeof value === "number") return Number.isSafeInteger(value) ? neo4j.int(value) : value;
-  if (Array.isArray(value)) return value.map(withIntegers);
   if (typeof value !== "object" || value === null || ArrayBuffer.isView(value)) return value;
-  return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, withIntegers(member)]));
+  if (Array.isArray(value)) return value.every(isText) ? value : value.map(withIntegers);
+  const copy: Record<string, unknown> = {};
+  for (const name in value) copy[name] = withIntegers((value as Readonly<Record<string, unknown>>)[name]);
+  return copy;
 }
+
+const isText = (value: unknown): boolean => typeof value === "string";

@@ -1,3 +1,4 @@
+import { keepInOrder } from "../../chain/change-text.ts";
 import type { Change } from "../../domain/change.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
@@ -66,5 +67,5 @@ export async function readChange(database: Database, number: RevisionNumber): Pr
      RETURN p.edits AS edits, p.packed AS packed, p.part AS part ORDER BY part`,
     { number },
   );
-  return deepFreeze(rows.flatMap((row) => JSON.parse(editsText(row)) as Change));
+  return keepInOrder(rows.flatMap((row) => JSON.parse(editsText(row)) as Change));
 }

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { canonicalJson } from "../../domain/canonical-json.ts";
+import { textsOf } from "../../chain/change-text.ts";
 import type { Change, Edit } from "../../domain/change.ts";
 import type { Claim } from "../../domain/claim.ts";
 import { type GraphView, idOfEdit, type Standing } from "../../domain/graph-view.ts";
@@ -55,7 +55,8 @@ export function standingGraph(): StandingGraph {
         digests.get(keyOf(kind, id)) === (text === undefined ? undefined : digestOf(text)),
     },
     apply: (change) => {
-      for (const edit of change) {
+      const texts = textsOf(change);
+      for (const [at, edit] of change.entries()) {
         const { kind, before, after } = edit;
         const id = idOfEdit(edit);
         const key = keyOf(kind, id);
@@ -67,7 +68,7 @@ export function standingGraph(): StandingGraph {
         }
         if (!after) continue;
         name(key, { kind, thing: after } as Standing);
-        digests.set(key, digestOf(canonicalJson(after)));
+        digests.set(key, digestOf(texts.after[at] ?? ""));
         if (kind === "term") terms.set(id, termOf(after));
         else if (kind === "claim" && after.relation === "void when") exceptions.set(id, after.of);
       }

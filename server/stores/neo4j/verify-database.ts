@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { textsOf } from "../../chain/change-text.ts";
 import { findBrokenLink } from "../../chain/find-broken-link.ts";
 import { storeTampered } from "../../chain/refusals.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
@@ -58,12 +59,14 @@ async function remake(
     if (change === undefined) return storeTampered(number, "its change cannot be read");
     const broken = findBrokenLink(revision, change, last);
     if (broken !== undefined) return storeTampered(number, broken);
-    for (const edit of change) {
+    const texts = textsOf(change);
+    for (const [at, edit] of change.entries()) {
       const thing = `${edit.kind} ${idOfEdit(edit)}`;
       const before = standing.get(thing);
       if (before) before.until = number;
       if (!edit.after) continue;
-      const row = versionRow({ kind: edit.kind, thing: edit.after } as Standing, number, 0);
+      const added = { kind: edit.kind, thing: edit.after } as Standing;
+      const row = versionRow(added, number, 0, texts.after[at] ?? "");
       const made = { digest: digestOf(row), until: STILL_STANDS };
       standing.set(thing, made);
       due.set(`${thing} ${number}`, made);

@@ -1,4 +1,3 @@
-import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Edit } from "../../domain/change.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { Standing } from "../../domain/graph-view.ts";
@@ -35,10 +34,10 @@ export interface VersionRow {
   readonly cites: readonly Cites[];
 }
 
-/** The row of a thing that stands from revision `since`. */
-export function versionRow(standing: Standing, since: number, until: number): VersionRow {
+/** The row of a thing that stands from revision `since`; `body` is its canonical JSON. */
+export function versionRow(standing: Standing, since: number, until: number, body: string): VersionRow {
   const { kind, thing } = standing;
-  const properties = { since, until, body: canonicalJson(thing) };
+  const properties = { since, until, body };
   const broader = kind === "term" && thing.broader !== undefined ? [thing.broader] : [];
   const roles = kind === "claim" ? rolesOf(thing) : NO_ROLES;
   const named = namesOf(standing).flatMap((name) => (name.kind === "term" ? [name.id] : []));

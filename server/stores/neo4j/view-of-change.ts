@@ -1,7 +1,10 @@
 import type { Change } from "../../domain/change.ts";
+import type { Claim } from "../../domain/claim.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import { type GraphView, idOfEdit, type Standing } from "../../domain/graph-view.ts";
 import { namesOf } from "../../domain/names-of.ts";
+import type { Source } from "../../domain/source.ts";
+import type { Term } from "../../domain/term.ts";
 import type { Run } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { KINDS, type Kind, LABELS } from "./version-row.ts";
@@ -11,6 +14,8 @@ const IDS_AT_ONCE = 5_000;
 /**
  * Checks a change on the graph as it stands, looking up no more than the check asks for. What the edits are about and
  * name is read first; where the check asks for more (what is above a broader term), that is read and it is done again.
+ * Of what is not edited the view has no more than what a check asks of it: its kind, what is above it, what it is an
+ * exception of.
  */
 export async function checkOnStanding<Answer>(
   run: Run,
@@ -19,9 +24,13 @@ export async function checkOnStanding<Answer>(
 ): Promise<Answer> {
   const known = new Map<string, Standing | undefined>();
   const namers = new Map<string, readonly Standing[]>();
+  const edited = new Set(change.map((edit) => keyOf(edit.kind, idOfEdit(edit))));
   const wanted = { things: new Map(firstOf(change)), namers: new Map(withdrawnBy(change)) };
   for (;;) {
-    await readStanding(run, [...wanted.things.values()], known);
+    const [whole, named] = [[] as Named[], [] as Named[]];
+    for (const [key, thing] of wanted.things) (edited.has(key) ? whole : named).push(thing);
+    await readStanding(run, WHOLE, whole, known);
+    await readStanding(run, NAMED, named, known);
     for (const [key, thing] of wanted.namers) namers.set(key, await readNamers(run, thing));
     wanted.things.clear();
     wanted.namers.clear();
@@ -65,22 +74,50 @@ function* withdrawnBy(change: Change): Generator<readonly [string, Named]> {
     if (before && !after) yield [keyOf(kind, before.id), { kind, id: before.id }];
 }
 
+/** What is read of a version `v` of each kind, and the thing that it makes. */
+type Reading = Readonly<
+  Record<Kind, { readonly read: string; readonly make: (row: never) => Standing["thing"] }>
+>;
+const body = { read: "v.body AS body", make: (row: { body: string }) => deepFreeze(JSON.parse(row.body)) };
+const WHOLE: Reading = { term: body, claim: body, source: body };
+const NAMED: Reading = {
+  term: {
+    read: "v.id AS id, v.kind AS kind, head([(v)-[:BROADER]->(above) | above.id]) AS broader",
+    make: ({ id, kind, broader }: { id: string; kind: string; broader: string | null }) =>
+      ({ id, kind, ...(broader === null ? {} : { broader }) }) as Term,
+  },
+  claim: {
+    read: "v.id AS id, v.relation AS relation, head([(v)-[:EXCEPTS]->(claim) | claim.id]) AS of",
+    make: ({ id, relation, of }: { id: string; relation: string; of: string | null }) =>
+      ({ id, relation, ...(of === null ? {} : { of }) }) as Claim,
+  },
+  source: { read: "v.id AS id", make: ({ id }: { id: string }) => ({ id }) as Source },
+};
+
 async function readStanding(
   run: Run,
+  reading: Reading,
   wanted: readonly Named[],
   known: Map<string, Standing | undefined>,
 ): Promise<void> {
-  for (const { kind, id } of wanted) known.set(keyOf(kind, id), undefined);
+  const ids: Readonly<Record<Kind, string[]>> = { term: [], claim: [], source: [] };
+  for (const { kind, id } of wanted) {
+    known.set(keyOf(kind, id), undefined);
+    ids[kind].push(id);
+  }
   for (const kind of KINDS) {
-    const ids = wanted.filter((each) => each.kind === kind).map(({ id }) => id);
-    for (let at = 0; at < ids.length; at += IDS_AT_ONCE) {
-      const rows = await run<{ id: string; body: string }>(
+    const { read, make } = reading[kind];
+    for (let at = 0; at < ids[kind].length; at += IDS_AT_ONCE) {
+      const rows = await run<never>(
         `UNWIND $ids AS id
          MATCH (v:${LABELS[kind]}Version {store: $store, id: id}) WHERE v.since > 0 AND v.until = ${STILL_STANDS}
-         RETURN v.id AS id, v.body AS body`,
-        { ids: ids.slice(at, at + IDS_AT_ONCE) },
+         RETURN ${read}`,
+        { ids: ids[kind].slice(at, at + IDS_AT_ONCE) },
       );
-      for (const { id, body } of rows) known.set(keyOf(kind, id), standingOf(kind, body));
+      for (const row of rows) {
+        const thing = make(row);
+        known.set(keyOf(kind, thing.id), { kind, thing } as Standing);
+      }
     }
   }
 }

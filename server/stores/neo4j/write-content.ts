@@ -1,3 +1,4 @@
+import { textsOf } from "../../chain/change-text.ts";
 import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Examination } from "../../domain/examination.ts";
 import type { Written } from "../../domain/written.ts";
@@ -80,10 +81,10 @@ const versionProperties = ({ undoTo, piece, ...rest }: Examination, sequence: nu
 
 const partsOf = ({ revisions }: Content): readonly object[] =>
   revisions.flatMap(({ revision, change }) =>
-    [...chunks(change, EDITS_A_PART)].map((edits, part) => ({
+    [...chunks(textsOf(change).edits, EDITS_A_PART)].map((edits, part) => ({
       revision: revision.number,
       part,
-      ...packedEdits(canonicalJson(edits)),
+      ...packedEdits(`[${edits.join(",")}]`),
     })),
   );
 

@@ -1,3 +1,4 @@
+import { keepInOrder } from "../../chain/change-text.ts";
 import { sealDump } from "../../chain/seal-dump.ts";
 import type { DumpedThing, DumpRecord } from "../../domain/dump.ts";
 import { isProblem } from "../../domain/problem.ts";
@@ -30,7 +31,7 @@ export async function* dumpFile(path: string): AsyncGenerator<DumpRecord> {
 function* readRecords(database: Database): Generator<DumpedThing> {
   const revisions = database.raw.prepare(`SELECT ${REVISION_COLUMNS}, change FROM revision ORDER BY number`);
   for (const row of revisions.iterate() as unknown as Iterable<Revision & { readonly change: string }>)
-    yield { kind: "revision", revision: revisionOf(row), change: parseStored(row.change) };
+    yield { kind: "revision", revision: revisionOf(row), change: keepInOrder(parseStored(row.change)) };
   const versions = database.raw.prepare(
     `SELECT ${EXAMINATION_COLUMNS} FROM examination ORDER BY id, version`,
   );
