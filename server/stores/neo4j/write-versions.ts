@@ -1,31 +1,66 @@
 import type { Run } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
-import { type Kind, LABELS, type VersionRow } from "./version-row.ts";
+import { KINDS, type Kind, LABELS, type VersionRow } from "./version-row.ts";
 
 /** Rows of one statement. */
-const ROWS_AT_ONCE = 1_000;
+const ROWS_AT_ONCE = 5_000;
 
-/** `MERGE` finds what is named by its unique id, or makes the node that stays where a later row says how it stands. */
+type Link = "broader" | "leads" | "states" | "proposes" | "needs" | "names" | "excepts" | "cites";
+
+/** What leads from or to a version `v`: to which kind of node `n`, and for which kind of thing. */
+const LINKS: Readonly<
+  Record<Link, { readonly to: Kind; readonly of: readonly Kind[]; readonly pattern: string }>
+> = {
+  broader: { to: "term", of: ["term"], pattern: "(v)-[:BROADER]->(n)" },
+  leads: { to: "term", of: ["claim"], pattern: "(n)-[:LEADS]->(v)" },
+  states: { to: "term", of: ["claim"], pattern: "(n)-[:STATES]->(v)" },
+  proposes: { to: "term", of: ["claim"], pattern: "(n)-[:PROPOSES]->(v)" },
+  needs: { to: "term", of: ["claim"], pattern: "(v)-[:NEEDS]->(n)" },
+  names: { to: "term", of: KINDS, pattern: "(v)-[:NAMES]->(n)" },
+  excepts: { to: "claim", of: ["claim"], pattern: "(v)-[:EXCEPTS]->(n)" },
+  cites: {
+    to: "source",
+    of: ["claim"],
+    pattern: "(v)-[:CITES {place: link.place, locator: link.locator, note: link.note}]->(n)",
+  },
+};
+const linksOf = (kind: Kind): readonly Link[] =>
+  (Object.keys(LINKS) as Link[]).filter((link) => LINKS[link].of.includes(kind));
+
+/**
+ * Each node that stays is looked for once, however many rows name it, and told by its place in a list from then on. `MERGE`
+ * finds it by its unique id, or makes it where a later row says how it stands.
+ */
 const writeRows = (kind: Kind): string => {
-  const label = LABELS[kind];
-  const toTerms = (list: string, relationship: (term: string) => string): string =>
-    `FOREACH (id IN row.${list} | MERGE (t:Term {store: $store, id: id}) CREATE ${relationship("t")})`;
-  const ofClaims = `
-  ${toTerms("leads", (t) => `(${t})-[:LEADS]->(v)`)}
-  ${toTerms("states", (t) => `(${t})-[:STATES]->(v)`)}
-  ${toTerms("proposes", (t) => `(${t})-[:PROPOSES]->(v)`)}
-  ${toTerms("needs", (t) => `(v)-[:NEEDS]->(${t})`)}
-  FOREACH (id IN row.excepts | MERGE (c:Claim {store: $store, id: id}) CREATE (v)-[:EXCEPTS]->(c))
-  FOREACH (cites IN row.cites | MERGE (s:Source {store: $store, id: cites.source})
-    CREATE (v)-[:CITES {place: cites.place, locator: cites.locator, note: cites.note}]->(s))`;
-  return `
-UNWIND $rows AS row
-MERGE (thing:${label} {store: $store, id: row.id})
-CREATE (v:${label}Version {store: $store, id: row.id})-[:OF]->(thing)
-SET v += row.properties
-${kind === "term" ? toTerms("broader", (t) => `(v)-[:BROADER]->(${t})`) : ""}
-${kind === "claim" ? ofClaims : ""}
-${toTerms("names", (t) => `(v)-[:NAMES]->(${t})`)}`;
+  const kinds = KINDS.filter(
+    (each) => each === kind || linksOf(kind).some((link) => LINKS[link].to === each),
+  );
+  return [
+    ...kinds.map(
+      (each) => `CALL () {
+  UNWIND range(0, size($${each}Ids) - 1) AS place
+  MERGE (n:${LABELS[each]} {store: $store, id: $${each}Ids[place]})
+  WITH n ORDER BY place
+  RETURN collect(n) AS ${each}s
+}`,
+    ),
+    `CALL (${kind}s) {
+  UNWIND $rows AS row
+  WITH row, ${kind}s[row.thing] AS thing
+  CREATE (v:${LABELS[kind]}Version {store: $store, id: row.id})-[:OF]->(thing)
+  SET v += row.properties
+  WITH v ORDER BY row.at
+  RETURN collect(v) AS versions
+}`,
+    ...linksOf(kind).map(
+      (link) => `CALL (versions, ${LINKS[link].to}s) {
+  UNWIND $${link} AS link
+  WITH link, versions[link.at] AS v, ${LINKS[link].to}s[link.to] AS n
+  CREATE ${LINKS[link].pattern}
+}`,
+    ),
+    "RETURN size(versions) AS written",
+  ].join("\n");
 };
 const WRITE: Readonly<Record<Kind, string>> = {
   term: writeRows("term"),
@@ -36,7 +71,35 @@ const WRITE: Readonly<Record<Kind, string>> = {
 /** Adds rows of one kind. */
 export async function writeVersions(run: Run, kind: Kind, rows: readonly VersionRow[]): Promise<void> {
   for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
-    await run(WRITE[kind], { rows: rows.slice(at, at + ROWS_AT_ONCE) });
+    await run(WRITE[kind], placed(kind, rows.slice(at, at + ROWS_AT_ONCE)));
+}
+
+/** The parameters for some rows: the ids of all that they are and name, each once, and the places of these. */
+function placed(kind: Kind, rows: readonly VersionRow[]): Readonly<Record<string, unknown>> {
+  const places = {
+    term: new Map<string, number>(),
+    claim: new Map<string, number>(),
+    source: new Map<string, number>(),
+  };
+  const placeOf = (of: Kind, id: string): number => {
+    const known = places[of].get(id);
+    if (known !== undefined) return known;
+    places[of].set(id, places[of].size);
+    return places[of].size - 1;
+  };
+  const links = Object.fromEntries(linksOf(kind).map((link) => [link, [] as object[]]));
+  const versions = rows.map((row, at) => {
+    for (const link of linksOf(kind))
+      for (const named of row[link])
+        links[link]?.push(
+          typeof named === "string"
+            ? { at, to: placeOf(LINKS[link].to, named) }
+            : { at, to: placeOf(LINKS[link].to, named.source), ...named },
+        );
+    return { at, id: row.id, properties: row.properties, thing: placeOf(kind, row.id) };
+  });
+  const ids = Object.fromEntries(KINDS.map((each) => [`${each}Ids`, [...places[each].keys()]]));
+  return { rows: versions, ...ids, ...links };
 }
 
 /** Ends the rows of these ids that still stand. */
