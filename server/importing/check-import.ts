@@ -93,7 +93,7 @@ export async function checkImport(
       if (kind === "claim" && name.kind === "source") cited.add(name.id);
       const named = index.lineOf(name.id);
       const is = named === undefined ? undefined : index.kindAt(named);
-      if (named === undefined || index.isWaiting(named)) index.setWaiting(line);
+      if (named === undefined || index.isWaiting(named)) index.setWaiting(line, named === undefined);
       if (is !== name.kind && !name.kinds.some((each) => each === is))
         waiting.push({ line, id: thing.id, name });
     }

@@ -10,9 +10,11 @@ export interface ImportIndex {
   lineOf(id: string): number | undefined;
   add(id: string, line: number, kind: ImportKind | TermKind): void;
   kindAt(line: number): ImportKind | TermKind | undefined;
-  /** Marks a line that names what comes later or waits itself; what is not in the file counts as later. */
-  setWaiting(line: number): void;
+  /** Marks a line that names what waits itself, or what comes later (`isFirst`); what is not in the file counts as later. */
+  setWaiting(line: number, isFirst: boolean): void;
   isWaiting(line: number): boolean;
+  /** Whether a line that waits names what comes later, and not only what waits for that. */
+  isFirst(line: number): boolean;
   setState(line: number, state: LineState): void;
   stateAt(line: number): LineState;
 }
@@ -20,6 +22,8 @@ export interface ImportIndex {
 const KINDS: readonly (ImportKind | TermKind | undefined)[] = [undefined, "claim", "source", ...TERM_KINDS];
 const STATES: readonly LineState[] = ["new", "stands", "other"];
 const WAITS = 4;
+const FIRST = 8;
+const MARKS = WAITS | FIRST;
 
 export function openIndex(): ImportIndex {
   const lines = new Map<string, number>();
@@ -41,13 +45,14 @@ export function openIndex(): ImportIndex {
       kinds[line] = KINDS.indexOf(kind);
     },
     kindAt: (line) => KINDS[kinds[line] ?? 0],
-    setWaiting: (line) => {
-      states[line] = (states[line] ?? 0) | WAITS;
+    setWaiting: (line, isFirst) => {
+      states[line] = (states[line] ?? 0) | (isFirst ? MARKS : WAITS);
     },
     isWaiting: (line) => ((states[line] ?? 0) & WAITS) > 0,
+    isFirst: (line) => ((states[line] ?? 0) & FIRST) > 0,
     setState: (line, state) => {
-      states[line] = ((states[line] ?? 0) & WAITS) | STATES.indexOf(state);
+      states[line] = ((states[line] ?? 0) & MARKS) | STATES.indexOf(state);
     },
-    stateAt: (line) => STATES[(states[line] ?? 0) & ~WAITS] ?? "new",
+    stateAt: (line) => STATES[(states[line] ?? 0) & ~MARKS] ?? "new",
   };
 }

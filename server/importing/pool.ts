@@ -15,7 +15,7 @@ export interface Pool {
 }
 
 /** The index knows the line of an id that the file brings, and which lines need be looked at; what else is named stands in the store. */
-export function openPool(index: Pick<ImportIndex, "lineOf" | "isWaiting">): Pool {
+export function openPool(index: Pick<ImportIndex, "lineOf" | "isWaiting" | "isFirst">): Pool {
   const waits = new Map<number, ImportLine>();
   let last = 0;
   /** What it names that waits too, or comes later. */
@@ -30,7 +30,9 @@ export function openPool(index: Pick<ImportIndex, "lineOf" | "isWaiting">): Pool
     },
     take: (line) => {
       last = line.line;
-      if (!index.isWaiting(line.line) || namedBy(line).length === 0) return true;
+      if (!index.isWaiting(line.line)) return true;
+      // What waits for others alone need not be looked at once none of them is left.
+      if ((waits.size === 0 && !index.isFirst(line.line)) || namedBy(line).length === 0) return true;
       waits.set(line.line, line);
       return false;
     },

@@ -17,6 +17,12 @@ const OLDEST_SQLITE = [3, 51, 3];
 /** Memory for pages of the file, in KiB: walks read the same few pages again and again. */
 export const PAGES_KEPT_KIB = 65_536;
 
+/**
+ * Said to a connection before it writes much: more memory for pages, as rows of all tables are put in between others, and a
+ * log that is taken into the file less often, as the next revision alters the same pages again.
+ */
+export const TO_WRITE_MUCH = "PRAGMA cache_size = -262144; PRAGMA wal_autocheckpoint = 16000";
+
 export interface OpenOptions {
   /** For a look at a store that a running server may hold: nothing is made, upgraded or written. */
   readonly readOnly: boolean;

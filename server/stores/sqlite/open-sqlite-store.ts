@@ -23,7 +23,7 @@ import { followOthers } from "./follow-others.ts";
 import { listEdits } from "./list-edits.ts";
 import { listThings } from "./list-things.ts";
 import { neighbourhoodCache } from "./neighbourhood-cache.ts";
-import { type OpenOptions, openFile } from "./open-file.ts";
+import { type OpenOptions, openFile, TO_WRITE_MUCH } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { readThings } from "./read-things.ts";
 import { readWalkBlocks } from "./read-walk-blocks.ts";
@@ -49,6 +49,9 @@ export async function openSqliteStore(
   const database = await openFile(path, { readOnly, patience });
   return isProblem(database) ? database : storeIn(database, path, patience);
 }
+
+/** Edits from which on a change is a large one. */
+const MUCH = 5_000;
 
 function storeIn(database: Database, path: string, patience: number): Store {
   const cache = neighbourhoodCache();
@@ -101,9 +104,10 @@ function storeIn(database: Database, path: string, patience: number): Store {
     history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),
     commit: async (commit) => {
       const { change, expected, ...about } = frozenCopy(commit);
+      if (change.length > MUCH) database.raw.exec(TO_WRITE_MUCH);
       const done = await write(() => {
         const newest = newestRevision(database);
-        const refusal = checkCommit(standingView(database), newest?.number ?? 0, change, expected);
+        const refusal = checkCommit(standingView(database, change), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;
         const texts = textsOf(change);
         const revision = linkRevision(change, about, newest, texts.change);
@@ -118,7 +122,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
       return done.revision;
     },
 
-    wouldRefuse: (change) => read(() => checkCommit(standingView(database), 0, change, undefined)),
+    wouldRefuse: (change) => read(() => checkCommit(standingView(database, change), 0, change, undefined)),
 
     neighbourhood: (ask) => read(() => readNeighbourhood(database, cache, ask)),
     walkBlocks: (at) => readWalkBlocks(read, database, at),

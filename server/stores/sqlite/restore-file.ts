@@ -10,7 +10,7 @@ import { type Database, wrapDatabase } from "./database.ts";
 import { addVersion } from "./examinations.ts";
 import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem } from "./find-medium-problem.ts";
-import { PAGES_KEPT_KIB } from "./open-file.ts";
+import { TO_WRITE_MUCH } from "./open-file.ts";
 import { standingView, type TermsRead } from "./standing-view.ts";
 import { writeRevision } from "./write-rows.ts";
 import { addWrite, newestWrite } from "./writes.ts";
@@ -31,7 +31,7 @@ export async function restoreFile(
 ): Promise<Restored> {
   const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
   try {
-    database.raw.exec(`PRAGMA cache_size = ${-PAGES_KEPT_KIB}; PRAGMA synchronous = full`);
+    database.raw.exec(`${TO_WRITE_MUCH}; PRAGMA synchronous = full`);
     await execInTime(database.raw, "BEGIN IMMEDIATE", patience);
     const restored = newestWrite(database) > 0 ? storeNotEmpty() : await takeRecords(database, records);
     if (isProblem(restored)) return restored;
@@ -60,7 +60,7 @@ async function takeRecords(
     if (refusal !== undefined) return refusal;
     if (record.kind === "revision") {
       const { revision, change } = record;
-      const unfit = checkCommit(standingView(database, terms), revisions, change, undefined);
+      const unfit = checkCommit(standingView(database, change, terms), revisions, change, undefined);
       if (unfit !== undefined) return changeDoesNotFit(revision.number, unfit);
       writeRevision(database, revision, change, textsOf(change));
       for (const { kind, before, after } of change)
