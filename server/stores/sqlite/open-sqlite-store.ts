@@ -104,8 +104,8 @@ function storeIn(database: Database, path: string, patience: number): Store {
     history: (kind, id, page) => read(() => listEdits(database, kind, id, page)),
     commit: async (commit) => {
       const { change, expected, ...about } = frozenCopy(commit);
-      if (change.length > MUCH) database.raw.exec(TO_WRITE_MUCH);
       const done = await write(() => {
+        if (change.length > MUCH) database.raw.exec(TO_WRITE_MUCH);
         const newest = newestRevision(database);
         const refusal = checkCommit(standingView(database, change), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;

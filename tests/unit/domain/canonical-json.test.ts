@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { changeText, rememberText, textsOf } from "#server/chain/change-text.ts";
+import { changeText, keepInOrder, rememberText, textsOf } from "#server/chain/change-text.ts";
 import { canonicalJson, isInOrder } from "#server/domain/canonical-json.ts";
 import type { Change } from "#server/domain/change.ts";
 import { frozenCopy } from "#server/domain/frozen-copy.ts";
@@ -73,6 +73,22 @@ describe("the text of a change", () => {
         }
       }),
     );
+  });
+
+  it("that is kept in order is made once, and is the same", () => {
+    const change = structuredClone(adding(aTerm("tool.saw"), aTerm("tool.axe"))) as Change;
+    const ordered = JSON.parse(canonicalJson(change)) as Change;
+    expect(textsOf(keepInOrder(ordered))).toBe(textsOf(ordered));
+    expect(textsOf(ordered)).toEqual(textsOf(change));
+    expect(changeText(ordered)).toBe(canonicalJson(change));
+    expect(frozenCopy(ordered)).toBe(ordered);
+    expect(() => Object.assign(ordered[1] as object, { kind: "claim" })).toThrow(TypeError);
+  });
+
+  it("whose members are in another order is not taken for one in order", () => {
+    const change = keepInOrder([{ kind: "term", after: { ...aTerm("tool.saw") } }]);
+    expect(changeText(change)).toBe(canonicalJson(change));
+    expect(frozenCopy(change)).not.toBe(change);
   });
 
   it("that is remembered is that of a change nobody can alter any more", () => {
