@@ -43,23 +43,34 @@ export async function writeImport(
   const written = { added: 0, changed: 0, revisions: 0 };
   let batch: ImportLine[] = [];
   let number = 0;
+  /** The revision that is being written while the next is read. */
+  let last: Promise<Problem | undefined> = Promise.resolve(undefined);
 
-  const keep = async (): Promise<Problem | undefined> => {
-    if (batch.length === 0) return undefined;
-    const change = await changeOf(store, checked, batch);
+  const commit = async (change: Change): Promise<Problem | undefined> => {
     const { by, message } = options;
-    const commit = Object.freeze({ at: options.now().toISOString(), by, change, message });
-    const revision = await store.commit(commit);
+    const about = Object.freeze({ at: options.now().toISOString(), by, change, message });
+    const revision = await store.commit(about);
     if (isProblem(revision)) return revision;
     const changed = change.filter(({ before }) => before !== undefined).length;
     written.changed += changed;
     written.added += change.length - changed;
     written.revisions++;
-    batch = [];
     tell(
       () =>
         `Writing: ${written.added + written.changed} of ${checked.things - checked.stand}, revision ${revision.number}`,
     );
+    return undefined;
+  };
+  /** Begins to write what has come together, when the revision before is written. */
+  const keep = async (): Promise<Problem | undefined> => {
+    if (batch.length === 0) return last;
+    const change = await changeOf(store, checked, batch);
+    const refusal = await last;
+    if (refusal !== undefined) return refusal;
+    batch = [];
+    last = commit(change);
+    // Whoever waits for it next is told; until then it is nobody's fault.
+    last.catch(() => undefined);
     return undefined;
   };
   /** Adds things that go into one revision together, ending the one before where there is no room. */
@@ -81,7 +92,7 @@ export async function writeImport(
       if (refusal !== undefined) return { written, refusal };
     }
   }
-  const refusal = await keep();
+  const refusal = (await keep()) ?? (await last);
   return refusal === undefined ? { written } : { written, refusal };
 }
 
