@@ -17,7 +17,8 @@ export async function prepareDatabase(
       "OTHER_VERSION",
       `The database is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
     );
-  if (version === 0 && (await holdsAnything(database)))
+  // Another program may have begun between the two questions; the first node it makes says its version.
+  if (version === 0 && (await holdsAnything(database)) && (await versionOf(database)) === 0)
     return problem(
       "WRONG_FORMAT",
       `${printAddress(database.address)} holds nodes of another program; nothing was touched. Choose another database in SCRIBELINE_STORE.`,
