@@ -45,6 +45,9 @@ const InvitationPage = lazy(async () => ({
 const ElsewherePage = lazy(async () => ({
   default: (await import("./account/ElsewherePage.tsx")).ElsewherePage,
 }));
+const NewStartPage = lazy(async () => ({
+  default: (await import("./account/NewStartPage.tsx")).NewStartPage,
+}));
 const AccountPage = lazy(async () => ({ default: (await import("./account/AccountPage.tsx")).AccountPage }));
 const PeoplePage = lazy(async () => ({ default: (await import("./account/PeoplePage.tsx")).PeoplePage }));
 const AuditPage = lazy(async () => ({ default: (await import("./account/AuditPage.tsx")).AuditPage }));
@@ -123,6 +126,7 @@ export const App = () => (
             <Route path="/plan">{onPage(<PlanPage />, "plan")}</Route>
             <Route path="/sign-in">{onPage(<SignInPage />, "sign-in")}</Route>
             <Route path="/sign-in/elsewhere">{onPage(<ElsewherePage />, "elsewhere")}</Route>
+            <Route path="/new-password">{onPage(<NewStartPage />, "new-password")}</Route>
             <Route path="/set-up">{onPage(<InvitationPage isFirst />, "set-up")}</Route>
             <Route path="/invitation">{onPage(<InvitationPage />, "invitation")}</Route>
             <Route path="/account">{onPage(<AccountPage />, "account")}</Route>

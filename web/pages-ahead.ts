@@ -28,6 +28,7 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/plan": ["field-sheets/PlanPage.tsx"],
   "/sign-in": ["account/SignInPage.tsx"],
   "/sign-in/elsewhere": ["account/ElsewherePage.tsx"],
+  "/new-password": ["account/NewStartPage.tsx"],
   "/set-up": ["account/InvitationPage.tsx"],
   "/invitation": ["account/InvitationPage.tsx"],
   "/account": ["account/AccountPage.tsx"],

@@ -7,6 +7,7 @@ import { Waiting } from "../shared/ui/Waiting.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount, type Who } from "./ask-account.ts";
 import { NewInvitation } from "./NewInvitation.tsx";
+import { PersonActs } from "./PersonActs.tsx";
 import { Refusals } from "./Refusals.tsx";
 import { useAsked } from "./use-asked.ts";
 
@@ -65,6 +66,7 @@ export function PeoplePage() {
                 </Button>
               </div>
             ) : null}
+            {isOwner ? <PersonActs {...one} onChanged={again} /> : null}
           </li>
         ))}
       </ul>

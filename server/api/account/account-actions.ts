@@ -2,6 +2,7 @@ import { ROLES } from "../../domain/people/caller.ts";
 import type { Person } from "../../domain/people/person.ts";
 import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import { acceptInvitation } from "../../use-cases/people/accept-invitation.ts";
+import { beginAnew, erasePerson, takeNewPassword } from "../../use-cases/people/begin-anew.ts";
 import {
   beginFactor,
   finishFactor,
@@ -57,7 +58,7 @@ const confirmingOf = (input: Input) => ({
 
 /** What can be done without being signed in. */
 export const OPEN_ACTIONS: readonly string[] = [
-  ...["who", "sign-in", "accept-invitation"],
+  ...["who", "sign-in", "accept-invitation", "take-new-password"],
   ...["begin-elsewhere", "finish-elsewhere"],
 ];
 
@@ -148,6 +149,19 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
       ...(input.has("state") ? { state: input.oneOf("state", ["active", "shut out"]) } : {}),
     };
     return sound(input, () => answer(changePerson(ports, id, version, change)));
+  },
+  "begin-anew": (ports, input) => {
+    const id = input.text("id");
+    return sound(input, () => answer(beginAnew(ports, id)));
+  },
+  "take-new-password": (ports, input) => {
+    const typed = { secret: input.text("secret"), password: input.text("password") };
+    return sound(input, () => signedIn(takeNewPassword(ports, typed)));
+  },
+  "erase-person": (ports, input) => {
+    const id = input.text("id");
+    const version = input.number("expectedVersion");
+    return sound(input, () => answer(erasePerson(ports, id, version)));
   },
   audit: (ports, input) => {
     const before = input.has("before") ? input.number("before") : undefined;

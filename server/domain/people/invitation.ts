@@ -11,6 +11,8 @@ export interface Invitation {
   readonly until: string;
   /** Holds only as long as there is no owner. */
   readonly first?: true;
+  /** Whose account it begins anew; it makes no other. */
+  readonly person?: string;
 }
 export const INVITATION_CARD = "invitation";
 /** Days that an invitation holds, and hours for that of the first owner. */
@@ -21,7 +23,13 @@ export const invitationOf = ({ body }: Card): Invitation => body as Invitation;
 
 export const invitationWrite = (id: string, invitation: Invitation): CardWrite => ({
   ...{ kind: INVITATION_CARD, id, expectedVersion: 0 },
-  next: { keys: { by: [invitation.by] }, body: invitation },
+  next: {
+    keys: {
+      by: [invitation.by],
+      ...(invitation.person === undefined ? {} : { person: [invitation.person] }),
+    },
+    body: invitation,
+  },
 });
 
 /** One card that every change among the owners goes through, so that no two can leave the house without one. */

@@ -34,6 +34,7 @@ export async function acceptInvitation(ports: PeoplePorts, accepted: Accepted): 
   if (
     card === undefined ||
     invitation === undefined ||
+    invitation.person !== undefined ||
     invitation.until <= at ||
     (invitation.first && owners)
   )

@@ -25,8 +25,7 @@ export async function changePerson(
   const cards: CardWrite[] = [personWrite(id, expectedVersion, next)];
   if (isActiveOwner(person) || next.role === "owner") {
     const owners = await store.card(OWNERS_CARD.kind, OWNERS_CARD.id);
-    const others = await otherOwners(ports, id);
-    if (others === 0 && !isActiveOwner(next))
+    if (!isActiveOwner(next) && (await isLastOwner(ports, id, person)))
       return {
         refused: [problem("LAST_OWNER", "This is the only owner. Make somebody else an owner first.")],
       };
@@ -39,12 +38,14 @@ export async function changePerson(
 
 const isActiveOwner = ({ role, state }: Person): boolean => role === "owner" && state === "active";
 
-async function otherOwners({ store }: PeoplePorts, id: string): Promise<number> {
+/** Whether a house would be without an active owner if this one went. */
+export async function isLastOwner({ store }: PeoplePorts, id: string, person: Person): Promise<boolean> {
+  if (!isActiveOwner(person)) return false;
   const { rows } = await store.listCards(
     { kind: PERSON_CARD, key: { name: "role", value: "owner" } },
     { first: 200 },
   );
-  return rows.map(personOf).filter((one) => one !== undefined && one.id !== id && isActiveOwner(one)).length;
+  return !rows.map(personOf).some((one) => one !== undefined && one.id !== id && isActiveOwner(one));
 }
 
 /** As the ledger tells it. */

@@ -5,7 +5,7 @@ import {
   invitationWrite,
   OWNERS_CARD,
 } from "../../domain/people/invitation.ts";
-import { isProblem } from "../../domain/problem.ts";
+import { isProblem, problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import type { Refusal } from "../refusal.ts";
 import { later, type PeoplePorts } from "./people-ports.ts";
@@ -37,13 +37,36 @@ export async function inviteFirstOwner(
   const salted = await makeSalt(ports);
   if (isProblem(salted) && salted.code !== "CHANGED_MEANWHILE") return { refused: [salted] };
   if (await ports.store.card(OWNERS_CARD.kind, OWNERS_CARD.id)) return undefined;
+  return inviteOwner(ports, "invite first owner", { first: true });
+}
+
+/** By a command on the server's machine: the secret by which somebody becomes an owner where all owners are lost. */
+export async function inviteLostOwner(
+  ports: Pick<PeoplePorts, "store" | "secrets" | "now">,
+): Promise<Invited | Refusal> {
+  if ((await ports.store.card(OWNERS_CARD.kind, OWNERS_CARD.id)) === undefined)
+    return {
+      refused: [
+        problem(
+          "WRONG_STATE",
+          "This house never had an owner: start the server with SCRIBELINE_ACCOUNTS=on, and its log tells a secret.",
+        ),
+      ],
+    };
+  return inviteOwner(ports, "let owner in by command", {});
+}
+
+async function inviteOwner(
+  ports: Pick<PeoplePorts, "store" | "secrets" | "now">,
+  did: string,
+  more: { readonly first?: true },
+): Promise<Invited | Refusal> {
   const at = ports.now();
   const secret = ports.secrets.newSecret();
   const until = later(at, FIRST_OWNER_HOURS * 3_600_000);
   const card = invitationWrite(ports.secrets.hash(secret), {
-    ...{ role: "owner", by: "program", madeAt: at, until, first: true },
+    ...{ role: "owner", by: "program", madeAt: at, until, ...more },
   });
-  const deed = { by: "program", at, did: "invite first owner" };
-  const written = await ports.store.writeCards({ cards: [card], deed });
+  const written = await ports.store.writeCards({ cards: [card], deed: { by: "program", at, did } });
   return isProblem(written) ? { refused: [written] } : { secret, until };
 }

@@ -15,8 +15,9 @@ export async function readAudit(ports: PeoplePorts, before: number | undefined) 
   const ids = writes.flatMap(({ deed }) => [deed?.by, deed?.about]).filter((id) => id?.startsWith("person."));
   const cards = await store.cards(PERSON_CARD, [...new Set(ids as string[])]);
   const nameOf = (id: string | undefined) => {
-    const card = id === undefined ? undefined : cards.get(id);
-    return (card && personOf(card))?.name;
+    if (id?.startsWith("person.") !== true) return undefined;
+    const card = cards.get(id);
+    return (card && personOf(card))?.name ?? "a former member";
   };
   return {
     entries: writes.toReversed().map(({ sequence, revision, examination, deed, hash }) => ({

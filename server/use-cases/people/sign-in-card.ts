@@ -4,7 +4,7 @@ import type { Written } from "../../domain/written.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 
 const SALT = { kind: "house", id: "salt" } as const;
-const NAME_CARD = "sign-in-name";
+export const NAME_CARD = "sign-in-name";
 export const PASSWORD_CARD = "password";
 
 /** The secret of the house; undefined before `makeSalt`. */

@@ -2,7 +2,7 @@ import { ApolloLink } from "@apollo/client";
 import { mergeMap, NEVER, of } from "rxjs";
 
 /** Pages that one sees without being signed in. */
-const OPEN = ["/sign-in", "/sign-in/elsewhere", "/set-up", "/invitation"];
+const OPEN = ["/sign-in", "/sign-in/elsewhere", "/set-up", "/new-password", "/invitation"];
 
 /**
  * Where the server answers nobody, leads to the page to sign in on, and from there back; what was asked then gets no answer, as the

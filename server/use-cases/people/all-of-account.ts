@@ -1,0 +1,32 @@
+import type { CardWrite } from "../../domain/card.ts";
+import { factorPlace } from "../../domain/people/factor.ts";
+import { IDENTITY_CARD } from "../../domain/people/identity.ts";
+import { INVITATION_CARD } from "../../domain/people/invitation.ts";
+import { recoveryCodesPlace } from "../../domain/people/recovery-codes.ts";
+import { SESSION_CARD } from "../../domain/people/session.ts";
+import { TOKEN_CARD } from "../../domain/people/token.ts";
+import { TROUBLE_CARD } from "../../domain/people/trouble.ts";
+import { readAll } from "../../ports/read-all.ts";
+import type { PeoplePorts } from "./people-ports.ts";
+import { NAME_CARD, PASSWORD_CARD } from "./sign-in-card.ts";
+
+/** What takes away all that lets a person in; with `name` also the name to sign in with. */
+export async function allOfAccount(
+  { store }: Pick<PeoplePorts, "store">,
+  person: string,
+  { name }: { readonly name: boolean },
+): Promise<readonly CardWrite[]> {
+  const listed = [SESSION_CARD, TOKEN_CARD, IDENTITY_CARD, INVITATION_CARD, ...(name ? [NAME_CARD] : [])];
+  const places = [factorPlace(person).kind, recoveryCodesPlace(person).kind, PASSWORD_CARD, TROUBLE_CARD];
+  const [lists, ones] = await Promise.all([
+    Promise.all(
+      listed.map((kind) =>
+        readAll((page) => store.listCards({ kind, key: { name: "person", value: person } }, page)),
+      ),
+    ),
+    Promise.all(places.map((kind) => store.card(kind, person))),
+  ]);
+  return [...lists.flat(), ...ones.filter((card) => card !== undefined)].map(({ kind, id, version }) => ({
+    ...{ kind, id, expectedVersion: version },
+  }));
+}
