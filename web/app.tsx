@@ -58,6 +58,9 @@ const HistoryPage = lazy(async () => ({
 }));
 const ProofPage = lazy(async () => ({ default: (await import("./chronicle/ProofPage.tsx")).ProofPage }));
 const HousePage = lazy(async () => ({ default: (await import("./house/HousePage.tsx")).HousePage }));
+const DisputesPage = lazy(async () => ({
+  default: (await import("./proposals/DisputesPage.tsx")).DisputesPage,
+}));
 const ProposalsPage = lazy(async () => ({
   default: (await import("./proposals/ProposalsPage.tsx")).ProposalsPage,
 }));
@@ -87,6 +90,9 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/sheets/:id": lazy(async () => ({ default: (await import("./field-sheets/SheetPage.tsx")).SheetPage })),
   "/house/proposals/:id": lazy(async () => ({
     default: (await import("./proposals/ProposalPage.tsx")).ProposalPage,
+  })),
+  "/house/disputes/:id": lazy(async () => ({
+    default: (await import("./proposals/DisputePage.tsx")).DisputePage,
   })),
   "/house/correct/:id": lazy(async () => ({
     default: (await import("./proposals/CorrectionPage.tsx")).CorrectionPage,
@@ -136,6 +142,7 @@ export const App = () => (
             <Route path="/house/digest">{onPage(<DigestPage />, "digest")}</Route>
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/house">{onPage(<HousePage />, "house")}</Route>
+            <Route path="/house/disputes">{onPage(<DisputesPage />, "disputes of claims")}</Route>
             <Route path="/house/proposals">{onPage(<ProposalsPage />, "proposals")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>

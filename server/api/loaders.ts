@@ -2,6 +2,7 @@ import DataLoader from "dataloader";
 import type { Claim, VoidWhen } from "../domain/claim.ts";
 import type { ClaimId, SourceId, TermId } from "../domain/ids.ts";
 import { type KeptPerson, PERSON_CARD, personOf } from "../domain/people/person.ts";
+import { DISPUTED_CARD, openDisputesOf } from "../domain/proposals/dispute.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term } from "../domain/term.ts";
@@ -49,6 +50,8 @@ export interface Loaders {
   readonly exceptions: Loader<ClaimId, readonly AsOf<VoidWhen>[]>;
   /** Persons with an account, by id. */
   readonly people: { one(id: string): Promise<KeptPerson | undefined> };
+  /** How many disputes of a claim are open. */
+  readonly openDisputes: { one(claim: ClaimId): Promise<number> };
   /** How many edits a revision has. */
   readonly editCounts: { one(revision: RevisionNumber): Promise<number | undefined> };
 }
@@ -70,7 +73,12 @@ export function createLoaders(store: Store): Loaders {
       return card && personOf(card);
     });
   });
+  const openDisputes = new DataLoader<ClaimId, number>(async (claims) => {
+    const cards = await store.cards(DISPUTED_CARD, claims);
+    return claims.map((claim) => openDisputesOf(cards.get(claim)));
+  });
   return {
+    openDisputes: { one: (claim) => openDisputes.load(claim) },
     people: { one: (id) => people.load(id) },
     terms: loader(marked((ids, at) => store.terms(ids, at))),
     claims: loader(marked((ids, at) => store.claims(ids, at))),

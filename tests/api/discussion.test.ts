@@ -121,6 +121,9 @@ describe("talk of many in one house", () => {
       people.rita,
       '{ claim(id: "claim.saw") { says strength status disputes { id state says by { name } } } revision { number } }',
     );
+    const count = async () =>
+      (await ask(people.rita, '{ claim(id: "claim.saw") { openDisputes } }')).data.claim;
+    expect(await count()).toEqual({ openDisputes: 1 });
     const { disputes, ...claim } = shown.data.claim;
     expect({ claim, revision: shown.data.revision }).toEqual(before.data);
     expect(disputes).toEqual([
@@ -136,6 +139,7 @@ describe("talk of many in one house", () => {
       ...{ version: 2, state: "ENDED", decision: { outcome: "STANDS", by: { name: "zoe" } } },
     });
     expect(codes(await end(people.zoe, "CORRECTED"))).toEqual(["WRONG_STATE"]);
+    expect(await count()).toEqual({ openDisputes: 0 });
     const lists = await ask(
       people.rita,
       "{ open: disputes { totalCount } ended: disputes(state: ENDED) { totalCount } }",
@@ -150,6 +154,16 @@ describe("talk of many in one house", () => {
     const { id } = await done(people.cleo, DISPUTE, { claim: "claim.marks", says: "I doubt it." });
     const taken = await done(people.cleo, END, { id, on: 1, outcome: "TAKEN_BACK", says: "" });
     expect(taken).toMatchObject({ state: "ENDED", decision: { outcome: "TAKEN_BACK" } });
+  });
+
+  it("[J6] counts every dispute of many who bring one up at the same time", async () => {
+    const brought = await Promise.all(
+      [1, 2, 3].map((n) => done(people.cleo, DISPUTE, { claim: "claim.plain", says: `Doubt ${n}` })),
+    );
+    const kept = brought.filter(({ id }) => id !== undefined).length;
+    expect(kept).toBeGreaterThan(0);
+    const { data } = await ask(people.rita, '{ claim(id: "claim.plain") { openDisputes disputes { id } } }');
+    expect([data.claim.openDisputes, data.claim.disputes.length]).toEqual([kept, kept]);
   });
 
   it("[J2] keeps a maker from deciding, and says why", async () => {

@@ -122,6 +122,41 @@ describe("two people in one house", () => {
     await isSound(cleo, path, (page) => page.getByText(/Accepting it made/).waitFor());
   }, 180_000);
 
+  it("[J10] dispute a claim, which is seen wherever it is, and counts as before until it ends", async () => {
+    const claim = await as(cleo, "/claims/claim.A14");
+    const says = await textOf(claim.getByRole("heading", { level: 1 }));
+    await claim.getByRole("button", { name: "Dispute this claim" }).click();
+    await claim
+      .getByRole("textbox", { name: /^What is wrong/ })
+      .fill("<b>The patent</b> names another machine.");
+    await claim.getByRole("button", { name: "Bring it up" }).click();
+    await claim.getByText("<b>The patent</b> names another machine.").waitFor();
+    await isSound(cleo, "/claims/claim.A14", (page) => page.getByText("1 open").waitFor());
+    await claim.getByRole("link", { name: "read and discuss it" }).click();
+    const path = new URL(claim.url()).pathname;
+    await claim.getByRole("heading", { level: 1, name: /^Disputed: / }).waitFor();
+
+    const subject = (await house.store.claims(["claim.A14" as never])).get("claim.A14" as never);
+    const term = subject && "subject" in subject ? subject.subject : "";
+    const list = await as(rolf, `/terms/${term}`);
+    await list.getByRole("link", { name: "disputed" }).first().waitFor();
+    await isSound(rolf, path, (page) => page.getByRole("heading", { name: "End it" }).waitFor());
+    const reviewer = await as(rolf, "/house");
+    await reviewer.getByRole("link", { name: "1 claim is disputed" }).click();
+    await reviewer.getByRole("link", { name: says }).click();
+    await reviewer.getByText("The claim stands", { exact: true }).click();
+    await reviewer.getByRole("button", { name: "End the dispute" }).click();
+    await reviewer.getByText("Say why it ends so.").waitFor();
+    await reviewer.getByRole("textbox", { name: "Why" }).fill("The patent is of another thing.");
+    await reviewer.getByRole("button", { name: "End the dispute" }).click();
+    await reviewer.getByText("The patent is of another thing.").waitFor();
+    await claim.goto(new URL("/claims/claim.A14", house.url).href);
+    await claim.getByText(/ended .*: the claim stands, by Rolf/).waitFor();
+    await isSound(rolf, "/house/disputes?state=ended", (page) =>
+      page.getByRole("link", { name: says }).waitFor(),
+    );
+  }, 120_000);
+
   it("[J7] narrow the queue by kind and region, and the address keeps it", async () => {
     const maker = await as(cleo, "/house/correct/tool.circular-saw");
     await maker.getByText("Its name or its note", { exact: true }).click();

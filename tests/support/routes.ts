@@ -47,6 +47,8 @@ export const ROUTES: readonly string[] = [
   "/house",
   "/house/proposals",
   "/house/proposals?list=all",
+  "/house/disputes",
+  "/house/disputes?state=ended",
   "/house/correct/claim.A13",
   "/house/correct/tool.circular-saw",
   "/nowhere",

@@ -157,6 +157,7 @@ const glossary: Glossary = {
           status: "ACCEPTED",
           strength: "FIRM",
           hardness: "PHYSICAL",
+          openDisputes: 1,
           citations: [
             {
               basis: "PUBLISHED",
@@ -336,6 +337,13 @@ describe("the strips on the page", () => {
     expect(row(/Out of its time/).textContent).toContain("unusual by 40 years");
     expect(row(/^arcs: no date known\. Says nothing/).textContent).toContain("no date known");
     expect(row(/^holes/).textContent).toContain("speaks for a later part");
+  });
+
+  it("[J10] tell beside a claim of a chain that it is disputed, with the way there", () => {
+    draw();
+    fireEvent.click(row(/cannot be of/));
+    const [disputed] = screen.getAllByRole("link", { name: "disputed" });
+    expect(disputed?.getAttribute("href")).toBe("/claims/claim.way#disputes");
   });
 
   it("[X11] are gone through by the arrow keys, with one stop of the tab key", () => {

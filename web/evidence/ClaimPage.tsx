@@ -13,6 +13,7 @@ import styles from "./ClaimPage.module.css";
 import { ClaimWays } from "./ClaimWays.tsx";
 import { ClaimYears } from "./ClaimYears.tsx";
 import { Contribute } from "./Contribute.tsx";
+import { DisputesOfClaim } from "./DisputesOfClaim.tsx";
 import { Absent } from "./history/Absent.tsx";
 import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
@@ -67,6 +68,7 @@ export function ClaimPage({ id }: { id: string }) {
             ))}
           </ul>
         </section>
+        <DisputesOfClaim claim={claim.id} isAccepted={claim.status === "ACCEPTED"} />
         <ClaimExceptions claim={claim} />
         {subject ? (
           <ClaimBeside

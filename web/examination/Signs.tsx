@@ -4,6 +4,7 @@ import type { Report, Sign } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
 import { speaksOfChange } from "#server/domain/speaks-of-change.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
+import { DisputedMark } from "#web/shared/claims/DisputedMark.tsx";
 import { KeptDisclosure } from "#web/shared/ui/KeptDisclosure.tsx";
 import type { Glossary } from "#web/strips/glossary.ts";
 import { RowMark } from "#web/strips/RowMark.tsx";
@@ -98,7 +99,8 @@ const SignItem = memo(function SignItem({ sign, said, glossary }: ItemProps) {
         ) : null}
         {glossary.findClaim(sign.claim)?.citations.map((citation) => (
           <p key={`${citation.source?.id} ${citation.locator} ${citation.basis}`} className={styles["line"]}>
-            <CitationLine citation={citation} isShort />
+            <CitationLine citation={citation} isShort />{" "}
+            <DisputedMark claim={glossary.findClaim(sign.claim)} />
           </p>
         ))}
       </div>

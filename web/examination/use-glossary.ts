@@ -1,5 +1,5 @@
 import { useCallback, useState } from "react";
-import type { SourceId, TermId } from "#server/domain/ids.ts";
+import type { ClaimId, SourceId, TermId } from "#server/domain/ids.ts";
 import type { CitedClaimFragment } from "#web/strips/CitedClaim.graphql.ts";
 import type { Glossary } from "#web/strips/glossary.ts";
 import type { StoredExamination } from "./read-answer.ts";
@@ -8,6 +8,8 @@ import type { StoredExamination } from "./read-answer.ts";
 export interface PageGlossary extends Glossary {
   /** The source as a line of text; undefined where no claim of the answer cites it. */
   readonly sourceText: (source: SourceId) => string | undefined;
+  /** Whether somebody doubts a claim openly. */
+  readonly isDisputed: (claim: ClaimId) => boolean;
 }
 
 /**
@@ -36,6 +38,7 @@ export function useGlossary(stored: StoredExamination): {
     labelOf: (term) => known.labels.get(term) ?? term,
     findClaim: (claim) => known.claims.get(claim),
     sourceText: (source) => known.sources.get(source),
+    isDisputed: (claim) => (known.claims.get(claim)?.openDisputes ?? 0) > 0,
   }));
   const learn = useCallback(
     (term: TermId, label: string) => {

@@ -1,4 +1,4 @@
-import type { SourceId, TermId } from "#server/domain/ids.ts";
+import type { ClaimId, SourceId, TermId } from "#server/domain/ids.ts";
 import { locatorBeside } from "#server/domain/locator-beside.ts";
 import type { Finding, Path, Report, SilenceReason } from "#server/domain/report.ts";
 import type { ReportWords } from "#server/domain/report-words.ts";
@@ -11,6 +11,8 @@ export interface NamesForPaths {
   readonly labelOf: (term: TermId) => string;
   /** The source as a line of text. */
   readonly sourceText: (source: SourceId) => string | undefined;
+  /** Whether somebody doubts a claim openly. */
+  readonly isDisputed?: (claim: ClaimId) => boolean;
 }
 
 const SILENCE: Readonly<Record<SilenceReason, string>> = {
@@ -45,13 +47,17 @@ function endLabel(path: Path): string {
     : `way excluded: ${sayYears(path.years)}`;
 }
 
-/** Where the date at the end of a path comes from; its basis where no source is named. */
-function sourceOf(path: Path, sourceText: (source: SourceId) => string | undefined): string | undefined {
+/** Where the date at the end of a path comes from, its basis where no source is named; and that a claim on it is disputed. */
+function sourceOf(path: Path, { sourceText, isDisputed }: NamesForPaths): string | undefined {
   const cites = path.cites.filter((cite) => cite.claim === path.dated);
   const said = cites.map(({ source, locator, basis }) => {
     const text = source === undefined ? undefined : sourceText(source);
     return [text, locatorBeside(text ?? "", locator ?? ""), basis].filter(Boolean).join(", ");
   });
+  const isDoubted =
+    isDisputed !== undefined &&
+    (path.via.some(isDisputed) || (path.dated !== undefined && isDisputed(path.dated)));
+  if (isDoubted) said.push("rests on a claim that is disputed");
   return said.length === 0 ? undefined : said.join("; ");
 }
 
@@ -68,7 +74,7 @@ export function pathsToDraw(
   return findings.flatMap((finding) => {
     const said = words.findings.find((one) => one.id === finding.id)?.paths ?? [];
     return finding.paths.map((path, i) => {
-      const source = sourceOf(path, names.sourceText);
+      const source = sourceOf(path, names);
       return {
         finding: finding.id,
         terms: path.terms.map((id) => ({ id, label: names.labelOf(id) })),

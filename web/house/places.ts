@@ -13,6 +13,11 @@ export const HOUSE_PLACES: readonly HousePlace[] = [
     name: "Proposals",
     says: "Changes of the evidence that somebody asks for: what they say, what accepting them would do, who decides.",
   },
+  {
+    to: "/house/disputes",
+    name: "Disputes",
+    says: "Accepted claims that somebody doubts, and how earlier doubts ended.",
+  },
   { to: "/people", name: "People", says: "Who has an account, and what each may do." },
   { to: "/revisions", name: "History", says: "Every revision of the evidence: when, by whom and why." },
   {

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useStep } from "../shared/apollo/use-step.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import {
@@ -9,7 +10,6 @@ import {
 } from "./ProposalPage.graphql.ts";
 import styles from "./proposals.module.css";
 import { Refusals } from "./Refusals.tsx";
-import { useStep } from "./use-step.ts";
 
 /** What its maker does: say it otherwise, hand it to the reviewers, take it back. */
 export function OwnSteps({ proposal }: { proposal: ProposalFieldsFragment }) {

@@ -1,5 +1,6 @@
 import { useQuery } from "@apollo/client/react";
 import { useState } from "react";
+import { useStep } from "../shared/apollo/use-step.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { Select } from "../shared/ui/Select.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
@@ -7,7 +8,6 @@ import { sayPerson } from "../shared/words/say-person.ts";
 import { PeopleToCallDocument, SayCommentDocument } from "./Discussion.graphql.ts";
 import styles from "./proposals.module.css";
 import { Refusals } from "./Refusals.tsx";
-import { useStep } from "./use-step.ts";
 
 interface Props {
   on: string;

@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { ProposalStep, Verdict } from "../shared/apollo/schema-types.graphql.ts";
+import { useStep } from "../shared/apollo/use-step.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import { DecideOnProposalDocument, type ProposalFieldsFragment } from "./ProposalPage.graphql.ts";
 import styles from "./proposals.module.css";
 import { Refusals } from "./Refusals.tsx";
-import { useStep } from "./use-step.ts";
 
 const CHOICES: readonly {
   readonly id: Verdict & ProposalStep;

@@ -1,9 +1,4 @@
-import type {
-  DisputeOutcome,
-  ProposalKind,
-  ProposalState,
-  Verdict,
-} from "../shared/apollo/schema-types.graphql.ts";
+import type { ProposalKind, ProposalState, Verdict } from "../shared/apollo/schema-types.graphql.ts";
 
 /** What a proposal is about. */
 export const kindWords: Readonly<Record<ProposalKind, string>> = {
@@ -33,12 +28,4 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   ASK_FOR_CHANGES: "asked for changes",
   DECLINE: "declined",
   SUPERSEDE: "superseded it",
-};
-
-/** How a dispute ended. */
-export const outcomeWords: Readonly<Record<DisputeOutcome, string>> = {
-  STANDS: "the claim stands",
-  CORRECTED: "the claim was corrected",
-  RETRACTED: "the claim was retracted",
-  TAKEN_BACK: "taken back by whoever brought it up",
 };

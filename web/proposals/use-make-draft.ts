@@ -1,8 +1,8 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
+import { useStep } from "../shared/apollo/use-step.ts";
 import { MakeProposalDocument } from "./CorrectionPage.graphql.ts";
 import type { Corrected } from "./corrections.ts";
-import { useStep } from "./use-step.ts";
 
 /** Keeps a correction as a draft and opens it. */
 export function useMakeDraft() {

@@ -1,4 +1,5 @@
 import type { SetAside } from "#server/domain/report.ts";
+import { DisputedMark } from "#web/shared/claims/DisputedMark.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import styles from "./DatingStrips.module.css";
 import type { Glossary } from "./glossary.ts";
@@ -24,7 +25,8 @@ export function SetAsideClaims({
       {setAside.map(({ claim, reason, by }) => (
         <li key={`${claim} ${reason}`}>
           Set aside, since {REASONS[reason]}:{" "}
-          <TextLink to={`/claims/${claim}`}>{glossary.findClaim(claim)?.says ?? claim}</TextLink>
+          <TextLink to={`/claims/${claim}`}>{glossary.findClaim(claim)?.says ?? claim}</TextLink>{" "}
+          <DisputedMark claim={glossary.findClaim(claim)} />
           {by === undefined ? null : (
             <>
               {" "}

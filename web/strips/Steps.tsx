@@ -1,5 +1,6 @@
 import type { StepInWords } from "#server/domain/report-words.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
+import { DisputedMark } from "#web/shared/claims/DisputedMark.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { sayStrength } from "#web/shared/words/claim-words.ts";
 import type { Glossary } from "./glossary.ts";
@@ -32,7 +33,8 @@ export const Steps = ({ steps, glossary }: Props) => (
               {step.says}
             </TextLink>
           )}
-          {claim ? <span className={styles["strength"]}> {sayStrength(claim)}</span> : null}
+          {claim ? <span className={styles["strength"]}> {sayStrength(claim)}</span> : null}{" "}
+          <DisputedMark claim={claim} />
           {claim?.citations.map((citation) => (
             <span
               key={`${citation.source?.id} ${citation.locator} ${citation.basis}`}

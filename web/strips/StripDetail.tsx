@@ -1,6 +1,7 @@
 import type { VoidIf } from "#server/domain/report.ts";
 import type { Year } from "#server/domain/years.ts";
 import { CitationLine } from "#web/shared/claims/CitationLine.tsx";
+import { DisputedMark } from "#web/shared/claims/DisputedMark.tsx";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { sayYears } from "#web/shared/words/say-years.ts";
@@ -65,6 +66,7 @@ export const StripDetail = ({ row, axis, claimed, glossary, onShowWays, onEdit }
               className={styles["beside"]}
             >
               <TextLink to={`/claims/${sign.claim}`}>The claim</TextLink>{" "}
+              <DisputedMark claim={glossary.findClaim(sign.claim)} />{" "}
               <CitationLine citation={citation} isShort />
             </p>
           ))}

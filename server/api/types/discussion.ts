@@ -75,6 +75,12 @@ export function addDiscussion(b: Builder, person: PersonRef) {
       resolve: ({ id }, _, context) => listDisputesOf(context, id),
     }),
   );
+  b.objectField("Claim", "openDisputes", (t) =>
+    t.int({
+      description: "How many disputes of it are open now, whatever the revision.",
+      resolve: ({ id }, _, { load }) => load.openDisputes.one(id),
+    }),
+  );
   b.queryFields((t) => ({
     dispute: t.field({
       type: "Dispute",

@@ -44,12 +44,16 @@ export const disputeOf = ({ id, version, body }: Card): KeptDispute => ({
 export const disputeWrite = (id: string, expectedVersion: number, dispute: Dispute): CardWrite => ({
   ...{ kind: DISPUTE_CARD, id, expectedVersion },
   next: {
-    keys: {
-      claim: [dispute.claim],
-      state: [dispute.state],
-      by: [dispute.by],
-      standing: dispute.state === "open" ? [dispute.claim] : [],
-    },
+    keys: { claim: [dispute.claim], state: [dispute.state], by: [dispute.by] },
     body: dispute,
   },
+});
+
+/** The kind of the cards that say how many disputes of a claim are open, by its id: so a list of claims reads them at once. */
+export const DISPUTED_CARD = "disputed";
+export const openDisputesOf = (card: Card | undefined): number =>
+  card === undefined ? 0 : (card.body as { readonly open: number }).open;
+export const disputedWrite = (claim: ClaimId, before: Card | undefined, step: 1 | -1): CardWrite => ({
+  ...{ kind: DISPUTED_CARD, id: claim, expectedVersion: before?.version ?? 0 },
+  next: { keys: {}, body: { open: openDisputesOf(before) + step } },
 });

@@ -1,16 +1,17 @@
 import type { ClaimId } from "../../domain/ids.ts";
-import { isProblem, problem } from "../../domain/problem.ts";
+import { problem } from "../../domain/problem.ts";
 import { checkLength, LONGEST_TEXT } from "../../domain/proposals/check-words.ts";
 import {
-  DISPUTE_CARD,
+  DISPUTED_CARD,
   type Dispute,
-  disputeWrite,
   type KeptDispute,
+  openDisputesOf,
 } from "../../domain/proposals/dispute.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
+import { writeDispute } from "./write-dispute.ts";
 
 /** Disputes of one claim that can stand open at once; who has the same doubt talks there. */
 export const MOST_OPEN_DISPUTES = 20;
@@ -24,10 +25,7 @@ export async function disputeClaim(
   const unable = refuseCaller(ports, "dispute a claim");
   if (unable) return unable;
   const found = (await ports.store.claims([claim])).get(claim);
-  const open = await ports.store.listCards(
-    { kind: DISPUTE_CARD, key: { name: "standing", value: claim } },
-    { first: 1 },
-  );
+  const open = openDisputesOf(await ports.store.card(DISPUTED_CARD, claim));
   const refusal = refusalFrom([
     ...(found?.status === "accepted"
       ? []
@@ -42,7 +40,7 @@ export async function disputeClaim(
       ? [problem("EMPTY_LIST", "Say what is wrong with the claim, and how you know.", ["says"])]
       : []),
     ...checkLength("says", says, LONGEST_TEXT),
-    ...(open.total < MOST_OPEN_DISPUTES
+    ...(open < MOST_OPEN_DISPUTES
       ? []
       : [
           problem(
@@ -56,6 +54,5 @@ export async function disputeClaim(
   const id = `dispute.${at.slice(0, 10)}-${ports.newSuffix()}`;
   const along = signed(ports, "dispute claim", id);
   const dispute: Dispute = { claim, says, by: along.deed.by, at, state: "open" };
-  const written = await ports.store.writeCards({ ...along, cards: [disputeWrite(id, 0, dispute)] });
-  return isProblem(written) ? { refused: [written] } : { id, version: 1, ...dispute };
+  return writeDispute(ports, along, { id, version: 1, ...dispute }, 1);
 }

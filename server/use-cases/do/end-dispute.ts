@@ -1,17 +1,17 @@
 import { sharesTheHouse } from "../../domain/people/caller.ts";
-import { isProblem, problem } from "../../domain/problem.ts";
+import { problem } from "../../domain/problem.ts";
 import { checkLength, LONGEST_TEXT } from "../../domain/proposals/check-words.ts";
 import {
   DISPUTE_CARD,
   type Dispute,
   type DisputeOutcome,
   disputeOf,
-  disputeWrite,
   type KeptDispute,
 } from "../../domain/proposals/dispute.ts";
 import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
+import { writeDispute } from "./write-dispute.ts";
 
 /** Ends a dispute with a decision and its reason, which stay with it. Only who brought it up takes it back. */
 export async function endDispute(
@@ -45,6 +45,5 @@ export async function endDispute(
   const along = signed(ports, action, id);
   const { by, at } = along.deed;
   const next: Dispute = { ...before, state: "ended", decision: { outcome, says, by, at } };
-  const written = await store.writeCards({ ...along, cards: [disputeWrite(id, expectedVersion, next)] });
-  return isProblem(written) ? { refused: [written] } : { id, version: expectedVersion + 1, ...next };
+  return writeDispute(ports, along, { id, version: expectedVersion + 1, ...next }, -1);
 }

@@ -249,6 +249,8 @@ export type Claim = Node & {
   readonly objects: ReadonlyArray<Term>;
   /** Of a `void when`: the claim that it is an exception of. */
   readonly of?: Maybe<Claim>;
+  /** How many disputes of it are open now, whatever the revision. */
+  readonly openDisputes: Scalars['Int']['output'];
   readonly part?: Maybe<Term>;
   readonly region?: Maybe<Term>;
   readonly relation: Relation;

@@ -3,6 +3,7 @@ import { sayStrength, statusWords } from "../words/claim-words.ts";
 import { CitationLine } from "./CitationLine.tsx";
 import type { ClaimLineFragment } from "./ClaimLine.graphql.ts";
 import styles from "./ClaimLine.module.css";
+import { DisputedMark } from "./DisputedMark.tsx";
 
 interface Props {
   claim: ClaimLineFragment;
@@ -17,7 +18,7 @@ export const ClaimLine = ({ claim, withoutCitations = false }: Props) => (
       <TextLink to={`/claims/${claim.id}`} className={styles["says"] ?? ""}>
         {claim.says}
       </TextLink>{" "}
-      <span className={styles["weight"]}>{sayStrength(claim)}</span>
+      <span className={styles["weight"]}>{sayStrength(claim)}</span> <DisputedMark claim={claim} />
     </p>
     {claim.status === "ACCEPTED" ? null : <p className={styles["status"]}>{statusWords[claim.status]}</p>}
     {withoutCitations ? null : (

@@ -1,7 +1,7 @@
 import type { OperationVariables, TypedDocumentNode } from "@apollo/client";
 import { useMutation } from "@apollo/client/react";
 import { useState } from "react";
-import { sayFailure } from "../shared/ui/say-failure.ts";
+import { sayFailure } from "../ui/say-failure.ts";
 
 interface Problem {
   readonly message: string;
