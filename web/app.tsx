@@ -61,6 +61,9 @@ const HousePage = lazy(async () => ({ default: (await import("./house/HousePage.
 const DisputesPage = lazy(async () => ({
   default: (await import("./proposals/DisputesPage.tsx")).DisputesPage,
 }));
+const ProposePage = lazy(async () => ({
+  default: (await import("./proposals/writing/ProposePage.tsx")).ProposePage,
+}));
 const ProposalsPage = lazy(async () => ({
   default: (await import("./proposals/ProposalsPage.tsx")).ProposalsPage,
 }));
@@ -143,6 +146,7 @@ export const App = () => (
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/house">{onPage(<HousePage />, "house")}</Route>
             <Route path="/house/disputes">{onPage(<DisputesPage />, "disputes of claims")}</Route>
+            <Route path="/house/propose">{onPage(<ProposePage />, "propose")}</Route>
             <Route path="/house/proposals">{onPage(<ProposalsPage />, "proposals")}</Route>
             <Route path="/method/weighing">{onPage(<WeighingMethodPage />, "weighing")}</Route>
             <Route path="/method">{onPage(<MethodPage />, "method")}</Route>

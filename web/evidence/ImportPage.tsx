@@ -10,7 +10,7 @@ import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./ImportPage.module.css";
 import { ImportPreview } from "./ImportPreview.tsx";
 import { Kicker } from "./Kicker.tsx";
-import { readAllSources } from "./read-all-sources.ts";
+import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
 import { type ChosenFile, readChosenFile } from "./read-chosen-file.ts";
 import reading from "./reading.module.css";
 

@@ -5,7 +5,7 @@ import { DateField } from "./DateField.tsx";
 import { useDeeds, useDesk } from "./desk.ts";
 import { changeAttribution } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
-import { TermField } from "./TermField.tsx";
+import { TermField } from "#web/shared/terms/TermField.tsx";
 
 const FIELDS = [
   { of: "region", label: "Region", kind: "REGION", example: "a country, colony or town" },

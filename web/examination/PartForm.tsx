@@ -8,7 +8,7 @@ import { changePart, removePart } from "./edit-piece.ts";
 import { mayLieWithin } from "./may-lie-within.ts";
 import styles from "./ObservationItem.module.css";
 import { problemAt } from "./problem-at.ts";
-import { TermField } from "./TermField.tsx";
+import { TermField } from "#web/shared/terms/TermField.tsx";
 import { useTyped } from "./use-typed.ts";
 
 const OF_THE_PIECE = "of-the-piece";

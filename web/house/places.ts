@@ -18,6 +18,11 @@ export const HOUSE_PLACES: readonly HousePlace[] = [
     name: "Disputes",
     says: "Accepted claims that somebody doubts, and how earlier doubts ended.",
   },
+  {
+    to: "/house/propose",
+    name: "Propose something",
+    says: "A claim with its source, a term, a correction, or many claims from a table.",
+  },
   { to: "/people", name: "People", says: "Who has an account, and what each may do." },
   { to: "/revisions", name: "History", says: "Every revision of the evidence: when, by whom and why." },
   {

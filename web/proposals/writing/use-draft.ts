@@ -1,0 +1,124 @@
+import { useApolloClient } from "@apollo/client/react";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { Change } from "#server/domain/change.ts";
+import type { ProposalKind } from "#web/shared/apollo/schema-types.graphql.ts";
+import { sayFailure } from "#web/shared/ui/say-failure.ts";
+import { keepLocalCopy, type Written } from "./local-copy.ts";
+import { BeginDraftDocument, HandInDocument, KeepDraftDocument } from "./Writing.graphql.ts";
+
+/** Where what is written is kept. */
+export type Kept = "nowhere" | "here" | "server" | "elsewhere" | "refused";
+export interface Place {
+  readonly id: string;
+  readonly version: number;
+}
+interface Given {
+  readonly __typename: string;
+  readonly proposal?: Place;
+  readonly problems?: readonly { readonly code: string; readonly message: string }[];
+}
+
+const PAUSE = 1200;
+const AGAIN = 8000;
+
+/**
+ * Keeps a draft as it is written: on the server after each pause, on this machine while the server cannot be reached. Each keeping
+ * names the version it was made on; where another tab kept a newer one, nothing is overwritten and `kept` is "elsewhere".
+ */
+export function useDraft(
+  kind: ProposalKind,
+  begun: Place | undefined,
+  written: Written,
+  change: Change,
+  line: string,
+) {
+  const client = useApolloClient();
+  const place = useRef(begun);
+  const latest = useRef({ written, change, line });
+  latest.current = { written, change, line };
+  const keptText = useRef(begun ? JSON.stringify(written) : JSON.stringify(undefined));
+  const underWay = useRef<Promise<unknown>>(Promise.resolve());
+  const [kept, setKept] = useState<Kept>(begun ? "server" : "nowhere");
+  const [refused, setRefused] = useState<readonly string[]>([]);
+
+  const send = useCallback(
+    async (how: "keep" | "open", whole?: Change): Promise<Place | undefined> => {
+      const { written: now, change: soFar, line: says } = latest.current;
+      const title = whole !== undefined && now.title.trim() === "" ? says : now.title;
+      const said = { title, why: now.why, form: now.fields, change: whole ?? soFar };
+      const input = { ...said, kind, base: null };
+      const at = place.current;
+      const named = at
+        ? { id: at.id, on: at.version, changes: { ...said, kind: null, base: null } }
+        : undefined;
+      try {
+        const { data } = named
+          ? how === "open"
+            ? await client.mutate({ mutation: HandInDocument, variables: named })
+            : await client.mutate({ mutation: KeepDraftDocument, variables: named })
+          : await client.mutate({ mutation: BeginDraftDocument, variables: { input, open: how === "open" } });
+        const [given] = Object.values(data ?? {}).filter((one) => typeof one === "object") as Given[];
+        if (given?.proposal) {
+          keepLocalCopy(at?.id ?? kind, undefined);
+          place.current = given.proposal;
+          keptText.current = JSON.stringify(now);
+          setKept("server");
+          setRefused([]);
+          return given.proposal;
+        }
+        const problems = given?.problems ?? [];
+        setKept(problems.some(({ code }) => code === "CHANGED_MEANWHILE") ? "elsewhere" : "refused");
+        setRefused(problems.map(({ message }) => message));
+      } catch (failure) {
+        const isKept = keepLocalCopy(at?.id ?? kind, { ...now, version: at?.version ?? 0 });
+        const { what, next } = sayFailure(failure);
+        setKept(isKept ? "here" : "refused");
+        setRefused(isKept && how === "keep" ? [] : [`${what} ${next}`]);
+      }
+      return undefined;
+    },
+    [client, kind],
+  );
+  /** One at a time: the next names the version that the one before made. */
+  const inTurn = useCallback(
+    (how: "keep" | "open", whole?: Change) => {
+      const next = underWay.current.then(() => send(how, whole));
+      underWay.current = next.catch(() => undefined);
+      return next;
+    },
+    [send],
+  );
+
+  const text = JSON.stringify(written);
+  const isBlank =
+    Object.values(written.fields).every((one) => one.trim() === "") && written.why.trim() === "";
+  useEffect(() => {
+    if (isBlank || text === keptText.current || kept === "elsewhere") return undefined;
+    const timer = setTimeout(() => void inTurn("keep"), kept === "here" ? AGAIN : PAUSE);
+    const onBack = () => void inTurn("keep");
+    addEventListener("online", onBack);
+    // Whoever shuts the machine before the pause is over finds it here again.
+    keepLocalCopy(place.current?.id ?? kind, { ...written, version: place.current?.version ?? 0 });
+    return () => {
+      clearTimeout(timer);
+      removeEventListener("online", onBack);
+    };
+  }, [text, isBlank, kept, inTurn, kind, written]);
+
+  return {
+    kept: isBlank ? ("nowhere" as const) : kept,
+    isSaved: text === keptText.current,
+    refused,
+    place,
+    /** Keeps it with this change, whole; the place it is kept under, or nothing where it was refused. */
+    keep: (whole: Change) => inTurn("keep", whole),
+    open: (whole: Change) => inTurn("open", whole),
+    /** Goes on as another draft, where this one was changed in another place. */
+    goOnApart: () => {
+      place.current = undefined;
+      keptText.current = "";
+      setKept("nowhere");
+      return inTurn("keep");
+    },
+  };
+}
