@@ -36,7 +36,7 @@ describe("writing a proposal", () => {
     const page = await open("/house/propose");
     await choose(page, "Subject", "circular saw", "circular saw");
     await page.getByText(/^Said of it already/).waitFor();
-    await page.getByRole("button", { name: /It is$/ }).focus();
+    await page.getByRole("button", { name: /I can say$/ }).focus();
     await page.keyboard.press("Enter");
     await page.keyboard.type("When it is on rec");
     await page.keyboard.press("Enter");
@@ -128,9 +128,9 @@ describe("writing a proposal", () => {
     expect(await sticksOut(page)).toEqual(NOTHING);
     expect(await auditPage(page)).toEqual([]);
     await input.setInputFiles(fileOf("right.csv", `\uFEFF${head}${row}`));
-    await page.getByText("All 1 rows can be proposed.").waitFor();
+    await page.getByText("The one row can be proposed.").waitFor();
     await page.getByRole("button", { name: "Make one draft of all rows" }).click();
-    await page.getByRole("heading", { level: 1, name: "1 claims from a table" }).waitFor();
+    await page.getByRole("heading", { level: 1, name: "1 claim from a table" }).waitFor();
   });
 });
 

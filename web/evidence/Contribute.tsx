@@ -4,7 +4,23 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import { ContributeDocument } from "./Contribute.graphql.ts";
 import styles from "./reading.module.css";
 
-/** Leads to where a term or a claim is put right, and to what is proposed of it already; not on an old reading. */
+/** Where something is proposed of a thing: a claim about or within a term, or the thing in other words. */
+function writingsOf(of: string): readonly { readonly to: string; readonly name: string }[] {
+  const kind = of.split(".")[0] ?? "";
+  const anew = { to: `/house/propose?kind=correction&about=${of}`, name: "Write it anew" };
+  if (kind === "claim" || kind === "source") return [anew];
+  const field = ["region", "form", "part"].includes(kind) ? kind : "subject";
+  return [
+    {
+      to: `/house/propose?kind=claim&${field}=${of}`,
+      name: field === "subject" ? "Propose a claim about it" : "Propose a claim that holds for it",
+    },
+    anew,
+    { to: `/house/propose?kind=merge&about=${of}`, name: "Propose that it is the same as another" },
+  ];
+}
+
+/** Leads to where a term, a claim or a source is put right, and to what is proposed of it already; not on an old reading. */
 export function Contribute({ of }: { of: string }) {
   const isOld = useReadOn().revision !== undefined;
   const { data } = useQuery(ContributeDocument, {
@@ -15,9 +31,16 @@ export function Contribute({ of }: { of: string }) {
   if (isOld) return null;
   return (
     <ul className={`${styles["contribute"]} screen-only`}>
-      <li>
-        <TextLink to={`/house/correct/${of}`}>Propose a correction</TextLink>
-      </li>
+      {of.startsWith("source.") ? null : (
+        <li>
+          <TextLink to={`/house/correct/${of}`}>Propose a correction</TextLink>
+        </li>
+      )}
+      {writingsOf(of).map(({ to, name }) => (
+        <li key={to}>
+          <TextLink to={to}>{name}</TextLink>
+        </li>
+      ))}
       {data?.proposalsOn.map(({ id, title }) => (
         <li key={id}>
           Proposed: <TextLink to={`/house/proposals/${id}`}>{title || "(no title yet)"}</TextLink>

@@ -7,6 +7,7 @@ import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { readingWords } from "../shared/words/claim-words.ts";
 import { witnessWords } from "../shared/words/witness-words.ts";
+import { Contribute } from "./Contribute.tsx";
 import { Absent } from "./history/Absent.tsx";
 import { History } from "./history/History.tsx";
 import { Kicker } from "./Kicker.tsx";
@@ -40,6 +41,7 @@ export function SourcePage({ id }: { id: string }) {
           </p>
         ) : null}
         {source.note ? <p className={styles["also"]}>{source.note}</p> : null}
+        <Contribute of={source.id} />
         <FollowButton about={source.id} name={source.title ?? source.text} />
       </header>
       <div className={styles["main"]}>

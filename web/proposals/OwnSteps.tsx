@@ -2,6 +2,7 @@ import { useState } from "react";
 import { useStep } from "../shared/apollo/use-step.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import {
   ChangeProposalDocument,
   OpenProposalDocument,
@@ -25,6 +26,11 @@ export function OwnSteps({ proposal }: { proposal: ProposalFieldsFragment }) {
   return (
     <section className={styles["form"]} aria-labelledby="own">
       <h2 id="own">{state === "DRAFT" ? "Your draft" : "Your proposal"}</h2>
+      {proposal.form === null ? null : (
+        <p>
+          <TextLink to={`/house/propose?draft=${id}`}>Go on in the form it is written in</TextLink>
+        </p>
+      )}
       <TextField label="In a few words" value={title} onChange={setTitle} maxLength={200} />
       <TextField
         label="Why the evidence should change"

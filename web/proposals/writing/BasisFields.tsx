@@ -22,7 +22,7 @@ export function BasisFields() {
   const { fields } = useFormDesk();
   return (
     <>
-      <ChoiceField of="basis" label="How do you know it?" choices={BASES} />
+      <ChoiceField of="basis" label="How do you know it?" isLabelHidden choices={BASES} />
       {fields["basis"] === "published" ? <SourceChoice /> : null}
       {fields["basis"] ? (
         <PlainField

@@ -16,6 +16,8 @@ import own from "./writing.module.css";
 const EXAMPLE = `relation,subject,region,when,basis
 introduced,circular saw,England,1790,from memory`;
 
+const nameOf = (count: number) => (count === 1 ? "1 claim from a table" : `${count} claims from a table`);
+
 /** Many claims out of a table: looked through row by row, then one proposal of all, or nothing. */
 export function BatchForm() {
   const client = useApolloClient();
@@ -49,7 +51,7 @@ export function BatchForm() {
     if (!read?.change) return;
     const input = {
       kind: "CLAIM" as const,
-      title: title.trim() || `${read.rows.length} claims from a table`,
+      title: title.trim() || nameOf(read.rows.length),
       why,
       change: read.change,
       base: null,
@@ -103,7 +105,7 @@ export function BatchForm() {
             value={title}
             onChange={setTitle}
             maxLength={200}
-            placeholder={`${read.rows.length} claims from a table`}
+            placeholder={nameOf(read.rows.length)}
           />
           <TextField
             label="Why the evidence should change"

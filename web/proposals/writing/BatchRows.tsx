@@ -17,7 +17,9 @@ export function BatchRows({ read: { rows, problems, change } }: { read: ReadBatc
       <h2 id="rows">What it would say</h2>
       <p role="status" className={styles["beside"]}>
         {change
-          ? `All ${rows.length} rows can be proposed.`
+          ? rows.length === 1
+            ? "The one row can be proposed."
+            : `All ${rows.length} rows can be proposed.`
           : rows.length === 0
             ? "It cannot be read; nothing is proposed."
             : `${wrong.length} of ${rows.length} rows have something wrong; nothing is proposed before all are right.`}

@@ -11,10 +11,19 @@ interface Props {
   otherwise?: string;
   /** All in sight, or folded up. */
   look?: "column" | "folded";
+  /** Where a heading says it already. */
+  isLabelHidden?: boolean;
 }
 
 /** A field of the form that holds one of a few. */
-export function ChoiceField({ of, label, choices, otherwise, look = "column" }: Props) {
+export function ChoiceField({
+  of,
+  label,
+  choices,
+  otherwise,
+  look = "column",
+  isLabelHidden = false,
+}: Props) {
   const { fields, put, refusalAt } = useFormDesk();
   const value = fields[of]?.trim() || otherwise || null;
   const refusal = refusalAt(of);
@@ -24,7 +33,14 @@ export function ChoiceField({ of, label, choices, otherwise, look = "column" }: 
       {look === "folded" ? (
         <Select label={label} choices={choices} value={value} onChange={onChange} placeholder="choose" />
       ) : (
-        <RadioGroup label={label} direction="column" choices={choices} value={value} onChange={onChange} />
+        <RadioGroup
+          label={label}
+          isLabelHidden={isLabelHidden}
+          direction="column"
+          choices={choices}
+          value={value}
+          onChange={onChange}
+        />
       )}
       {refusal === undefined ? null : <p className={styles["refusal"]}>{refusal}</p>}
     </div>

@@ -31,7 +31,7 @@ export function ClaimForm() {
       <NamedTermField of="subject" label="Subject" placeholder="saw mark, drawer joint, veneer …" />
       <StandingClaims subject={fields["subject"]} />
       <h2>What do you know of it?</h2>
-      <ChoiceField of="relation" label="It is" choices={RELATION_CHOICES} look="folded" />
+      <ChoiceField of="relation" label="I can say" choices={RELATION_CHOICES} look="folded" />
       <RelationFields />
       <h2>How do you know?</h2>
       <BasisFields />

@@ -10,9 +10,9 @@ import { SourceFields } from "./SourceFields.tsx";
 import { TermForm } from "./TermForm.tsx";
 
 const WAY: Readonly<Record<string, string>> = {
-  correction: "choose “Correct it” there",
-  exception: "choose “Add an exception” there",
-  retirement: "choose “It should go” there",
+  correction: "choose “Write it anew” there",
+  exception: "choose “Propose a correction” there",
+  retirement: "choose “Propose a correction” there",
 };
 
 /** The fields of what is proposed. */

@@ -1,4 +1,5 @@
 import { useQuery } from "@apollo/client/react";
+import { useState } from "react";
 import { id } from "#server/domain/ids.ts";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import { TermField } from "#web/shared/terms/TermField.tsx";
@@ -18,7 +19,10 @@ interface Props {
 export function NamedTermField({ of, label, placeholder = "", kinds }: Props) {
   const { fields, put, refusalAt } = useFormDesk();
   const value = fields[of]?.trim() || undefined;
-  const name = useTermName(value);
+  /** What was chosen here is called at once what it was chosen by: a name that comes later would open the list again. */
+  const [chosen, setChosen] = useState<{ readonly id: string; readonly label: string }>();
+  const asked = useTermName(chosen?.id === value ? undefined : value);
+  const name = chosen?.id === value ? (chosen?.label ?? "") : asked;
   return (
     <TermField
       label={label}
@@ -27,13 +31,17 @@ export function NamedTermField({ of, label, placeholder = "", kinds }: Props) {
       labelOf={() => name}
       placeholder={placeholder}
       refusal={refusalAt(of)}
-      onChange={(term) => put({ [of]: term ?? "" })}
+      onChange={(term, label) => {
+        setChosen(term === undefined ? undefined : { id: term, label });
+        put({ [of]: term ?? "" });
+      }}
     />
   );
 }
 
-/** The name of a term by its id; the id while it is not known. */
+/** The name of a term by its id; the id where there is none. */
 export function useTermName(term: string | undefined): string {
   const { data } = useQuery(TermByNameDocument, { variables: { id: term ?? "" }, skip: term === undefined });
-  return term === undefined ? "" : (data?.term?.label ?? term);
+  if (term === undefined || data === undefined) return "";
+  return data.term?.label ?? term;
 }

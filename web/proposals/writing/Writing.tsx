@@ -61,6 +61,9 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
       <div className={own["sheet"]}>
         <div className={own["fields"]}>
           <FormOfKind kind={kind} />
+        </div>
+        <ReadBack looked={looked} isTouched={hasTried || touched.size > 0} />
+        <div className={own["fields"]}>
           <h2>For those who decide</h2>
           <TextField
             label="In a few words"
@@ -92,7 +95,6 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
           </div>
           <DraftStanding draft={draft} onBegun={onBegun} />
         </div>
-        <ReadBack looked={looked} isTouched={hasTried || touched.size > 0} />
       </div>
     </FormDeskContext>
   );

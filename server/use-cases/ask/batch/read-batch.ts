@@ -4,7 +4,9 @@ import { type Problem, problem } from "../../../domain/problem.ts";
 import type { Alike } from "../../../domain/proposals/alike/alike.ts";
 import { findAlikeClaims } from "../../../domain/proposals/alike/find-alike-claims.ts";
 import { MOST_EDITS } from "../../../domain/proposals/check-words.ts";
+import { claimOfFields } from "../../../domain/proposals/form/claim-of-fields.ts";
 import type { FormFields } from "../../../domain/proposals/form/form-fields.ts";
+import { FIELDS_OF_SOURCE } from "../../../domain/proposals/form/source-of-fields.ts";
 import type { Source } from "../../../domain/source.ts";
 import { claimChange, type FormPorts, isChange } from "../look-over/change-of-form.ts";
 import { findAlike } from "../look-over/find-alike.ts";
@@ -97,7 +99,9 @@ async function readRows(
   for (const { row, cells } of rows) {
     const fields: FormFields = Object.fromEntries(columns.map((name, i) => [name, cells[i] ?? ""]));
     const named = await resolve(fields);
-    const asked = Array.isArray(named) ? named : await claimChange(ports, named as FormFields, sources);
+    const asked = isProblems(named)
+      ? [...named, ...otherProblems(fields, named)]
+      : await claimChange(ports, named, sources);
     read.push(
       isChange(asked)
         ? { row, edits: asked, problems: [] }
@@ -105,6 +109,19 @@ async function readRows(
     );
   }
   return read;
+}
+
+const isProblems = (named: FormFields | readonly Problem[]): named is readonly Problem[] =>
+  Array.isArray(named);
+
+/** What is wrong with a row beside names that nothing has. */
+function otherProblems(fields: FormFields, named: readonly Problem[]): readonly Problem[] {
+  const own = Object.entries(fields).filter(
+    ([name]) => !(FIELDS_OF_SOURCE as readonly string[]).includes(name),
+  );
+  const made = claimOfFields(Object.fromEntries(own), "claim.unnamed");
+  const told = named.map(({ path }) => path[0]);
+  return "id" in made ? [] : made.filter(({ path }) => !told.includes(path[0]) && path[0] !== "source");
 }
 
 const isPlaced = (unfit: Problem): boolean => typeof unfit.path[0] === "number";
