@@ -193,7 +193,7 @@ introduced,circular saw,,1800,,from memory,,,,,
     const told = batch.rows.flatMap(({ problems }: { problems: { path: string[] }[] }) =>
       problems.map(({ path }) => path.join(" ")),
     );
-    expect(told).toEqual(["2 subject", "3 relation", "4 subject", "4 region"]);
+    expect(told).toEqual(["2 subject", "2 when", "3 relation", "4 subject", "4 region", "4 locator"]);
     expect(batch.rows[0].problems[0].message).toMatch(/the name of several terms.*tool\.pit-saw/);
     expect(batch.rows[3].problems).toEqual([]);
   });
