@@ -1,7 +1,6 @@
 import { type ChangeTexts, textsOf } from "../../chain/change-text.ts";
 import type { Change, Edit } from "../../domain/change.ts";
 import type { Claim } from "../../domain/claim.ts";
-import { compareText } from "../../domain/compare.ts";
 import type { Standing } from "../../domain/graph-view.ts";
 import { namesOf } from "../../domain/names-of.ts";
 import type { Revision } from "../../domain/revision.ts";
@@ -84,12 +83,11 @@ function inOrder(rows: Row[]): Row[] {
   return rows.filter((row, at) => at === 0 || byColumns(row, rows[at - 1] ?? []) !== 0);
 }
 
+/** The first columns, by which no two different rows are the same, are texts or numbers throughout. */
 function byColumns(a: Row, b: Row): number {
   for (let at = 0; at < a.length; at++) {
-    const [left, right] = [a[at], b[at]];
-    if (left === right) continue;
-    if (typeof left === "number" && typeof right === "number") return left - right;
-    return compareText(String(left), String(right));
+    const [left, right] = [a[at] as string | number, b[at] as string | number];
+    if (left !== right) return left < right ? -1 : 1;
   }
   return 0;
 }
