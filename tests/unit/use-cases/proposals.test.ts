@@ -6,10 +6,10 @@ import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { findProposal } from "#server/use-cases/ask/find-proposal.ts";
-import { listProposals, listProposalsOn } from "#server/use-cases/ask/list-proposals.ts";
+import { listProposals, listProposalsOn, listToReview } from "#server/use-cases/ask/list-proposals.ts";
 import { changeProposal } from "#server/use-cases/do/change-proposal.ts";
 import { type Decided, decideOnProposal } from "#server/use-cases/do/decide-on-proposal.ts";
-import { type Asked, makeProposal } from "#server/use-cases/do/make-proposal.ts";
+import { type Asked, MOST_UNDECIDED, makeProposal } from "#server/use-cases/do/make-proposal.ts";
 import { isRefusal, type Refusal } from "#server/use-cases/refusal.ts";
 import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
@@ -41,7 +41,7 @@ describe("proposals", () => {
   const as = (role: Role, person = `person.${role}`, isShared = true) => ({
     store,
     caller: { id: person, role, via: isShared ? "session" : "loopback" } satisfies Caller,
-    now: () => `2026-11-25T10:00:0${count++}.000Z`,
+    now: () => new Date(Date.UTC(2026, 10, 25, 10, 0, count++)).toISOString(),
     newSuffix: () => `s${count}`,
     standings: untouched,
   });
@@ -100,6 +100,23 @@ describe("proposals", () => {
     expect(codes(await changeProposal(as("contributor"), draft.id, 1, "open"))).toContain("STALE_CHANGE");
     const opened = await changeProposal(as("contributor"), draft.id, 1, "open", asked());
     expect(made(opened)).toMatchObject({ version: 2, state: "open" });
+  });
+
+  it("[J3] of one person that wait are bounded, however many are sent; listed in pages, and others get in", async () => {
+    let refused = 0;
+    for (let n = 0; n < MOST_UNDECIDED + 20; n++) {
+      const state = n % 2 === 0 ? "draft" : "open";
+      const answer = await makeProposal(as("contributor"), asked({ state }));
+      if (codes(answer).includes("TRY_LATER")) refused++;
+    }
+    expect(refused).toBe(20);
+    const page = await listToReview(as("reviewer"), {}, { first: 20 });
+    expect([page.rows.length, page.total, page.hasMore]).toEqual([20, MOST_UNDECIDED / 2, true]);
+    expect((await listProposals(as("reviewer"), {}, { first: 9 })).total).toBe(MOST_UNDECIDED / 2);
+    made(await makeProposal(as("contributor", "person.other"), asked()));
+    const [last] = (await listProposals(as("contributor"), { by: "person.contributor" }, { first: 1 })).rows;
+    made(await changeProposal(as("contributor"), last?.id ?? "", 1, "withdraw"));
+    made(await makeProposal(as("contributor"), asked()));
   });
 
   it("[J1] are seen as drafts by their makers alone, and changed by them alone", async () => {

@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
+import { MOVED_BY_ONE } from "#server/domain/proposals/review.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { aPiece } from "#tests/support/build-piece.ts";
+import { answered } from "#tests/support/expect-answer.ts";
+import { type Cookie, openHouse } from "#tests/support/open-house.ts";
+import { post } from "#tests/support/open-http.ts";
+
+const MARKED = aPiece({
+  region: "region.england",
+  observations: [{ id: "o1", part: "bottom", feature: "feature.round-saw-marks" }],
+});
+const MAKE = `mutation ($input: ProposalInput!) { done: makeProposal(input: $input, open: true) {
+  ... on ProposalChanged { proposal { id } } ... on Refused { problems { message } }
+} }`;
+const IMPACT = `query ($id: ID!) { proposal(id: $id) {
+  impact(pieces: 2) { looked left movedCount reviewersNeeded moved {
+    title lines { says before now } before { report words { headline } labels { term label } } after { report }
+  } }
+  reviews { by { name } verdict }
+} }`;
+const ACCEPT = `mutation ($id: ID!) { done: decideOnProposal(id: $id, expectedVersion: 1, verdict: ACCEPT) {
+  ... on ProposalChanged { stillNeeded proposal { state revision } } ... on Refused { problems { code } }
+} }`;
+
+describe("a change that moves many conclusions", () => {
+  let house: Awaited<ReturnType<typeof openHouse>>;
+  let [cleo, rolf, zoe]: Cookie[] = [];
+  beforeAll(async () => {
+    const store = openMemoryStore();
+    for (let n = 0; n <= MOVED_BY_ONE; n++)
+      answered(await store.createExamination(id(`examination.e${n}`), MARKED, "2026-01-01T00:00:00Z"));
+    house = await openHouse({}, store);
+    cleo = await house.join("contributor", "cleo");
+    rolf = await house.join("reviewer", "rolf");
+    zoe = await house.join("reviewer", "zoe");
+  });
+  afterAll(() => house.stop());
+  const ask = async (who: Cookie | undefined, query: string, variables: object) => {
+    const { text } = await post(house.url, { query, variables }, who as Cookie);
+    expect(JSON.parse(text).errors).toBeUndefined();
+    return JSON.parse(text).data;
+  };
+
+  it("[J2] [J4] says so beforehand, and takes two reviewers who are not its maker, each counted once", async () => {
+    const { standing } = await ask(cleo, `{ standing(id: "claim.saw") }`, {});
+    const [{ before }] = standing;
+    const change = [{ kind: "claim", before, after: { ...before, when: "1700" } }];
+    const input = { kind: "CORRECTION", title: "Earlier", why: "A bill has it.", change };
+    const { proposal } = (await ask(cleo, MAKE, { input })).done;
+    const variables = { id: proposal.id };
+    const foreseen = (await ask(rolf, IMPACT, variables)).proposal.impact;
+    const all = MOVED_BY_ONE + 1;
+    expect(foreseen).toMatchObject({ looked: all, left: 0, movedCount: all, reviewersNeeded: 2 });
+    expect(foreseen.moved).toHaveLength(2);
+    const [{ before: was, after: is, lines }] = foreseen.moved;
+    expect(lines[0]).toMatchObject({ before: expect.stringMatching(/too late$/), now: "agrees" });
+    expect([was.report.findings[0].label, is.report.findings[0].label]).toEqual([
+      "contradictory",
+      "consistent",
+    ]);
+    expect(was.labels).toContainEqual({ term: "feature.round-saw-marks", label: "round saw marks" });
+
+    const first = { stillNeeded: 1, proposal: { state: "OPEN", revision: null } };
+    expect((await ask(rolf, ACCEPT, variables)).done).toEqual(first);
+    expect((await ask(rolf, ACCEPT, variables)).done).toEqual(first);
+    expect((await house.store.newestRevision())?.number).toBe(1);
+    expect((await ask(zoe, ACCEPT, variables)).done).toEqual({
+      ...{ stillNeeded: 0, proposal: { state: "ACCEPTED", revision: 2 } },
+    });
+    const { proposal: ended } = await ask(rolf, IMPACT, variables);
+    expect(ended.impact).toBeNull();
+    expect(ended.reviews.map(({ by }: { by: { name: string } }) => by.name)).toEqual(["rolf", "rolf", "zoe"]);
+  });
+});
