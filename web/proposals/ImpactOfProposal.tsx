@@ -45,11 +45,11 @@ const piecesOf = (count: number) => (count === 1 ? "1 stored piece" : `${count} 
 
 /** The impact in a sentence. */
 function headline({ movedCount, looked, left }: Impact): string {
-  if (looked === 0) return "No stored piece rests on what it changes: every conclusion stays.";
+  if (looked === 0) return "No stored piece rests on what it changes: nothing would be said otherwise.";
   const unread = left > 0 ? ` ${piecesOf(left)} could not be reached in time; reload to try again.` : "";
   if (movedCount === 0)
-    return `Every conclusion stays, though ${piecesOf(looked)} ${looked === 1 ? "rests" : "rest"} on what it changes.${unread}`;
-  return `${movedCount === 1 ? "The conclusion of 1 stored piece" : `The conclusions of ${piecesOf(movedCount)}`} would read otherwise.${unread}`;
+    return `Nothing would be said otherwise, though ${piecesOf(looked)} ${looked === 1 ? "rests" : "rest"} on what it changes.${unread}`;
+  return `Something would be said otherwise of ${piecesOf(movedCount)}.${unread}`;
 }
 
 function Told({ impact }: { impact: Impact }) {

@@ -26,7 +26,9 @@ export function MovedPiece({
         <p>
           Would read: <b>{headline}</b> <span className={styles["beside"]}>It reads: {headlineBefore}</span>
         </p>
-      ) : null}
+      ) : (
+        <p>Its conclusion would read the same.</p>
+      )}
       <ul className={styles["shifts"]}>
         {lines.map(({ kind, strip, says, before, now }) => (
           <li key={`${kind} ${strip} ${says}`}>
