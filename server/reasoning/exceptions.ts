@@ -67,8 +67,8 @@ export function readExceptions(
         : [{ claim, exception: exception.id, condition: exception.condition, standing }];
     });
 
-  const key = graph.claims
-    .flatMap(({ id }) => defeatsOf(id, "absent"))
+  const key = graph.excepted
+    .flatMap((claim) => defeatsOf(claim, "absent"))
     .map(({ exception, observation }) => `${exception}=${observation}`)
     .join(" ");
   return { defeatsOf, voidIf, key };

@@ -1,5 +1,5 @@
 import type { Claim, Dated, Hardness, NotFoundIn, VoidWhen } from "../domain/claim.ts";
-import { compareIds } from "../domain/compare.ts";
+import { compareIds, compareText } from "../domain/compare.ts";
 import type { ClaimId, TermId } from "../domain/ids.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import { type Broader, broaderTerms } from "../domain/region.ts";
@@ -17,6 +17,8 @@ export interface KnownGraph {
   /** Claims whose subject is the term. */
   readonly claimsOf: (term: TermId) => readonly Claim[];
   readonly exceptionsOf: (claim: ClaimId) => readonly VoidWhen[];
+  /** Claims that have exceptions. */
+  readonly excepted: readonly ClaimId[];
   readonly yearsOf: (claim: Dated | NotFoundIn) => ClaimYears;
   /** Forms and kinds of part that some scope names. */
   readonly scopes: { readonly form: readonly TermId[]; readonly part: readonly TermId[] };
@@ -47,6 +49,7 @@ export function knowGraph(
     },
     claimsOf: (term) => bySubject.get(term) ?? [],
     exceptionsOf: (claim) => exceptions.get(claim) ?? [],
+    excepted: [...exceptions.keys()].filter((claim) => byId.has(claim)).sort(compareText),
     yearsOf: (claim) => yearsOnce(claim, assumptions),
     scopes: { form: scopesBy("form", claims), part: scopesBy("part", claims) },
     cutAt: new Set(neighbourhood.cutAt),
