@@ -27,7 +27,7 @@ import { serveGraphql } from "./http/serve-graphql.ts";
 import { serveMetrics } from "./http/serve-metrics.ts";
 import { serveWeb } from "./http/serve-web.ts";
 import { tellBackups } from "./keeping/tell-backups.ts";
-import { makeAhead } from "./make-ahead.ts";
+import { type MadeAhead, makeAhead } from "./make-ahead.ts";
 import { openMetrics } from "./metrics/open-metrics.ts";
 import { tellFollower } from "./metrics/tell-follower.ts";
 import { tellResults } from "./metrics/tell-results.ts";
@@ -51,7 +51,7 @@ import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
   readonly url: string;
-  /** Resolves when the mirror is built, and then the server is ready; without a mirror it is at once. */
+  /** Resolves when the mirror is built and searches have their index, and then the server is ready. */
   readonly built: Promise<void>;
   /**
    * Goes on answering for `drain` milliseconds (none) while it says that it is not ready, lets requests under way end, then
@@ -151,6 +151,7 @@ export async function startServer({
   const chronicle = openChronicle(verify, portsOfRequest);
   const ownOnly = (handler: Handler) =>
     noteForeign(handler, config.origins, () => accounts.noteRefused("refuse request of another page"));
+  let ahead: MadeAhead | undefined;
   const server = createHttpServer(
     {
       graphql: ownOnly(
@@ -169,6 +170,7 @@ export async function startServer({
         store: () => store.newestRevision().then(() => undefined),
         writes: () => findLag(store, follower),
         ...(mirror === undefined ? {} : { mirror: () => findUnbuilt(mirror) }),
+        search: () => ahead?.findUnready(),
         end: () => (ending.hasBegun() ? "is about to stop" : undefined),
       },
       isStopping: () => ending.hasBegun(),
@@ -189,7 +191,6 @@ export async function startServer({
       onDefect: (failure) => log({ level: "error", event: "live connection failed", error: String(failure) }),
     },
   );
-  let ahead: ReturnType<typeof makeAhead> | undefined;
   const closeRest = async () => {
     ahead?.stop();
     await follower.stop();
@@ -206,7 +207,7 @@ export async function startServer({
     ahead = makeAhead(mirrored, surveys, log, mirror?.built);
     return {
       url: printUrl(config.address, port),
-      built: mirror?.built ?? Promise.resolve(),
+      built: ahead.searchable,
       stop: (drain = 0) => {
         live.letGo();
         return ending.begin(drain);

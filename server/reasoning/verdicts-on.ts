@@ -4,7 +4,7 @@ import type { Piece } from "../domain/examination.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import type { Assumptions } from "../domain/report.ts";
 import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
-import { type Check, readSubject } from "./check.ts";
+import { type Check, readSubject, type Subject } from "./check.ts";
 import { reasonUnseen, tell } from "./find.ts";
 import { knowGraph } from "./known-graph.ts";
 import { worstOf } from "./part-summaries.ts";
@@ -20,9 +20,19 @@ export function verdictsOn(
   neighbourhood: Neighbourhood,
   assumptions: Assumptions = ASSUMED,
 ): Verdicts {
-  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
-  if (checkPiece(piece, (term) => terms.get(term)).length > 0) return UNFIT;
-  const subject = readSubject(piece, knowGraph(neighbourhood, assumptions), assumptions);
+  if (!canBeExamined(piece, neighbourhood)) return UNFIT;
+  return verdictsOfSubject(readSubject(piece, knowGraph(neighbourhood, assumptions), assumptions));
+}
+
+/** Whether the graph knows what the piece names, as what it is named as. */
+export function canBeExamined(piece: Piece, { terms }: Neighbourhood): boolean {
+  const byId = new Map(terms.map((term) => [term.id, term]));
+  return checkPiece(piece, (term) => byId.get(term)).length === 0;
+}
+
+/** The same of a piece that was made ready, and that can be examined. */
+export function verdictsOfSubject(subject: Subject): Verdicts {
+  const { piece } = subject;
   const told = subject.checks.map((check) => ({ check, verdict: verdictOf(check, subject.claimed) }));
   const signs = readSigns(subject);
   return verdictsOf({

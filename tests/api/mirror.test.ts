@@ -47,6 +47,7 @@ describe("a server with a mirror", () => {
     expect(await ready()).toMatchObject({ status: 503 });
     expect(JSON.parse((await ready()).text).not).toEqual({
       mirror: "is being built, with 0 terms and 0 claims so far",
+      search: "has no index yet",
     });
     const look = () => post(server.url, { query: EXAMINE, variables: { piece: sawnChest } });
     const before = await look();

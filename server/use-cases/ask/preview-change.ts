@@ -5,7 +5,7 @@ import { type Shifts, shiftsBetween } from "../../domain/shifts.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
-import { readsTheSame } from "../../reasoning/reads-the-same.ts";
+import { verdictsAfter } from "../../reasoning/verdicts-after.ts";
 import { verdictsOn } from "../../reasoning/verdicts-on.ts";
 import { type Beside, bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
 
@@ -65,7 +65,8 @@ async function shiftsOf(
   const { now, after } = await bothNeighbourhoods(store, piece, change, beside, revision);
   const standing = standings.find(id);
   const isKnown = standing?.upToDate && standing.version === version && standing.knownTo === revision;
-  if (readsTheSame(piece, now, after, change)) return undefined;
+  const verdicts = verdictsAfter(piece, now, after, change);
+  if (verdicts === "same") return undefined;
   const before = isKnown ? standing.verdicts : verdictsOn(piece, now);
-  return shiftsBetween(before, verdictsOn(piece, after));
+  return shiftsBetween(before, verdicts);
 }

@@ -5,12 +5,14 @@ import type { Piece } from "../domain/examination.ts";
 import { idOfEdit } from "../domain/graph-view.ts";
 import type { TermId } from "../domain/ids.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
+import type { Verdicts } from "../domain/verdicts.ts";
 import { sameYears } from "../domain/years.ts";
 import { compareHoldings } from "./atoms.ts";
 import type { Bound } from "./bound.ts";
 import { readSubject, type Subject } from "./check.ts";
 import { knowGraph } from "./known-graph.ts";
 import type { Resolved } from "./resolve.ts";
+import { canBeExamined, verdictsOfSubject, verdictsOn } from "./verdicts-on.ts";
 import type { View } from "./view.ts";
 
 /** The claims of a change by which verdicts can become others: their subjects, and the ids of all of them. */
@@ -20,21 +22,27 @@ interface Edited {
 }
 
 /**
- * Whether a piece comes to the same before and after a change because nothing that its verdicts are worked out from is
- * another: its places, the exceptions that hold, and at each place every bound and list of the terms that things seen lead to.
- * False says nothing. All this is much less work than the verdicts.
+ * What a piece comes to after a change, or `same` where it was found before working it out that nothing that verdicts are worked
+ * out from is another: its places, the exceptions that hold, and at each place every bound and list of the terms that things seen
+ * lead to. To find that is less work than the verdicts.
  */
-export function readsTheSame(
+export function verdictsAfter(
   piece: Piece,
   before: Neighbourhood,
   after: Neighbourhood,
   change: Change,
-): boolean {
+): Verdicts | "same" {
   const edited = editedIn(change);
-  if (edited === undefined || !haveSameReach(before, after)) return false;
+  if (edited === undefined || !haveSameReach(before, after)) return verdictsOn(piece, after);
   const [was, is] = [before, after].map((neighbourhood) =>
     readSubject(piece, knowGraph(neighbourhood, ASSUMED), ASSUMED),
   ) as [Subject, Subject];
+  if (readTheSame(was, is, edited)) return "same";
+  // No term is another, so that it can be examined after the change where it can be before it.
+  return canBeExamined(piece, before) ? verdictsOfSubject(is) : "same";
+}
+
+function readTheSame(was: Subject, is: Subject, edited: Edited): boolean {
   if (JSON.stringify(was.places) !== JSON.stringify(is.places)) return false;
   const pairs = new Map<View, View>();
   for (const [i, { views, exceptions }] of was.checks.entries()) {
