@@ -56,6 +56,9 @@ const DigestPage = lazy(async () => ({ default: (await import("./chronicle/Diges
 const HistoryPage = lazy(async () => ({
   default: (await import("./chronicle/HistoryPage.tsx")).HistoryPage,
 }));
+const SharingPage = lazy(async () => ({
+  default: (await import("./chronicle/SharingPage.tsx")).SharingPage,
+}));
 const ProofPage = lazy(async () => ({ default: (await import("./chronicle/ProofPage.tsx")).ProofPage }));
 const HousePage = lazy(async () => ({ default: (await import("./house/HousePage.tsx")).HousePage }));
 const DisputesPage = lazy(async () => ({
@@ -143,6 +146,7 @@ export const App = () => (
             <Route path="/audit">{onPage(<AuditPage />, "audit")}</Route>
             <Route path="/house/history">{onPage(<HistoryPage />, "history")}</Route>
             <Route path="/house/digest">{onPage(<DigestPage />, "digest")}</Route>
+            <Route path="/house/sharing">{onPage(<SharingPage />, "sharing")}</Route>
             <Route path="/house/proof">{onPage(<ProofPage />, "proof")}</Route>
             <Route path="/house">{onPage(<HousePage />, "house")}</Route>
             <Route path="/house/disputes">{onPage(<DisputesPage />, "disputes of claims")}</Route>

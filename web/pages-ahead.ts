@@ -27,6 +27,7 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/house/disputes/:id": ["proposals/DisputePage.tsx"],
   "/house/history": ["chronicle/HistoryPage.tsx"],
   "/house/digest": ["chronicle/DigestPage.tsx"],
+  "/house/sharing": ["chronicle/SharingPage.tsx"],
   "/house/proof": ["chronicle/ProofPage.tsx"],
   "/learn": ["learn/LearnPage.tsx"],
   "/learn/:id": ["learn/LessonPage.tsx"],

@@ -226,4 +226,38 @@ describe("[S18] the commands of the store", () => {
     writeFileSync(file, JSON.stringify({ ...kept, by: "somebody" }));
     expect(await again(data)).toMatchObject({ exit: 2, err: expect.stringMatching(/^BROKEN_SEAL/) });
   }, 60_000);
+
+  it("[I15] [I16] give what was accepted, and take it into another store as proposals, once", async () => {
+    const [from, into] = [fresh(), fresh()];
+    for (const [data, changes] of [
+      [from, [sawGraph, adding(aTerm("tool.adze"))]],
+      [into, [sawGraph]],
+    ] as const) {
+      const store = answered(await openSqliteStore(storeFile(data)));
+      for (const change of changes) answered(await store.commit(aCommit(change)));
+      await store.close();
+    }
+    const file = join(from, "changes.json");
+    const run = (name: string, data: string, ...args: readonly string[]) =>
+      runNode([`server/${name}-changes.ts`, file, ...args], { SCRIBELINE_DATA: data }).ended;
+    const given = await run("give", from, "--since", "1");
+    expect(given).toMatchObject({
+      exit: 0,
+      out: "",
+      err: expect.stringMatching(/^Wrote 1 edits, from revision 1 to 2/),
+    });
+    const looked = await run("take", into, "--look");
+    expect(looked.out).toMatch(/^would propose: adze\nFrom house\.\S+: 1 proposals, 0 things the same here/);
+    expect((await run("take", into)).out).toMatch(/^proposal\.\S+: adze\nFrom/);
+    expect((await run("take", into)).out).toMatch(
+      /: 0 proposals, 0 things the same here, 1 changes proposed before/,
+    );
+    writeFileSync(file, readFileSync(file, "utf8").replace("adze", "axle"));
+    expect(await run("take", into)).toMatchObject({
+      exit: 2,
+      out: "",
+      err: expect.stringMatching(/^BROKEN_SEAL/),
+    });
+    expect((await run("give", from, "--since", "9")).err).toMatch(/^UNKNOWN_REVISION/);
+  }, 120_000);
 });

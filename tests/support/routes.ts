@@ -44,6 +44,7 @@ export const ROUTES: readonly string[] = [
   "/account",
   "/house/digest",
   "/house/proof",
+  "/house/sharing",
   "/house",
   "/house/propose",
   "/house/propose?kind=claim&subject=tool.circular-saw&relation=introduced&region=region.england",

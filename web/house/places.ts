@@ -24,10 +24,24 @@ export const HOUSE_PLACES: readonly HousePlace[] = [
     says: "A claim with its source, a term, a correction, or many claims from a table.",
   },
   { to: "/people", name: "People", says: "Who has an account, and what each may do." },
-  { to: "/revisions", name: "History", says: "Every revision of the evidence: when, by whom and why." },
+  {
+    to: "/house/history",
+    name: "History",
+    says: "Every revision of the evidence: when, by whom and why, and what any two of them say otherwise.",
+  },
+  {
+    to: "/house/digest",
+    name: "What changed for you",
+    says: "What became of the things you follow, and of the pieces whose report you signed.",
+  },
   {
     to: "/house/proof",
     name: "Proof",
     says: "Whether anything was changed behind the house's back, and how others can check.",
+  },
+  {
+    to: "/house/sharing",
+    name: "Other houses",
+    says: "What this house gives to others, and takes from them as proposals.",
   },
 ];

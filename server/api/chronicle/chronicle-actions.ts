@@ -1,6 +1,6 @@
 import { id } from "../../domain/ids.ts";
 import { isProblem } from "../../domain/problem.ts";
-import { readCheckpoint, readKeptReport } from "../../formats/read-sealed.ts";
+import { readCheckpoint, readKeptReport, readSharedChanges } from "../../formats/read-sealed.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import type { Results } from "../../ports/results.ts";
 import type { Seals } from "../../ports/seals.ts";
@@ -11,6 +11,7 @@ import type { FindNamed } from "../../use-cases/ask/say-edit.ts";
 import { compareRevisions } from "../../use-cases/chronicle/compare-revisions.ts";
 import { examineAgain } from "../../use-cases/chronicle/examine-again.ts";
 import { findFollowing, followThing, unfollowThing } from "../../use-cases/chronicle/follow-thing.ts";
+import { giveChanges } from "../../use-cases/chronicle/give-changes.ts";
 import { judgeCheckpoint } from "../../use-cases/chronicle/judge-checkpoint.ts";
 import { keepReport } from "../../use-cases/chronicle/keep-report.ts";
 import { listCheckpoints } from "../../use-cases/chronicle/list-checkpoints.ts";
@@ -19,6 +20,7 @@ import { findKeptReport, listKeptReports } from "../../use-cases/chronicle/list-
 import { markDigestSeen, readDigest } from "../../use-cases/chronicle/read-digest.ts";
 import { renewHouseKey } from "../../use-cases/chronicle/renew-house-key.ts";
 import { signCheckpoint } from "../../use-cases/chronicle/sign-checkpoint.ts";
+import { takeChanges } from "../../use-cases/chronicle/take-changes.ts";
 import { isRefusal } from "../../use-cases/refusal.ts";
 import type { Input } from "../account/read-input.ts";
 
@@ -73,6 +75,16 @@ export const CHRONICLE_ACTIONS: Readonly<Record<string, Act>> = {
   "digest-seen": (input) => {
     const revision = input.number("revision");
     return (ports) => markDigestSeen(ports, revision);
+  },
+  give: (input) => {
+    const since = input.number("since");
+    return (ports) => giveChanges(ports, since);
+  },
+  take: (input) => {
+    const isLook = input.value("look") !== false;
+    const changes = readSharedChanges(input.value("changes"));
+    return async (ports) =>
+      isProblem(changes) ? { refused: [changes] } : takeChanges(ports, changes, isLook);
   },
   "sign-report": (input) => {
     const examination = id<"examination">(input.text("examination"));
