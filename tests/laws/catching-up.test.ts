@@ -49,7 +49,7 @@ async function take(following: AsyncGenerator<ToldSo>, until: number): Promise<r
 }
 
 const follow = (news: ReturnType<typeof openLedger>["news"], ask: NewsAsk, stop: AbortController) =>
-  followNews({ store: openMemoryStore(), news, caller: LOCAL_CALLER }, ask, stop.signal);
+  followNews({ store: openMemoryStore(), news, caller: LOCAL_CALLER }, ask, stop.signal, 0);
 
 describe("[Z5] catching up", () => {
   it("tells each change of the ledger once and in order, wherever one begins and whatever comes meanwhile", async () => {

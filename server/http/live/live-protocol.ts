@@ -1,8 +1,9 @@
-import { execute, GraphQLError, type GraphQLFormattedError, type GraphQLSchema, subscribe } from "graphql";
+import { execute, GraphQLError, type GraphQLFormattedError, type GraphQLSchema } from "graphql";
 import { makeServer, type Server } from "graphql-ws";
 import type { Context } from "../../api/context.ts";
 import { readSubscription } from "../../api/live/read-subscription.ts";
 import type { Connected } from "./open-sockets.ts";
+import { sharedSubscribe } from "./shared-subscribe.ts";
 
 /** Subscriptions of one connection. */
 const MOST_SUBSCRIPTIONS = 12;
@@ -26,7 +27,7 @@ export function liveProtocol({ schema, highestCost, contextOf, formatError }: To
   return makeServer<Record<string, never>, Connected>({
     connectionInitWaitTimeout: LONGEST_SILENCE,
     execute,
-    subscribe,
+    subscribe: sharedSubscribe(),
     onSubscribe: ({ subscriptions, extra }, _, asked) => {
       if (Object.keys(subscriptions).length > MOST_SUBSCRIPTIONS)
         return [

@@ -4,6 +4,7 @@ import type { Caller } from "../../domain/people/caller.ts";
 import { type Action, mayDo } from "../../domain/people/may-do.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { News } from "../../ports/news.ts";
+import { orStopped } from "../../ports/or-stopped.ts";
 import type { Store } from "../../ports/store.ts";
 import { findProposal } from "../ask/find-proposal.ts";
 
@@ -25,6 +26,8 @@ interface Ports {
 /** Writes that can be caught up with; more are read anew. */
 export const MOST_MISSED = 20_000;
 const AT_ONCE = 500;
+/** Milliseconds between two tellings: what is written in between is told together. */
+const REST = 20;
 
 const NEEDED = {
   examination: "read an examination",
@@ -37,7 +40,12 @@ const NEEDED = {
  * happens. The first is told at once, if only to say how far it is known. Whether the caller may know of it is asked each time; where
  * they may no longer, it ends with the refusal.
  */
-export async function* followNews(ports: Ports, ask: NewsAsk, stop: AbortSignal): AsyncGenerator<ToldSo> {
+export async function* followNews(
+  ports: Ports,
+  ask: NewsAsk,
+  stop: AbortSignal,
+  rest = REST,
+): AsyncGenerator<ToldSo> {
   const { news } = ports;
   const wanted = ask.kinds ?? (Object.keys(NEEDED) as readonly NewsKind[]);
   let at = ask.since ?? news.sequence();
@@ -63,6 +71,7 @@ export async function* followNews(ports: Ports, ask: NewsAsk, stop: AbortSignal)
     if (told.length > 0 || readAnew || (owes && !hasMore)) {
       owes = hasMore;
       yield { sequence: at, told, hasMore, readAnew };
+      if (!hasMore) await orStopped(new Promise((resolve) => setTimeout(resolve, rest)), stop);
     }
     if (!hasMore) await news.beyond(at, stop);
   }
