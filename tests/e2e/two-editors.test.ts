@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { auditPage } from "#tests/support/audit-page.ts";
 import { inBrowser } from "#tests/support/in-browser.ts";
 
 const { open, takeComplaints } = inBrowser();
@@ -44,6 +45,7 @@ describe("[X5] two who change the same", () => {
     const told = second.getByRole("alertdialog", { name: "Changed elsewhere meanwhile" });
     await told.getByRole("cell", { name: "Called by the first" }).waitFor();
     await told.getByRole("cell", { name: "Called by the second" }).waitFor();
+    expect(await auditPage(second, { within: "[role=alertdialog]" })).toEqual([]);
     await told.getByRole("button", { name: "Keep mine" }).click();
     await told.waitFor({ state: "detached" });
     await isStored(second);
@@ -82,6 +84,7 @@ describe("two who work on one examination at once", () => {
     await second.keyboard.press("Tab");
     await isStored(second);
     await says(first, /Somebody else changed: .*ack/);
+    expect(await auditPage(first)).toEqual([]);
     await isCalled(first, "Named while the other types");
     expect(await second.getByRole("alertdialog").count()).toBe(0);
     await second.close();
