@@ -1,6 +1,7 @@
 import { answerAccount } from "./api/account/answer-account.ts";
 import { type Caller, LOCAL_CALLER } from "./domain/people/caller.ts";
 import type { Shown } from "./http/credentials.ts";
+import { openPasskeys } from "./passkeys/open-passkeys.ts";
 import type { Log } from "./ports/log.ts";
 import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
@@ -46,7 +47,7 @@ export function openAccounts(
   plain: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom" | "provider" | "origins">,
 ): Accounts {
   if (!isOn) return NO_ACCOUNTS;
-  const ports = { ...plain, secrets: openSecrets(), tries: countTries() };
+  const ports = { ...plain, secrets: openSecrets(), tries: countTries(), passkeys: openPasskeys() };
   const noteRefused = openNoteRefused(ports);
   const find = async (shown: Shown) => {
     const found = await findCaller(ports, shown);

@@ -32,6 +32,11 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   },
   { from: "server/solver/", folders: ["server/domain/", "server/solver/"], packages: ["highs"] },
   {
+    from: "server/passkeys/",
+    folders: ["server/domain/", "server/ports/", "server/passkeys/"],
+    packages: ["@simplewebauthn/server"],
+  },
+  {
     from: "server/providers/",
     folders: ["server/domain/", "server/ports/", "server/providers/"],
     packages: ["openid-client"],

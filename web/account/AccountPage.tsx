@@ -6,8 +6,10 @@ import { sayDay } from "../shared/words/say-day.ts";
 import styles from "./account.module.css";
 import { askAccount, type Caller, type Who } from "./ask-account.ts";
 import { Elsewhere } from "./Elsewhere.tsx";
+import { hasPasskeys } from "./has-passkeys.ts";
 import { NewPassword } from "./NewPassword.tsx";
 import { NewToken } from "./NewToken.tsx";
+import { Passkeys } from "./Passkeys.tsx";
 import { Refusals } from "./Refusals.tsx";
 import { SecondStep } from "./SecondStep.tsx";
 import { useAsked } from "./use-asked.ts";
@@ -17,6 +19,7 @@ interface Mine {
   readonly signInName: string;
   readonly hasDevice: boolean;
   readonly recoveryCodes: number;
+  readonly passkeys: readonly { id: string; label: string; madeAt: string }[];
   readonly linked: readonly { id: string; issuer: string; linkedAt: string }[];
   readonly sessions: readonly { id: string; isThis: boolean; madeAt: string; seenAt: string }[];
   readonly tokens: readonly { id: string; label: string; role: string; until: string }[];
@@ -58,8 +61,8 @@ function OwnAccount({
   const { answer, again } = useAsked<Mine>("mine");
   if (answer === undefined) return <Waiting what="your account" isPage />;
   if ("refused" in answer) return <Refusals answer={answer} />;
-  const { name, signInName, sessions, tokens, linked, ...second } = answer.done;
-  const isHeld = who.isHeld && !second.hasDevice;
+  const { name, signInName, sessions, tokens, linked, passkeys, ...second } = answer.done;
+  const isHeld = who.isHeld && !second.hasDevice && passkeys.length === 0;
   const end = async (action: string, id: string) => {
     await askAccount(action, { id });
     await again();
@@ -136,6 +139,7 @@ function OwnAccount({
         <NewPassword signInName={signInName} needsCode={second.hasDevice} />
       </section>
       <SecondStep {...second} onChanged={again} />
+      {hasPasskeys() ? <Passkeys passkeys={passkeys} needsCode={second.hasDevice} onChanged={again} /> : null}
       {who.provider ? (
         <Elsewhere {...{ linked, provider: who.provider, needsCode: second.hasDevice }} onChanged={again} />
       ) : null}

@@ -6,6 +6,7 @@ import styles from "./account.module.css";
 import { type Answered, askAccount, pathToGoTo, type Who } from "./ask-account.ts";
 import { CodeField } from "./confirming-fields.tsx";
 import { goElsewhere } from "./go-elsewhere.ts";
+import { hasPasskeys } from "./has-passkeys.ts";
 import { Refusals } from "./Refusals.tsx";
 import { useAsked } from "./use-asked.ts";
 
@@ -61,6 +62,18 @@ export function SignInPage() {
           Sign in
         </Button>
       </form>
+      {hasPasskeys() && !isSecond ? (
+        <Button
+          onPress={async () => {
+            const { signInByPasskey } = await import("./passkeys-here.ts");
+            const came = await signInByPasskey();
+            setAnswer(came);
+            if ("done" in came) window.location.assign(pathToGoTo(window.location.search));
+          }}
+        >
+          Sign in with a passkey
+        </Button>
+      ) : null}
       {provider ? (
         <Button
           onPress={async () =>

@@ -1,5 +1,6 @@
 import { ROLES } from "../../domain/people/caller.ts";
 import type { Person } from "../../domain/people/person.ts";
+import type { Passkeys } from "../../ports/passkeys.ts";
 import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import { acceptInvitation } from "../../use-cases/people/accept-invitation.ts";
 import { beginAnew, erasePerson, takeNewPassword } from "../../use-cases/people/begin-anew.ts";
@@ -16,6 +17,13 @@ import { invite } from "../../use-cases/people/invite.ts";
 import { listPeople, lookAtOwnAccount } from "../../use-cases/people/look-at-people.ts";
 import { makeToken } from "../../use-cases/people/make-token.ts";
 import { changePassword, endOwn } from "../../use-cases/people/own-account.ts";
+import {
+  beginPasskey,
+  beginPasskeySignIn,
+  finishPasskey,
+  finishPasskeySignIn,
+  removePasskey,
+} from "../../use-cases/people/passkeys.ts";
 import type { PeoplePorts } from "../../use-cases/people/people-ports.ts";
 import { readAudit } from "../../use-cases/people/read-audit.ts";
 import { type SignedIn, signIn } from "../../use-cases/people/sign-in.ts";
@@ -27,7 +35,7 @@ export interface Asking {
   readonly found: Found | undefined;
   readonly address?: string;
 }
-export type AccountPorts = PeoplePorts & { readonly tries: SignInTries };
+export type AccountPorts = PeoplePorts & { readonly tries: SignInTries; readonly passkeys: Passkeys };
 
 /** What an action answers; `session` is what the browser keeps from now on, null that it forgets what it has. */
 export interface Done {
@@ -59,7 +67,7 @@ const confirmingOf = (input: Input) => ({
 /** What can be done without being signed in. */
 export const OPEN_ACTIONS: readonly string[] = [
   ...["who", "sign-in", "accept-invitation", "take-new-password"],
-  ...["begin-elsewhere", "finish-elsewhere"],
+  ...["begin-elsewhere", "finish-elsewhere", "begin-passkey-sign-in", "finish-passkey-sign-in"],
 ];
 
 /** All that can be done with accounts, by the last word of the address. */
@@ -149,6 +157,26 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
       ...(input.has("state") ? { state: input.oneOf("state", ["active", "shut out"]) } : {}),
     };
     return sound(input, () => answer(changePerson(ports, id, version, change)));
+  },
+  "begin-passkey": (ports, input) => {
+    const [origin, confirming] = [input.text("origin"), confirmingOf(input)];
+    return sound(input, () => answer(beginPasskey(ports, origin, confirming)));
+  },
+  "finish-passkey": (ports, input, { found }) => {
+    const came = { way: input.text("way"), response: input.text("response"), label: input.text("label") };
+    return sound(input, () => answer(finishPasskey(ports, came, found?.session)));
+  },
+  "begin-passkey-sign-in": (ports, input) => {
+    const origin = input.text("origin");
+    return sound(input, () => answer(beginPasskeySignIn(ports, origin)));
+  },
+  "finish-passkey-sign-in": (ports, input) => {
+    const came = { way: input.text("way"), response: input.text("response") };
+    return sound(input, () => signedIn(finishPasskeySignIn(ports, came)));
+  },
+  "remove-passkey": (ports, input) => {
+    const [id, confirming] = [input.text("id"), confirmingOf(input)];
+    return sound(input, () => answer(removePasskey(ports, id, confirming)));
   },
   "begin-anew": (ports, input) => {
     const id = input.text("id");

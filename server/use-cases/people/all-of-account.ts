@@ -2,6 +2,7 @@ import type { CardWrite } from "../../domain/card.ts";
 import { factorPlace } from "../../domain/people/factor.ts";
 import { IDENTITY_CARD } from "../../domain/people/identity.ts";
 import { INVITATION_CARD } from "../../domain/people/invitation.ts";
+import { PASSKEY_CARD } from "../../domain/people/passkey.ts";
 import { recoveryCodesPlace } from "../../domain/people/recovery-codes.ts";
 import { SESSION_CARD } from "../../domain/people/session.ts";
 import { TOKEN_CARD } from "../../domain/people/token.ts";
@@ -16,7 +17,14 @@ export async function allOfAccount(
   person: string,
   { name }: { readonly name: boolean },
 ): Promise<readonly CardWrite[]> {
-  const listed = [SESSION_CARD, TOKEN_CARD, IDENTITY_CARD, INVITATION_CARD, ...(name ? [NAME_CARD] : [])];
+  const listed = [
+    SESSION_CARD,
+    TOKEN_CARD,
+    IDENTITY_CARD,
+    PASSKEY_CARD,
+    INVITATION_CARD,
+    ...(name ? [NAME_CARD] : []),
+  ];
   const places = [factorPlace(person).kind, recoveryCodesPlace(person).kind, PASSWORD_CARD, TROUBLE_CARD];
   const [lists, ones] = await Promise.all([
     Promise.all(

@@ -6,6 +6,7 @@ import type { Identity, Way } from "../../ports/provider.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { type Confirming, confirmSelf } from "./confirm-self.ts";
+import { isOwnAddress } from "./own-origin.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { sealBegun, unsealBegun } from "./sealed-way.ts";
 import type { SignedIn } from "./sign-in.ts";
@@ -33,7 +34,7 @@ export async function beginElsewhere(
 ): Promise<BegunElsewhere | Refusal> {
   const { provider, secrets } = ports;
   if (provider === undefined) return { refused: [noProvider] };
-  if (!isOwn(origin, ports.origins ?? []))
+  if (!isOwnAddress(origin, ports.origins ?? []))
     return { refused: [problem("WRONG_FORMAT", "This is no address of the house.", ["origin"])] };
   const self = confirming && (await confirmSelf(ports, confirming));
   if (isRefusal(self)) return self;
@@ -112,9 +113,6 @@ async function link(
 /** Ids of cards stand in the ledger for ever, so that a subject stands in none as it is. */
 const idOf = async (ports: PeoplePorts, { issuer, subject }: Identity): Promise<string> =>
   ports.secrets.hash(JSON.stringify([await houseSecret(ports), issuer, subject]));
-
-const isOwn = (origin: string, origins: readonly string[]): boolean =>
-  origins.includes(origin) || /^http:\/\/(?:localhost|127\.0\.0\.1|\[::1\])(?::\d{1,5})?$/.test(origin);
 
 const noProvider = problem("WRONG_STATE", "This house has no other provider to sign in at.");
 const tooLate = problem(

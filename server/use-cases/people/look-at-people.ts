@@ -1,11 +1,13 @@
 import { factorOf, factorPlace } from "../../domain/people/factor.ts";
 import { IDENTITY_CARD, identityOf } from "../../domain/people/identity.ts";
+import { passkeyOf } from "../../domain/people/passkey.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { recoveryCodesOf, recoveryCodesPlace } from "../../domain/people/recovery-codes.ts";
 import { isLive, SESSION_CARD, sessionOf } from "../../domain/people/session.ts";
 import { TOKEN_CARD, tokenOf } from "../../domain/people/token.ts";
 import { readAll } from "../../ports/read-all.ts";
 import { refuseCaller } from "../acting.ts";
+import { passkeysOf } from "./passkeys.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { nameOf } from "./sign-in-card.ts";
 
@@ -37,6 +39,10 @@ export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefi
   );
   return {
     linked: (identities ?? []).map((one) => ({ id: one.id, ...identityOf(one) })),
+    passkeys: (await passkeysOf(ports, id)).map((one) => {
+      const { label, madeAt } = passkeyOf(one);
+      return { id: one.id, label, madeAt };
+    }),
     hasDevice: factor !== undefined && factorOf(factor).state === "on",
     recoveryCodes: codes === undefined ? 0 : recoveryCodesOf(codes).hashes.length,
     signInName: await nameOf(ports, id),
