@@ -1,11 +1,4 @@
-import {
-  type AuthenticationResponseJSON,
-  generateAuthenticationOptions,
-  generateRegistrationOptions,
-  type RegistrationResponseJSON,
-  verifyAuthenticationResponse,
-  verifyRegistrationResponse,
-} from "@simplewebauthn/server";
+import type { AuthenticationResponseJSON, RegistrationResponseJSON } from "@simplewebauthn/server";
 import type { Asked, Passkeys } from "../ports/passkeys.ts";
 
 /** Keys are tied to the name of the house's machine; whoever holds one has to prove it to the device, by finger, face or number. */
@@ -16,22 +9,25 @@ const expectedBy = (asked: Asked) => ({
   requireUserVerification: true,
 });
 
+/** Loaded when it is first needed: it takes longer to load than all the rest of accounts. */
+const load = () => import("@simplewebauthn/server");
+
 /** Passkeys by SimpleWebAuthn. What it refuses it throws; here that is nothing. */
 export const openPasskeys = (): Passkeys => ({
-  askToMake: (asked, { person, name, known }) =>
-    generateRegistrationOptions({
+  askToMake: async (asked, { person, name, known }) =>
+    (await load()).generateRegistrationOptions({
       ...{ rpName: "Scribeline", rpID: hostOf(asked), challenge: bytesOf(asked.challenge) },
       ...{ userID: new Uint8Array(Buffer.from(person)), userName: name, attestationType: "none" as const },
       excludeCredentials: known.map((id) => ({ id })),
       authenticatorSelection: { residentKey: "required", userVerification: "required" },
     }),
-  askToSign: (asked) =>
-    generateAuthenticationOptions({
+  askToSign: async (asked) =>
+    (await load()).generateAuthenticationOptions({
       ...{ rpID: hostOf(asked), challenge: bytesOf(asked.challenge), userVerification: "required" as const },
     }),
   checkMade: async (asked, response) => {
     try {
-      const { verified, registrationInfo } = await verifyRegistrationResponse({
+      const { verified, registrationInfo } = await (await load()).verifyRegistrationResponse({
         ...{ ...expectedBy(asked), response: response as RegistrationResponseJSON },
       });
       if (!verified || registrationInfo === undefined) return undefined;
@@ -47,7 +43,7 @@ export const openPasskeys = (): Passkeys => ({
   },
   checkSigned: async (asked, response, { key, publicKey, counter }) => {
     try {
-      const { verified, authenticationInfo } = await verifyAuthenticationResponse({
+      const { verified, authenticationInfo } = await (await load()).verifyAuthenticationResponse({
         ...{ ...expectedBy(asked), response: response as AuthenticationResponseJSON },
         credential: { id: key, publicKey: bytesOf(publicKey), counter },
       });
