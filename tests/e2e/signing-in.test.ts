@@ -1,5 +1,5 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, it } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { readConfig } from "#server/config.ts";
 import { fill, isAccessible, openPage } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
@@ -61,7 +61,8 @@ describe("people in browsers", () => {
     await guest.getByRole("heading", { level: 1, name: "Sign in" }).waitFor();
 
     await guest.goto(`${house.url}evidence`);
-    await guest.waitForURL(`${house.url}sign-in?to=%2Fevidence`);
+    await guest.getByRole("heading", { level: 1, name: "Sign in" }).waitFor();
+    expect(guest.url()).toBe(`${house.url}sign-in?to=%2Fevidence`);
     await isAccessible(guest);
     await fill(guest, { "Name to sign in with": "bea", Password: "not the password" });
     await guest.getByRole("button", { name: "Sign in" }).click();
