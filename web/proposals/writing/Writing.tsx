@@ -30,10 +30,11 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
   const isLocal =
     local !== undefined && local.version === (begun?.version ?? 0) && (begun !== undefined || !isFilled);
   const [written, setWritten] = useState<Written>(isLocal ? local : start);
+  const [unsent, setUnsent] = useState<Written | undefined>(isLocal ? undefined : local);
   const [touched, setTouched] = useState<ReadonlySet<string>>(new Set());
   const [hasTried, setHasTried] = useState(begun !== undefined);
   const sent = useMemo(() => formToSend(kind.id, written.fields), [kind.id, written.fields]);
-  const looked = useLookOver(kind.kind, sent);
+  const { looked, lookNow } = useLookOver(kind.kind, sent);
   const suggested = looked?.edits.at(kind.id === "merge" ? 0 : -1);
   const line = [...(suggested?.after ?? suggested?.before ?? "")].slice(0, 200).join("");
   const draft = useDraft(kind.kind, begun, written, looked?.change ?? [], line);
@@ -50,8 +51,10 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
   };
   const hand = async (how: "open" | "keep") => {
     setHasTried(true);
-    if (!looked?.change) return;
-    const place = await (how === "open" ? draft.open(looked.change) : draft.keep(looked.change));
+    // The form as it is now, not as it was when the last answer came.
+    const now = await lookNow();
+    if (!now?.change) return;
+    const place = await (how === "open" ? draft.open(now.change) : draft.keep(now.change));
     if (!place) return;
     onBegun(place.id);
     navigate(`/house/proposals/${place.id}`);
@@ -60,6 +63,19 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
     <FormDeskContext value={desk}>
       <div className={own["sheet"]}>
         <div className={own["fields"]}>
+          {unsent === undefined ? null : (
+            <p>
+              Something was written here and never sent.{" "}
+              <Button
+                onPress={() => {
+                  setWritten(unsent);
+                  setUnsent(undefined);
+                }}
+              >
+                Go on with that
+              </Button>
+            </p>
+          )}
           <FormOfKind kind={kind} />
         </div>
         <ReadBack looked={looked} isTouched={hasTried || touched.size > 0} />
@@ -85,13 +101,17 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
               : {})}
           />
           <div className={styles["acts"]}>
-            <Button
-              look="main"
-              onPress={() => void (written.why.trim() === "" ? setHasTried(true) : hand("open"))}
-            >
-              Hand it to the reviewers
+            {begun?.isOpen ? null : (
+              <Button
+                look="main"
+                onPress={() => void (written.why.trim() === "" ? setHasTried(true) : hand("open"))}
+              >
+                Hand it to the reviewers
+              </Button>
+            )}
+            <Button onPress={() => void hand("keep")}>
+              {begun?.isOpen ? "Keep it as it is now" : "See what it would change"}
             </Button>
-            <Button onPress={() => void hand("keep")}>See what it would change</Button>
           </div>
           <DraftStanding draft={draft} onBegun={onBegun} />
         </div>

@@ -23,7 +23,7 @@ export function WrittenDraft({ id, onBegun }: { id: string; onBegun: (id: string
   return (
     <Writing
       kind={kind}
-      begun={{ id, version: proposal.version }}
+      begun={{ id, version: proposal.version, isOpen: proposal.state === "OPEN" }}
       start={{ fields: proposal.form, title: proposal.title, why: proposal.why }}
       onBegun={onBegun}
     />

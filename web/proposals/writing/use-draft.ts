@@ -11,6 +11,8 @@ export type Kept = "nowhere" | "here" | "server" | "elsewhere" | "refused";
 export interface Place {
   readonly id: string;
   readonly version: number;
+  /** It is with the reviewers: each keeping makes a version that they have to read again, so it is kept only when asked to. */
+  readonly isOpen?: boolean;
 }
 interface Given {
   readonly __typename: string;
@@ -40,6 +42,7 @@ export function useDraft(
   const underWay = useRef<Promise<unknown>>(Promise.resolve());
   const [kept, setKept] = useState<Kept>(begun ? "server" : "nowhere");
   const [refused, setRefused] = useState<readonly string[]>([]);
+  const [failures, setFailures] = useState(0);
 
   const send = useCallback(
     async (how: "keep" | "open", whole?: Change): Promise<Place | undefined> => {
@@ -60,7 +63,7 @@ export function useDraft(
         const [given] = Object.values(data ?? {}).filter((one) => typeof one === "object") as Given[];
         if (given?.proposal) {
           keepLocalCopy(at?.id ?? kind, undefined);
-          place.current = given.proposal;
+          place.current = { ...given.proposal, ...(at?.isOpen ? { isOpen: true } : {}) };
           keptText.current = JSON.stringify(now);
           setKept("server");
           setRefused([]);
@@ -73,6 +76,7 @@ export function useDraft(
         const isKept = keepLocalCopy(at?.id ?? kind, { ...now, version: at?.version ?? 0 });
         const { what, next } = sayFailure(failure);
         setKept(isKept ? "here" : "refused");
+        setFailures((before) => before + 1);
         setRefused(isKept && how === "keep" ? [] : [`${what} ${next}`]);
       }
       return undefined;
@@ -94,7 +98,8 @@ export function useDraft(
     Object.values(written.fields).every((one) => one.trim() === "") && written.why.trim() === "";
   useEffect(() => {
     if (isBlank || text === keptText.current || kept === "elsewhere") return undefined;
-    const timer = setTimeout(() => void inTurn("keep"), kept === "here" ? AGAIN : PAUSE);
+    if (place.current?.isOpen) return undefined;
+    const timer = setTimeout(() => void inTurn("keep"), failures > 0 && kept === "here" ? AGAIN : PAUSE);
     const onBack = () => void inTurn("keep");
     addEventListener("online", onBack);
     // Whoever shuts the machine before the pause is over finds it here again.
@@ -103,7 +108,7 @@ export function useDraft(
       clearTimeout(timer);
       removeEventListener("online", onBack);
     };
-  }, [text, isBlank, kept, inTurn, kind, written]);
+  }, [text, isBlank, kept, failures, inTurn, kind, written]);
 
   return {
     kept: isBlank ? ("nowhere" as const) : kept,

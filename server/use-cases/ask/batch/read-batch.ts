@@ -8,6 +8,7 @@ import { claimOfFields } from "../../../domain/proposals/form/claim-of-fields.ts
 import type { FormFields } from "../../../domain/proposals/form/form-fields.ts";
 import { FIELDS_OF_SOURCE } from "../../../domain/proposals/form/source-of-fields.ts";
 import type { Source } from "../../../domain/source.ts";
+import { type Acting, refuseCaller } from "../../acting.ts";
 import { claimChange, type FormPorts, isChange } from "../look-over/change-of-form.ts";
 import { findAlike } from "../look-over/find-alike.ts";
 import { type FoundAlike, sayAlike } from "../look-over/say-alike.ts";
@@ -42,10 +43,12 @@ export const MOST_ROWS = 300;
 
 /** Reads a table of claims, row by row; nothing is kept. */
 export async function readBatch(
-  ports: FormPorts,
+  ports: FormPorts & Acting,
   table: Table | readonly Problem[],
   find: FindNamed,
 ): Promise<ReadBatch> {
+  const refusal = refuseCaller(ports, "make a proposal");
+  if (refusal) return { rows: [], problems: refusal.refused };
   if (!("head" in table)) return { rows: [], problems: table };
   const columns = readColumns(table.head);
   const told = columns.flatMap((one) => (typeof one === "string" ? [] : [one]));

@@ -6,6 +6,7 @@ import { checkWords } from "../../../domain/proposals/check-words.ts";
 import { draftOfClaim } from "../../../domain/proposals/form/claim-of-fields.ts";
 import { type FormFields, listIn, saidIn } from "../../../domain/proposals/form/form-fields.ts";
 import type { ProposalKind } from "../../../domain/proposals/proposal.ts";
+import { type Acting, refuseCaller } from "../../acting.ts";
 import type { FindNamed } from "../say-edit.ts";
 import { type ProposedEdit, sayChange } from "../say-proposal.ts";
 import { changeOfForm, type FormPorts, isChange } from "./change-of-form.ts";
@@ -29,11 +30,13 @@ const EDITS_IN_WORDS = 20;
 
 /** Reads a form back: what it says in words, what it lacks, what stands already. Nothing is kept. */
 export async function lookOver(
-  ports: FormPorts,
+  ports: FormPorts & Acting,
   kind: ProposalKind,
   fields: FormFields | Problem,
   find: FindNamed,
 ): Promise<LookedOver> {
+  const refusal = refuseCaller(ports, "make a proposal");
+  if (refusal) return { edits: [], problems: refusal.refused, alike: [] };
   if (isProblem(fields)) return { edits: [], problems: [fields], alike: [] };
   const { store } = ports;
   const asked = await changeOfForm(ports, kind, fields);
