@@ -211,6 +211,20 @@ describe("[X19] the list of ways", () => {
     expect(pathsToDraw(report, words, names, "o2")).toEqual([]);
   });
 
+  it("[J10] says of a path that it rests on a claim that is disputed, and of no other", () => {
+    const findings = report.findings.map((finding) => ({
+      ...finding,
+      paths: finding.paths.map((path) => ({ ...path, via: ["claim.way"] })),
+    }));
+    const doubting = (claim: string) =>
+      pathsToDraw({ ...report, findings } as unknown as Report, words, {
+        ...names,
+        isDisputed: (one) => one === claim,
+      }).map(({ source }) => source?.endsWith("rests on a claim that is disputed") ?? false);
+    expect(doubting("claim.way")).toEqual([true, true, true]);
+    expect(doubting("claim.other")).toEqual([false, false, false]);
+  });
+
   it("lights one way at a time by the arrow keys, and puts it out again", () => {
     const onLight = vi.fn();
     const { paths } = place(aPath(["mark", "saw"]), aPath(["mark", "mill"]));

@@ -33,6 +33,10 @@ export function CorrectionPage({ id }: { id: string }) {
       ) : (
         <TermCorrection term={edit.before} />
       )}
+      <p>
+        Something else is wrong?{" "}
+        <TextLink to={`/house/propose?kind=correction&about=${id}`}>Write all of it anew</TextLink>
+      </p>
     </article>
   );
 }
