@@ -26,7 +26,11 @@ async function choose(page: Page, name: string, words: string, found: RegExp) {
   await box.focus();
   await page.keyboard.type(words);
   // What is found by half of the words goes before the arrow is pressed.
-  await page.getByRole("option").first().and(page.getByRole("option", { name: found })).waitFor();
+  await page
+    .getByRole("option")
+    .first()
+    .and(page.getByRole("option", { name: found }))
+    .waitFor();
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("Enter");
 }
