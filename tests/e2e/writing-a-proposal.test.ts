@@ -8,7 +8,7 @@ import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
 import { textOf } from "#tests/support/read-page.ts";
 import { NOTHING, sticksOut } from "#tests/support/sticks-out.ts";
 
-const { open, takeComplaints } = inBrowser();
+const { open, store, takeComplaints } = inBrowser();
 
 let folder = "";
 beforeAll(() => {
@@ -143,19 +143,25 @@ describe("the forms", () => {
   it.each([
     ["desktop", DESKTOP],
     ["phone", PHONE],
-  ])("[J40] break no rule of accessibility, and nothing sticks out: %s", async (_, size) => {
-    for (const address of [
-      "/house/propose?kind=term",
-      "/house/propose?kind=source",
-      "/house/propose?kind=correction&about=claim.A13",
-      "/house/propose?kind=exception&of=claim.A13",
-      "/house/propose?kind=retirement&about=claim.A13",
-      "/house/propose?kind=merge&about=tool.circular-saw",
-    ]) {
-      const page = await open(address, size);
-      await said(page).waitFor();
-      expect(await auditPage(page), address).toEqual([]);
-      expect(await sticksOut(page), address).toEqual(NOTHING);
-    }
-  });
+  ])(
+    "[J40] [J46] break no rule of accessibility, nothing sticks out, and looking at one keeps no draft: %s",
+    async (_, size) => {
+      const kept = async () => (await store().listCards({ kind: "proposal" }, { first: 1 })).total;
+      const before = await kept();
+      for (const address of [
+        "/house/propose?kind=term",
+        "/house/propose?kind=source",
+        "/house/propose?kind=correction&about=claim.A13",
+        "/house/propose?kind=exception&of=claim.A13",
+        "/house/propose?kind=retirement&about=claim.A13",
+        "/house/propose?kind=merge&about=tool.circular-saw",
+      ]) {
+        const page = await open(address, size);
+        await said(page).waitFor();
+        expect(await auditPage(page), address).toEqual([]);
+        expect(await sticksOut(page), address).toEqual(NOTHING);
+      }
+      expect(await kept()).toBe(before);
+    },
+  );
 });

@@ -37,7 +37,7 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
   const { looked, lookNow } = useLookOver(kind.kind, sent);
   const suggested = looked?.edits.at(kind.id === "merge" ? 0 : -1);
   const line = [...(suggested?.after ?? suggested?.before ?? "")].slice(0, 200).join("");
-  const draft = useDraft(kind.kind, begun, written, looked?.change ?? [], line);
+  const draft = useDraft(kind.kind, begun, start, written, looked?.change ?? [], line);
   const desk: FormDesk = {
     fields: written.fields,
     put: (fields) => {

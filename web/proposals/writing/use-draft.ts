@@ -30,6 +30,7 @@ const AGAIN = 8000;
 export function useDraft(
   kind: ProposalKind,
   begun: Place | undefined,
+  start: Written,
   written: Written,
   change: Change,
   line: string,
@@ -38,7 +39,7 @@ export function useDraft(
   const place = useRef(begun);
   const latest = useRef({ written, change, line });
   latest.current = { written, change, line };
-  const keptText = useRef(begun ? JSON.stringify(written) : JSON.stringify(undefined));
+  const keptText = useRef(JSON.stringify(start));
   const underWay = useRef<Promise<unknown>>(Promise.resolve());
   const [kept, setKept] = useState<Kept>(begun ? "server" : "nowhere");
   const [refused, setRefused] = useState<readonly string[]>([]);

@@ -38,6 +38,9 @@ export interface ReadBatch {
   readonly problems: readonly Problem[];
 }
 
+/** Things told of a row that may be the same: of the graph, and of rows above. */
+const ALIKE_OF_ROW = 2;
+
 /** Rows of a batch: each is a claim, and some bring a source. */
 export const MOST_ROWS = 300;
 
@@ -152,18 +155,28 @@ async function sayRows(
     (await sayChange(ports, change, find, change.length)).map(({ id, after }) => [id, after]),
   );
   const before: Edit[] = [];
-  const rows: BatchRow[] = [];
-  for (const { row, edits, problems } of read) {
-    const says = edits.map((edit) => said.get(edit.after?.id ?? "") ?? "");
-    const alike = [
-      ...(await sayAlike(ports, await findAlike(ports.store, edits), find)),
-      ...alikeInTable(edits, before).map((one) => ({ ...one, says: said.get(one.id) ?? one.id })),
-    ];
+  const found: (readonly Alike[])[] = [];
+  for (const { edits } of read) {
+    found.push([
+      ...(await findAlike(ports.store, edits)).slice(0, ALIKE_OF_ROW),
+      ...alikeInTable(edits, before).slice(0, ALIKE_OF_ROW),
+    ]);
     before.push(...edits);
-    rows.push({ row, says, problems, alike });
   }
-  return rows;
+  const standing = await sayAlike(ports, unique(found.flat().filter(({ id }) => !said.has(id))), find);
+  const words = new Map(standing.map(({ id, says }) => [id, says]));
+  return read.map(({ row, edits, problems }, nth) => ({
+    ...{ row, problems, says: edits.map((edit) => said.get(edit.after?.id ?? "") ?? "") },
+    alike: (found[nth] ?? []).map((one) => ({
+      ...one,
+      says: said.get(one.id) ?? words.get(one.id) ?? one.id,
+    })),
+  }));
 }
+
+const unique = (alike: readonly Alike[]): readonly Alike[] => [
+  ...new Map(alike.map((one) => [one.id, one])).values(),
+];
 
 /** Claims of rows above that say the same, whatever their regions. */
 function alikeInTable(edits: readonly Edit[], before: readonly Edit[]): readonly Alike[] {
