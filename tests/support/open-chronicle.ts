@@ -40,11 +40,11 @@ export async function openChronicle(changes: readonly Change[], store: Store = o
     store,
     as,
     /** What an action answers; its type is the test's to know. */
-    // biome-ignore lint/suspicious/noExplicitAny: see above
     ask: async (
       action: string,
       input: object = {},
       caller: Caller | undefined = LOCAL_CALLER,
+      // biome-ignore lint/suspicious/noExplicitAny: see above
     ): Promise<any> => {
       const answer = await answerChronicle(as(caller), action, JSON.parse(JSON.stringify(input)));
       return answer && JSON.parse(JSON.stringify(answer.body));

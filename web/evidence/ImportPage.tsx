@@ -3,6 +3,7 @@ import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import { FileTrigger } from "react-aria-components/FileTrigger";
 import type { KnownItem } from "#server/domain/sources-in/read-item.ts";
 import { readList } from "#server/domain/sources-in/read-list.ts";
+import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { sayFailure } from "../shared/ui/say-failure.ts";
@@ -10,7 +11,6 @@ import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./ImportPage.module.css";
 import { ImportPreview } from "./ImportPreview.tsx";
 import { Kicker } from "./Kicker.tsx";
-import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
 import { type ChosenFile, readChosenFile } from "./read-chosen-file.ts";
 import reading from "./reading.module.css";
 

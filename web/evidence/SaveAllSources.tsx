@@ -1,10 +1,10 @@
 import { useApolloClient } from "@apollo/client/react";
 import { useState } from "react";
 import type { CslItem } from "#server/domain/source.ts";
+import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { sayFailure } from "../shared/ui/say-failure.ts";
 import { TextLink } from "../shared/ui/TextLink.tsx";
-import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
 import styles from "./SourceItem.module.css";
 import { saveBibtex, saveCsl } from "./save-sources.ts";
 

@@ -1,11 +1,11 @@
 import type { TermId } from "#server/domain/ids.ts";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
+import { TermField } from "#web/shared/terms/TermField.tsx";
 import styles from "./Claimed.module.css";
 import { DateField } from "./DateField.tsx";
 import { useDeeds, useDesk } from "./desk.ts";
 import { changeAttribution } from "./edit-piece.ts";
 import { problemAt } from "./problem-at.ts";
-import { TermField } from "#web/shared/terms/TermField.tsx";
 
 const FIELDS = [
   { of: "region", label: "Region", kind: "REGION", example: "a country, colony or town" },

@@ -22,7 +22,7 @@ export function DateField() {
     <DatingField
       label="Date"
       value={typed}
-      role="event"
+      datingRole="event"
       onType={setTyped}
       onKeep={keep}
       say={sayDating}

@@ -1,5 +1,6 @@
 import type { Part } from "#server/domain/examination.ts";
 import { id, type TermId } from "#server/domain/ids.ts";
+import { TermField } from "#web/shared/terms/TermField.tsx";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { Select } from "#web/shared/ui/Select.tsx";
 import { TextField } from "#web/shared/ui/TextField.tsx";
@@ -8,7 +9,6 @@ import { changePart, removePart } from "./edit-piece.ts";
 import { mayLieWithin } from "./may-lie-within.ts";
 import styles from "./ObservationItem.module.css";
 import { problemAt } from "./problem-at.ts";
-import { TermField } from "#web/shared/terms/TermField.tsx";
 import { useTyped } from "./use-typed.ts";
 
 const OF_THE_PIECE = "of-the-piece";

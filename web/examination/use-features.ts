@@ -1,8 +1,8 @@
 import { useQuery } from "@apollo/client/react";
 import { useMemo } from "react";
+import { useTermSearch } from "#web/shared/terms/use-term-search.ts";
 import { FeaturesOfPartDocument, FirstFeaturesDocument } from "./FeaturesOfPart.graphql.ts";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
-import { useTermSearch } from "#web/shared/terms/use-term-search.ts";
 
 export interface FeatureChoice {
   readonly id: string;

@@ -83,7 +83,7 @@ export function RelationFields() {
         <DatingField
           label="When"
           value={fields["when"] ?? ""}
-          role={roleOfRelation(relation)}
+          datingRole={roleOfRelation(relation)}
           onType={(when) => put({ when })}
           say={datingInWords}
           mayBeEmpty

@@ -9,7 +9,7 @@ import { TextField } from "./TextField.tsx";
 interface Props {
   label: string;
   value: string;
-  role: Role;
+  datingRole: Role;
   onType: (text: string) => void;
   /** When the field is left, on Enter, and when an offered reading is taken. */
   onKeep?: (date: string) => void;
@@ -28,7 +28,7 @@ const EXAMPLES = "About is 1765~, a span 1760/1780, a decade 176X.";
 export function DatingField({
   label,
   value,
-  role,
+  datingRole,
   onType,
   onKeep,
   say,
@@ -38,7 +38,7 @@ export function DatingField({
 }: Props) {
   const text = value.trim();
   const isEmpty = text === "" && mayBeEmpty;
-  const dating = readDating(text, role);
+  const dating = readDating(text, datingRole);
   const unreadable = !isEmpty && isProblem(dating) ? dating : undefined;
   const told = unreadable?.message ?? refusal;
   const offered = unreadable?.instead;
