@@ -138,6 +138,52 @@ describe("a form that is read back", () => {
   });
 });
 
+describe("nonsense in a form", () => {
+  const NONSENSE = [
+    ...[
+      "constructor",
+      "__proto__",
+      "../../etc",
+      "' OR 1=1 --",
+      "<img src=x onerror=alert(1)>",
+      "\u202e\u0000",
+    ],
+    ...["[..]", "{1700..9999}", "XXXX/..", "1750-13-45", "20000~", "%~?", "| + |", "x ".repeat(2400)],
+  ];
+  it.each(["CLAIM", "TERM", "SOURCE", "CORRECTION", "EXCEPTION", "RETIREMENT", "MERGE"])(
+    "[J40] is refused in words wherever it stands, and never fails: %s",
+    async (kind) => {
+      const fields = [
+        ...["relation", "subject", "when", "region", "ways", "regions", "states", "years", "basis", "source"],
+        ...[
+          "label",
+          "kind",
+          "broader",
+          "parts",
+          "title",
+          "year",
+          "author",
+          "about",
+          "into",
+          "of",
+          "condition",
+        ],
+      ];
+      for (const text of NONSENSE) {
+        for (const relation of ["introduced", "requires", "indicates"]) {
+          const form = { ...Object.fromEntries(fields.map((name) => [name, text])), relation };
+          const looked = await look(kind, Object.fromEntries(Object.entries(form).slice(0, 8)));
+          const whole = await look(kind, kind === "CLAIM" ? form : { ...form, relation: text });
+          expect(
+            [looked, whole].every(({ change, problems }) => change === null || problems.length === 0),
+          ).toBe(true);
+        }
+      }
+      expect((await look(kind, { about: "constructor", into: "constructor", label: "x" })).change).toBeNull();
+    },
+  );
+});
+
 describe("a draft of a form", () => {
   it("[J46] is kept with what stands in it, and two tabs do not overwrite each other", async () => {
     const input = { kind: "CLAIM", title: "", why: "", change: [], form: { relation: "introduced" } };
