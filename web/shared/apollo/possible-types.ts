@@ -9,4 +9,6 @@ export const possibleTypes = {
   CommentResult: ["Comment", "Refused"],
   DisputeResult: ["Dispute", "Refused"],
   ChangeExaminationResult: ["ExaminationChanged", "Refused"],
+  DatingsResult: ["Datings", "Refused"],
+  NewsItem: ["ExaminationNews", "GraphNews", "ProposalNews"],
 };
