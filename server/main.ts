@@ -47,6 +47,7 @@ import { mirroredStore } from "./stores/mirror/mirrored-store.ts";
 import { openMirror } from "./stores/mirror/open-mirror.ts";
 import { tellMirror } from "./stores/mirror/tell-mirror.ts";
 import { openSurveys } from "./use-cases/ask/surveys/open-surveys.ts";
+import { shownStore } from "./use-cases/people/shown-store.ts";
 import { openWeigher } from "./weigher/open-weigher.ts";
 
 export interface RunningServer {
@@ -144,10 +145,11 @@ export async function startServer({
     );
   const clock = () => new Date().toISOString();
   const seals = openSeals(config.dataFolder, clock);
-  const portsOfRequest = async ({ headers }: IncomingMessage) => ({
-    ...{ store: metrics.store, now: clock, newSuffix, results, standings, seals },
-    caller: await accounts.callerOf(readShown(headers, config.origins)),
-  });
+  const portsOfRequest = async ({ headers }: IncomingMessage) => {
+    const caller = await accounts.callerOf(readShown(headers, config.origins));
+    const shown = shownStore(metrics.store, caller);
+    return { store: shown, now: clock, newSuffix, results, standings, seals, caller };
+  };
   const chronicle = openChronicle(verify, portsOfRequest);
   const ownOnly = (handler: Handler) =>
     noteForeign(handler, config.origins, () => accounts.noteRefused("refuse request of another page"));

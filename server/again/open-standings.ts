@@ -168,6 +168,7 @@ export function openStandings({ store, log, ...options }: StandingsOptions): Ope
       const touch = await touchOf(change, async (ids) => [...(await store.claims(ids)).values()]);
       return new Set([...index.touchedBy(touch), ...queue.all(), ...lost]);
     },
+    stored: (id) => store.examination(id),
     progress: () => ({ known: new Set([...kept.keys(), ...queue.all()]).size, waiting: queue.size(), left }),
     follow: async ({ revision, examination, restored }) => {
       if (restored) isBeginning = true;

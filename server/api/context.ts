@@ -10,6 +10,7 @@ import type { Standings } from "../ports/standings.ts";
 import type { Store } from "../ports/store.ts";
 import type { Weigher } from "../ports/weigher.ts";
 import type { Surveys } from "../use-cases/ask/surveys/open-surveys.ts";
+import { shownStore } from "../use-cases/people/shown-store.ts";
 import { createLoaders, type Loaders } from "./loaders.ts";
 
 /** What the use cases stand on. */
@@ -30,6 +31,8 @@ export interface Ports {
 
 /** What one request stands on: the ports, and what it has loaded so far. */
 export interface Context extends Ports {
+  /** As far as the caller may see it. */
+  readonly store: Store;
   readonly load: Loaders;
   /** Who asks; nobody where one has to sign in first. */
   readonly caller: Caller | undefined;
@@ -40,9 +43,7 @@ export interface Context extends Ports {
 }
 
 /** A fresh context; nothing loaded in one request is seen by another. */
-export const createContext = (ports: Ports, caller: Caller | undefined, stop?: AbortSignal): Context => ({
-  ...ports,
-  caller,
-  load: createLoaders(ports.store),
-  ...(stop ? { stop } : {}),
-});
+export function createContext(ports: Ports, caller: Caller | undefined, stop?: AbortSignal): Context {
+  const store = shownStore(ports.store, caller);
+  return { ...ports, store, caller, load: createLoaders(store), ...(stop ? { stop } : {}) };
+}

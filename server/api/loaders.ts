@@ -1,6 +1,7 @@
 import DataLoader from "dataloader";
 import type { Claim, VoidWhen } from "../domain/claim.ts";
 import type { ClaimId, SourceId, TermId } from "../domain/ids.ts";
+import { ACCESS_CARD, accessOf, type ExaminationAccess } from "../domain/people/examination-access.ts";
 import { type KeptPerson, PERSON_CARD, personOf } from "../domain/people/person.ts";
 import { DISPUTED_CARD, openDisputesOf } from "../domain/proposals/dispute.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
@@ -50,6 +51,8 @@ export interface Loaders {
   readonly exceptions: Loader<ClaimId, readonly AsOf<VoidWhen>[]>;
   /** Persons with an account, by id. */
   readonly people: { one(id: string): Promise<KeptPerson | undefined> };
+  /** Who sees an examination, where that is said. */
+  readonly access: { one(examination: string): Promise<ExaminationAccess | undefined> };
   /** How many disputes of a claim are open. */
   readonly openDisputes: { one(claim: ClaimId): Promise<number> };
   /** How many edits a revision has. */
@@ -77,7 +80,15 @@ export function createLoaders(store: Store): Loaders {
     const cards = await store.cards(DISPUTED_CARD, claims);
     return claims.map((claim) => openDisputesOf(cards.get(claim)));
   });
+  const access = new DataLoader<string, ExaminationAccess | undefined>(async (ids) => {
+    const cards = await store.cards(ACCESS_CARD, ids);
+    return ids.map((id) => {
+      const card = cards.get(id);
+      return card && accessOf(card);
+    });
+  });
   return {
+    access: { one: (examination) => access.load(examination) },
     openDisputes: { one: (claim) => openDisputes.load(claim) },
     people: { one: (id) => people.load(id) },
     terms: loader(marked((ids, at) => store.terms(ids, at))),

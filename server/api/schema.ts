@@ -7,6 +7,7 @@ import { addDatings } from "./types/datings.ts";
 import { addDisagreement } from "./types/disagreement.ts";
 import { addDiscussion } from "./types/discussion.ts";
 import { addExamination } from "./types/examination.ts";
+import { addExaminationAccess } from "./types/examination-access.ts";
 import { addExamined } from "./types/examined.ts";
 import { addFieldSheet } from "./types/field-sheet.ts";
 import { addHistory } from "./types/history.ts";
@@ -59,6 +60,7 @@ export function buildSchema(): GraphQLSchema {
   addInspectionPlan(b, addFieldSheet(b));
   addMutation(b, pieceInput);
   const person = addPerson(b);
+  addExaminationAccess(b, person);
   addLookedOver(b, addProposal(b, person));
   addProposalImpact(b);
   addDiscussion(b, person);

@@ -20,8 +20,7 @@ export function nextVersion(
 ): Examination | Problem {
   const newest = find();
   if (write.does === "create") return newest === undefined ? firstVersion(id, write) : idTaken(id);
-  if (newest === undefined)
-    return problem("UNKNOWN_EXAMINATION", `There is no examination ${id}; look it up in the list.`);
+  if (newest === undefined) return noExamination(id);
   if (newest.version !== write.on) return changedMeanwhile(newest, write.on);
   const next = { ...newest, version: newest.version + 1, undoTo: newest.version, changedAt: write.at };
   if (write.does === "undo") {
@@ -46,6 +45,10 @@ const undone = (newest: Examination, target: Examination, at: string): Examinati
   changedAt: at,
   piece: target.piece,
 });
+
+/** The refusal of a write to an examination that there is not. */
+export const noExamination = (id: ExaminationId): Problem =>
+  problem("UNKNOWN_EXAMINATION", `There is no examination ${id}; look it up in the list.`);
 
 const idTaken = (id: ExaminationId): Problem =>
   problem("DUPLICATE_ID", `There is an examination ${id} already, perhaps a deleted one; choose another id.`);

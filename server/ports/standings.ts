@@ -1,4 +1,5 @@
 import type { Change } from "../domain/change.ts";
+import type { Examination } from "../domain/examination.ts";
 import type { ExaminationId } from "../domain/ids.ts";
 import type { RevisionNumber } from "../domain/revision.ts";
 import type { Verdicts } from "../domain/verdicts.ts";
@@ -30,6 +31,8 @@ export interface Standings {
   readonly looked: (examination: ExaminationId) => void;
   /** Every examination whose answer a change of the newest revision can change; all those still to be examined again. */
   readonly touchedBy: (change: Change) => Promise<ReadonlySet<ExaminationId>>;
+  /** One of them as it is kept, whoever may see it: to count what a change does to all. */
+  readonly stored: (examination: ExaminationId) => Promise<Examination | undefined>;
   /** How many are known, still to be examined again, and left out because there are too many. */
   readonly progress: () => { readonly known: number; readonly waiting: number; readonly left: number };
 }

@@ -18,6 +18,7 @@ const NOTHING_STANDS: Standings = {
   find: () => undefined,
   looked: () => {},
   touchedBy: async () => new Set(),
+  stored: async () => undefined,
   progress: () => ({ known: 0, waiting: 0, left: 0 }),
 };
 

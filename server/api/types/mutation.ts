@@ -15,8 +15,15 @@ export const addMutation = (b: Builder, pieceInput: PieceInputRef) =>
     fields: (t) => ({
       createExamination: t.field({
         type: b.results.change,
-        args: { piece: t.arg({ type: pieceInput, required: true }) },
-        resolve: (_, args, context) => withPiece(args.piece, (piece) => createExamination(context, piece)),
+        args: {
+          piece: t.arg({ type: pieceInput, required: true }),
+          seenBy: t.arg.idList({
+            description:
+              "Persons who see it besides you, where several share the house; none is you alone, and left out or null the whole house.",
+          }),
+        },
+        resolve: (_, { piece: given, seenBy }, context) =>
+          withPiece(given, (piece) => createExamination(context, piece, seenBy?.map(String) ?? undefined)),
       }),
       changeExamination: t.field({
         type: b.results.change,

@@ -64,11 +64,12 @@ export function addProposalImpact(b: Builder) {
       left: t.exposeInt("left", { description: "Of these, how many were not reached in time." }),
       movedCount: t.exposeInt("movedCount", { description: "How many would come to something else." }),
       moved: t.field({
-        description: "The first of them, by id.",
+        description: "The first of them that are shown to you, by id.",
         extensions: { entries: 10 },
         type: [moved],
         resolve: (one) => one.moved,
       }),
+      hidden: t.exposeInt("hidden", { description: "How many of them are not shown to you." }),
       reviewersNeeded: t.exposeInt("reviewersNeeded", {
         description: "Reviewers who have to agree in a shared house.",
       }),

@@ -11,6 +11,7 @@ export const LEAST_ROLE = {
   "talk about a proposal": "contributor",
   "record an examination": "contributor",
   "change an examination": "contributor",
+  "say who sees an examination": "contributor",
   "make a proposal": "contributor",
   "change a proposal": "contributor",
   "dispute a claim": "contributor",
@@ -60,7 +61,10 @@ export function mayDo(caller: Caller | undefined, action: Action, about: About =
   if (!maySee(caller, about))
     return problem("NOT_ALLOWED", "This is not shown to you. Ask whoever made it to share it.");
   if (isOnesOwnOnly(action) && about.by !== undefined && about.by !== caller.id)
-    return problem("NOT_ALLOWED", `Only whoever made it may ${action}. Copy it, and go on with the copy.`);
+    return problem(
+      "NOT_ALLOWED",
+      `Only whoever made it may ${action}.${action === "say who sees an examination" ? "" : " Copy it, and go on with the copy."}`,
+    );
   if (NOT_ON_ONES_OWN.includes(action) && about.isShared === true && about.by === caller.id)
     return problem(
       "NOT_ALLOWED",
@@ -79,13 +83,15 @@ const BY_HAND: readonly Action[] = [
 ];
 
 /** Tells whether a thing is shown to a caller. */
-export const maySee = (caller: Caller, { by, seenBy }: About): boolean =>
+export const maySee = (caller: Pick<Caller, "id">, { by, seenBy }: About): boolean =>
   seenBy === undefined || by === caller.id || seenBy.includes("house") || seenBy.includes(caller.id);
 
 const hasRole = ({ role }: Caller, least: Role): boolean => ROLES.indexOf(role) >= ROLES.indexOf(least);
 
 const isOnesOwnOnly = (action: Action): boolean =>
-  action === "change a proposal" || action === "take back a dispute";
+  action === "change a proposal" ||
+  action === "take back a dispute" ||
+  action === "say who sees an examination";
 
 /** What takes somebody else in a shared house. */
 const NOT_ON_ONES_OWN: readonly Action[] = ["decide on a proposal", "end a dispute"];

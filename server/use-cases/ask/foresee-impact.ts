@@ -6,6 +6,8 @@ import type { ShiftsInWords } from "../../domain/shift-words.ts";
 import type { Results } from "../../ports/results.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
+import type { Acting } from "../acting.ts";
+import { hiddenFrom } from "../people/hidden-from.ts";
 import { bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
 import { type Examined, examinedOn } from "./examine-piece.ts";
 import { type ForeseenDisagreements, foreseeDisagreements } from "./foresee-disagreements.ts";
@@ -27,24 +29,36 @@ export interface Impact {
   /** Stored examinations that it can touch and that were examined both ways; those left as nobody waited any longer. */
   readonly looked: number;
   readonly left: number;
-  /** All whose conclusions would be others; of the first of them the words. */
+  /** All whose conclusions would be others; of the first of them that the caller may see the words. */
   readonly movedCount: number;
   readonly moved: readonly MovedPiece[];
+  /** How many of those whose conclusions would be others the caller may not see (C26). */
+  readonly hidden: number;
   readonly reviewersNeeded: 1 | 2;
   readonly disagreements: ForeseenDisagreements;
 }
 
 /** Foresees what a change that the store would take does to stored examinations (K10) and to disagreements. */
 export async function foreseeImpact(
-  ports: { readonly store: Store; readonly standings: Standings; readonly results: Results },
+  ports: Pick<Acting, "caller"> & {
+    readonly store: Store;
+    readonly standings: Standings;
+    readonly results: Results;
+  },
   change: Change,
   first: number,
   stop?: AbortSignal,
 ): Promise<Impact> {
   const { revision, looked, left, shifted } = await previewChange(ports, change, stop);
   const beside = await readBeside(ports.store, change, revision);
+  const hidden = await hiddenFrom(
+    ports.store,
+    ports.caller,
+    shifted.map(({ examination }) => examination.id),
+  );
+  const seen = shifted.filter(({ examination }) => !hidden.has(examination.id));
   const moved: MovedPiece[] = [];
-  for (const { examination } of shifted.slice(0, first)) {
+  for (const { examination } of seen.slice(0, first)) {
     const { piece } = examination;
     const { now, after } = await bothNeighbourhoods(ports.store, piece, change, beside, revision);
     moved.push({
@@ -55,7 +69,7 @@ export async function foreseeImpact(
     });
   }
   return {
-    ...{ revision, looked, left, moved, movedCount: shifted.length },
+    ...{ revision, looked, left, moved, movedCount: shifted.length, hidden: hidden.size },
     reviewersNeeded: reviewersNeeded(shifted.length),
     disagreements: await foreseeDisagreements(ports.store, change, revision),
   };

@@ -9,7 +9,7 @@ import { verdictsAfter } from "../../reasoning/verdicts-after.ts";
 import { verdictsOn } from "../../reasoning/verdicts-on.ts";
 import { type Beside, bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
 
-/** What a change would do to the stored examinations, were it made now. Nothing is stored. */
+/** What a change would do to the stored examinations, whoever may see them, were it made now. Nothing is stored. */
 export interface Preview {
   /** The revision it was laid over. */
   readonly revision: RevisionNumber;
@@ -44,7 +44,7 @@ export async function previewChange(ports: Ports, change: Change, stop?: AbortSi
   for (const id of touched) {
     if (stop?.aborted) break;
     looked++;
-    const examination = await store.examination(id);
+    const examination = await standings.stored(id);
     if (examination === undefined || examination.deleted) continue;
     const shifts = await shiftsOf(ports, examination, change, beside, revision);
     if (shifts) shifted.push({ examination, shifts });

@@ -7,6 +7,7 @@ import type { News } from "../../ports/news.ts";
 import { orStopped } from "../../ports/or-stopped.ts";
 import type { Store } from "../../ports/store.ts";
 import { findProposal } from "../ask/find-proposal.ts";
+import { hiddenFrom } from "../people/hidden-from.ts";
 
 /** What is followed. */
 export interface NewsAsk {
@@ -90,6 +91,7 @@ export class NewsEnded extends Error {
 async function mayKnow(ports: Ports, told: Told): Promise<Problem | boolean> {
   const problem = mayDo(ports.caller, NEEDED[told.kind]);
   if (problem !== undefined) return problem;
+  if (told.kind === "examination") return (await hiddenFrom(ports.store, ports.caller, [told.id])).size === 0;
   if (told.kind !== "proposal" || !told.id.startsWith("proposal.")) return true;
   return (await findProposal(ports, told.id)) !== undefined;
 }

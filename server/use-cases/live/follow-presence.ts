@@ -1,9 +1,12 @@
+import { id } from "../../domain/ids.ts";
+import { noExamination } from "../../domain/next-version.ts";
 import type { Caller } from "../../domain/people/caller.ts";
 import { mayDo } from "../../domain/people/may-do.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { orStopped } from "../../ports/or-stopped.ts";
 import type { Doing, Presence, Present } from "../../ports/presence.ts";
 import type { Store } from "../../ports/store.ts";
+import { hiddenFrom } from "../people/hidden-from.ts";
 import { NewsEnded } from "./follow-news.ts";
 
 /** Somebody else at the same piece, or oneself in another window. */
@@ -29,7 +32,10 @@ const MOST_TOLD = 8;
 /** Milliseconds between two tellings: many who come at once are told of together. */
 const REST = 250;
 
-/** Is there, doing that, as long as it is followed; tells who else is, at once and at each change. */
+/**
+ * Is there, doing that, as long as it is followed; tells who else is, at once and at each change. Where the piece is not shown to the
+ * caller it is as at a piece that there is not: nobody else is there. It ends once it is shown no more.
+ */
 export async function* followPresence(
   ports: Ports,
   examination: string,
@@ -39,10 +45,15 @@ export async function* followPresence(
   const { caller, presence } = ports;
   const problem = mayDo(caller, "read an examination");
   if (problem !== undefined || caller === undefined) throw problem && new NewsEnded(problem);
-  const place = presence.enter(examination, { person: caller.id, ...doing }, ports.connection);
+  const isHidden = async () => (await hiddenFrom(ports.store, caller, [examination])).size > 0;
+  const isApart = await isHidden();
+  const room = isApart ? `${examination} ${caller.id}` : examination;
+  const place = presence.enter(room, { person: caller.id, ...doing }, ports.connection);
   try {
     while (!stop.aborted) {
-      yield await read(ports, caller, place.others());
+      const others = place.others();
+      if (!isApart && (await isHidden())) throw new NewsEnded(noExamination(id(examination)));
+      yield await read(ports, caller, others);
       await rest(stop);
       await place.changed(stop);
     }

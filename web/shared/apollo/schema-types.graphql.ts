@@ -531,6 +531,8 @@ export type EditKind =
 
 export type Examination = Node & {
   readonly __typename?: 'Examination';
+  /** Null where there are no accounts, and of an examination that was recorded before one could say so or came with the program: the whole house sees those. */
+  readonly access?: Maybe<ExaminationAccess>;
   readonly canUndo: Scalars['Boolean']['output'];
   readonly changedAt: Scalars['String']['output'];
   readonly deleted: Scalars['Boolean']['output'];
@@ -552,6 +554,17 @@ export type ExaminationExaminedArgs = {
 
 export type ExaminationStandingArgs = {
   since?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Who sees an examination where several persons share the house. */
+export type ExaminationAccess = {
+  readonly __typename?: 'ExaminationAccess';
+  /** Whoever recorded it. */
+  readonly by: Person;
+  /** You recorded it, and say who sees it. */
+  readonly isYours: Scalars['Boolean']['output'];
+  /** Persons who see it besides; null is the whole house. */
+  readonly seenBy?: Maybe<ReadonlyArray<Person>>;
 };
 
 export type ExaminationChanged = {
@@ -696,13 +709,15 @@ export type Impact = {
   readonly __typename?: 'Impact';
   /** Disagreements that it would bring up. */
   readonly created: ReadonlyArray<ForeseenDisagreement>;
+  /** How many of them are not shown to you. */
+  readonly hidden: Scalars['Int']['output'];
   /** False where a term is moved, so that further disagreements may come or go. */
   readonly isWhole: Scalars['Boolean']['output'];
   /** Of these, how many were not reached in time. */
   readonly left: Scalars['Int']['output'];
   /** Stored examinations that it can touch; no other can change. */
   readonly looked: Scalars['Int']['output'];
-  /** The first of them, by id. */
+  /** The first of them that are shown to you, by id. */
   readonly moved: ReadonlyArray<MovedPiece>;
   /** How many would come to something else. */
   readonly movedCount: Scalars['Int']['output'];
@@ -873,6 +888,8 @@ export type Mutation = {
   readonly makeProposal: ProposalResult;
   /** Hands it to the reviewers, with what is said otherwise. */
   readonly openProposal: ProposalResult;
+  /** Says who sees an examination; only whoever recorded it may. */
+  readonly setExaminationAccess: ChangeExaminationResult;
   /** Takes back the newest change, a deletion too. */
   readonly undoExamination: ChangeExaminationResult;
   /** Takes it back; for its maker alone. */
@@ -904,6 +921,7 @@ export type MutationCommentArgs = {
 
 export type MutationCreateExaminationArgs = {
   piece: PieceInput;
+  seenBy?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
 };
 
 
@@ -946,6 +964,12 @@ export type MutationOpenProposalArgs = {
   changes?: InputMaybe<ProposalChanges>;
   expectedVersion: Scalars['Int']['input'];
   id: Scalars['ID']['input'];
+};
+
+
+export type MutationSetExaminationAccessArgs = {
+  id: Scalars['ID']['input'];
+  seenBy?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
 };
 
 
