@@ -12,7 +12,7 @@ import { buildSchema } from "#server/api/schema.ts";
 const schema = buildSchema();
 
 /** The least value that the schema takes. */
-function leastOf(type: GraphQLInputType): string {
+export function leastOf(type: GraphQLInputType): string {
   if (isNonNullType(type)) return leastOf(type.ofType);
   if (isListType(type)) return "[]";
   if (isEnumType(type)) return type.getValues()[0]?.name ?? "";

@@ -10,6 +10,7 @@ import type { ExaminationId } from "../../domain/ids.ts";
 import { problem } from "../../domain/problem.ts";
 import { LARGEST_PAGE, type Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller } from "../acting.ts";
+import { findExamination } from "../ask/find-examination.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { findOpenExamination } from "./find-open-examination.ts";
 
@@ -32,14 +33,14 @@ export async function listKeptReports(
   return { reports: rows.map(listedReportOf) };
 }
 
-/** A kept report as it was signed. */
+/** A kept report as it was signed. That of an examination which is not shown to the caller is as if it were not there. */
 export async function findKeptReport(ports: Ports, id: string): Promise<KeptReport | Refusal> {
   const refusal = refuseCaller(ports, "read an examination");
   if (refusal) return refusal;
   const card = await ports.store.card(KEPT_REPORT_BODY_CARD, id);
-  if (card === undefined)
+  const kept = card && keptReportOf(card);
+  if (kept === undefined || (await findExamination(ports, kept.examination)) === undefined)
     return { refused: [problem("UNKNOWN_REPORT", `There is no signed report ${id}.`, ["id"])] };
-  const kept = keptReportOf(card);
   const found = await findOpenExamination(ports, kept.examination);
   return isRefusal(found) ? found : kept;
 }
