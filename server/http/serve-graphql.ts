@@ -5,6 +5,7 @@ import { answerError, type Handler } from "./answer.ts";
 import { type Reached, reachAsked, SEQUENCE_HEADER } from "./asked-sequence.ts";
 import { compressAnswer } from "./compress-answer.ts";
 import { isOwnOrigin } from "./is-own-request.ts";
+import { openDoor } from "./open-door.ts";
 import { readBody } from "./read-body.ts";
 
 /** Serves GraphQL over HTTP (the specification of that name) from an Apollo Server that has been started. */
@@ -14,6 +15,7 @@ export function serveGraphql(
   { largestBody, origins }: { readonly largestBody: number; readonly origins: readonly string[] },
   reached: Reached,
 ): Handler {
+  const inTurn = openDoor();
   return async (request, response) => {
     if (!isOwnOrigin(request.headers, origins))
       return answerError(
@@ -25,6 +27,7 @@ export function serveGraphql(
     const body = await readBody(request, largestBody);
     if (body === "too large") return answerTooLarge(request, response, largestBody);
     if (body === "not UTF-8") return answerError(response, 400, "BAD_REQUEST", "The body is not UTF-8 text.");
+    await inTurn();
     const parsed = parseBody(request.headers, body.text);
     if (parsed === undefined) return answerError(response, 400, "BAD_REQUEST", "The body is not JSON.");
     if (!(await reachAsked(request, response, reached))) return;
