@@ -43,17 +43,21 @@ export function followGraph<What>(
   { begin, follow }: Maker<What>,
 ): () => Promise<Made<What>> {
   let kept: Made<What> | undefined;
-  let renewing: Promise<void> | undefined;
+  /** Made anew, and waited for by those who ask meanwhile, all of them together. */
+  let renewing: { readonly made: Promise<void>; readonly waited: Promise<unknown> } | undefined;
   let last: Promise<unknown> = Promise.resolve();
 
-  const renew = (at: RevisionNumber): Promise<void> =>
-    begin(at)
+  const renew = (at: RevisionNumber) => {
+    const made = begin(at)
       .then((what) => {
         kept = { what, at };
       })
       .finally(() => {
         renewing = undefined;
       });
+    const late = new Promise((resolve) => setTimeout(resolve, WAIT_FOR_NEW).unref());
+    return { made, waited: Promise.race([made, late]) };
+  };
 
   const bringUp = async (): Promise<Made<What>> => {
     const newest = (await source.newestRevision())?.number ?? 0;
@@ -65,7 +69,7 @@ export function followGraph<What>(
       if ((await follow(made.what, change, at)) === "anew") {
         kept = made;
         renewing ??= renew(newest);
-        await Promise.race([renewing, new Promise((resolve) => setTimeout(resolve, WAIT_FOR_NEW).unref())]);
+        await renewing.waited;
         return kept;
       }
       made = { what: made.what, at };

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { openApi } from "#tests/support/open-api.ts";
@@ -13,6 +13,10 @@ const FOUND = `query ($rule: ID, $first: Int! = 20, $after: String) {
     edges { node { id rule says years claimCount term { id } region { id } source { id } claims { id } } }
   }
 }`;
+
+afterEach(() => {
+  vi.useRealTimers();
+});
 
 describe("disagreements", () => {
   it("[Q8] the rules say what they mean, what to do and how much they find", async () => {
@@ -130,5 +134,32 @@ describe("disagreements", () => {
     expect((await ask(RULES)).errors).toHaveLength(1);
     store.allClaims = allClaims;
     expect((await ask(RULES)).errors).toEqual([]);
+  });
+
+  it("[Q11] while they are being looked for, who asks is told how far that has come instead of waiting for it", async () => {
+    const store = openMemoryStore();
+    const { allClaims } = store;
+    let goOn = (): void => {};
+    const held = new Promise<void>((resolve) => {
+      goOn = resolve;
+    });
+    store.allClaims = async function* (...asked) {
+      yield* allClaims(...asked);
+      await held;
+    };
+    const { ask } = await openApi([sawGraph, rivalSawClaims], store);
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const asking = ask("{ disagreementsMade disagreementRules { count } disagreements { totalCount } }");
+    await vi.advanceTimersByTimeAsync(3_000);
+    const { data, errors } = await asking;
+    expect(errors).toEqual([]);
+    expect(data).toMatchObject({ disagreementRules: null, disagreements: null });
+    // All claims are read, and none is held against another yet.
+    expect((await ask("{ disagreementsMade }")).data.disagreementsMade).toBe(40);
+    goOn();
+    const then = await ask("{ disagreementRules { count } disagreements { totalCount } }");
+    expect(then.data.disagreements.totalCount).toBe(3);
+    expect(then.data.disagreementRules).toHaveLength(6);
+    expect((await ask("{ disagreementsMade }")).data.disagreementsMade).toBe(100);
   });
 });

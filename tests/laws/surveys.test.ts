@@ -9,10 +9,12 @@ import type { Term } from "#server/domain/term.ts";
 import { findAllDisagreements } from "#server/reasoning/disagreements/find-all.ts";
 import { RULE_IDS } from "#server/reasoning/disagreements/rule.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { surveyDisagreements } from "#server/use-cases/ask/surveys/disagreement-survey.ts";
 import { openSurveys } from "#server/use-cases/ask/surveys/open-surveys.ts";
 import { anyClaims, WORLD } from "#tests/support/any-graph.ts";
 import { aCommit, adding, aSource, replacing } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { largeGraph } from "#tests/support/large-graph.ts";
 
 const SOURCES = [aSource("source.one"), aSource("source.two")];
 const NORTH_EAST = WORLD.find((term) => term.id === "region.north-east") as Term;
@@ -135,5 +137,40 @@ describe("what is made of a whole graph", () => {
     store.allClaims = allClaims;
     expect((await surveys.regions()).at).toBe(1);
     expect((await surveys.disagreements()).at).toBe(1);
+  });
+
+  it("[S66] of a large graph is made in many slices, with others answered between them, and says the same as in one go", async () => {
+    const graph = largeGraph(4_000);
+    const store = openMemoryStore();
+    answered(await store.commit(aCommit(graph.change)));
+    const told: number[] = [];
+    let isMade = false;
+    let answers = 0;
+    const askOn = async (): Promise<void> => {
+      while (!isMade) {
+        await store.neighbourhood({ seeds: [], regions: [], maxDepth: 0, at: 1 });
+        if (!isMade) answers++;
+        await new Promise((resolve) => setImmediate(resolve));
+      }
+    };
+    const asking = askOn();
+    let turns = 0;
+    const survey = await surveyDisagreements(store, 1, {
+      turn: () => {
+        turns++;
+        return new Promise((resolve) => setImmediate(resolve));
+      },
+      onProgress: (share) => told.push(share),
+    });
+    isMade = true;
+    await asking;
+    expect(turns).toBeGreaterThan(30);
+    expect(answers).toBeGreaterThan(30);
+    expect(told).toEqual(told.toSorted((a, b) => a - b));
+    expect(told.every((share) => share >= 0 && share <= 1)).toBe(true);
+    expect(new Set(told).size).toBeGreaterThan(20);
+    const all = findAllDisagreements(graph.terms, graph.claims);
+    for (const rule of RULE_IDS) expect(survey.found(rule)).toEqual(all.get(rule));
+    expect(survey.found("rivals").length).toBeGreaterThan(0);
   });
 });

@@ -1,5 +1,5 @@
-import { fireEvent, screen, within } from "@testing-library/react";
-import { beforeAll, describe, expect, it } from "vitest";
+import { act, fireEvent, screen, within } from "@testing-library/react";
+import { afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
@@ -8,6 +8,10 @@ import { sawGraph } from "#tests/support/saw-graph.ts";
 let ask: Awaited<ReturnType<typeof openApi>>["ask"];
 beforeAll(async () => {
   ask = (await openApi([sawGraph, rivalSawClaims])).ask;
+});
+
+afterEach(() => {
+  vi.useRealTimers();
 });
 
 describe("the pages of disagreements", () => {
@@ -57,5 +61,28 @@ describe("the pages of disagreements", () => {
   it("[P5] say where there is no such kind", async () => {
     await renderPage("/evidence/disagreements/astrology", ask);
     await screen.findByRole("heading", { level: 1, name: "There is no such kind of disagreement" });
+  });
+
+  it.each([
+    ["/evidence/disagreements", "Where the evidence disagrees", /^\d+ accepted claims/],
+    ["/evidence/disagreements/rivals", "Two dates for one thing", /^1 found\.$/],
+  ])("[Q11] %s says how far it is made while it is, and goes on by itself", async (path, title, found) => {
+    vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
+    let isMade = false;
+    const unmade = { disagreementsMade: 40, disagreementRules: null, disagreements: null };
+    await renderPage(path, async (query, variables) => {
+      const answer = await ask(query, variables);
+      return isMade || !query.includes("disagreementsMade")
+        ? answer
+        : { ...answer, data: { ...answer.data, ...unmade } };
+    });
+    const made = await screen.findByRole("progressbar", { name: "Looked for so far" });
+    expect(made.getAttribute("value")).toBe("40");
+    expect(screen.getByText("40 %")).toBeTruthy();
+    isMade = true;
+    await act(() => vi.advanceTimersByTimeAsync(4_000));
+    await screen.findByRole("heading", { level: 1, name: title });
+    await screen.findByText(found);
+    expect(screen.queryByRole("progressbar")).toBeNull();
   });
 });

@@ -5,6 +5,7 @@ import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { signsIn } from "../shared/years/signs-in.ts";
 import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { DisagreementRulePageDocument } from "./DisagreementRulePage.graphql.ts";
+import { DisagreementsBeingMade } from "./DisagreementsBeingMade.tsx";
 import styles from "./FoundDisagreement.module.css";
 import { FoundDisagreement } from "./FoundDisagreement.tsx";
 import { Kicker } from "./Kicker.tsx";
@@ -14,13 +15,15 @@ const FOUND_AT_ONCE = 20;
 
 /** One kind of disagreement: what it means, what to do about it, and all that was found. */
 export function DisagreementRulePage({ id }: { id: string }) {
-  const { data, fetchMore } = useSuspenseQuery(DisagreementRulePageDocument, {
+  const { data, fetchMore, refetch } = useSuspenseQuery(DisagreementRulePageDocument, {
     variables: { rule: id, first: FOUND_AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
-  const rule = data.disagreementRules.find((each) => each.id === id);
+  const { disagreementRules: rules, disagreements, disagreementsMade: percent } = data;
+  if (!rules || !disagreements) return <DisagreementsBeingMade percent={percent} onAgain={refetch} />;
+  const rule = rules.find((each) => each.id === id);
   if (!rule) return <NotFoundPage what="kind of disagreement" id={id} />;
-  const { edges, totalCount } = data.disagreements;
+  const { edges, totalCount } = disagreements;
   return (
     <article>
       <header className={reading["head"]}>
@@ -47,7 +50,7 @@ export function DisagreementRulePage({ id }: { id: string }) {
           <FoundDisagreement key={node.id} found={node} />
         ))}
       </div>
-      <ShowMore list={data.disagreements} onMore={(after) => fetchMore({ variables: { after } })} />
+      <ShowMore list={disagreements} onMore={(after) => fetchMore({ variables: { after } })} />
     </article>
   );
 }

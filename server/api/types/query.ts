@@ -202,20 +202,29 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
         resolve: (_, args, context) => searchTerms(context, args.words, filterOf(args), args.first),
       }),
       disagreementRules: t.field({
-        description: "What is looked for in the newest revision, in the order it is read.",
+        description:
+          "What is looked for in the newest revision, in the order it is read; null while it is being made (disagreementsMade).",
         extensions: { weight: DISAGREEMENTS_WEIGHT },
         type: ["DisagreementRule"],
+        nullable: true,
         resolve: (_, __, context) => listDisagreementRules(context),
       }),
       disagreements: t.field({
-        description: "What one rule finds in the newest revision, or all of them; the farthest apart first.",
+        description:
+          "What one rule finds in the newest revision, or all of them; the farthest apart first; null while it is being made.",
         extensions: { weight: DISAGREEMENTS_WEIGHT },
         type: b.connections.disagreements,
+        nullable: true,
         args: { rule: t.arg.id({ description: "Id of a rule; none is all." }), ...b.pageOf(20) },
         resolve: async (_, args, context) => {
-          const { page, at } = await findDisagreements(context, args.rule ?? undefined, pageAsk(args));
-          return connectionFrom(page, args.after, (found) => asOf(found, at));
+          const found = await findDisagreements(context, args.rule ?? undefined, pageAsk(args));
+          return found && connectionFrom(found.page, args.after, (one) => asOf(one, found.at));
         },
+      }),
+      disagreementsMade: t.int({
+        description:
+          "How far the making of what disagrees has come, in percent. It is made of the whole graph after the start, beside all else.",
+        resolve: (_, __, { surveys }) => surveys.disagreementsMade(),
       }),
       examination: t.field({
         description: "A deleted one is found too, so that it can be brought back.",

@@ -1,7 +1,10 @@
 import type { Revision } from "../../domain/revision.ts";
+import type { Made } from "../../ports/follow-graph.ts";
+import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import { type Disagreement, isRuleId, RULE_IDS, type RuleId } from "../../reasoning/disagreements/rule.ts";
 import { RULE_WORDS, type RuleWords } from "../../reasoning/explain/disagreement-in-words.ts";
+import type { DisagreementSurvey } from "./surveys/disagreement-survey.ts";
 import type { Surveys } from "./surveys/open-surveys.ts";
 
 /** A finding as data: the reasoning's own. */
@@ -20,9 +23,19 @@ export interface RuleFound extends RuleWords {
   readonly revision: Revision["number"];
 }
 
-/** The rules in their order, with what they find on the newest revision. */
-export async function listDisagreementRules({ surveys }: Ports): Promise<readonly RuleFound[]> {
-  const { what: survey, at: revision } = await surveys.disagreements();
+/** Milliseconds in which a survey comes, or is said to be being made: more than until an old one is given. */
+const SOON = 3_000;
+
+const surveyedSoon = async ({ surveys }: Ports): Promise<Made<DisagreementSurvey> | undefined> => {
+  const made = await inTime(surveys.disagreements(), SOON);
+  return made === TOO_LATE ? undefined : made;
+};
+
+/** The rules in their order, with what they find on the newest revision; undefined while that is still being made. */
+export async function listDisagreementRules(ports: Ports): Promise<readonly RuleFound[] | undefined> {
+  const soon = await surveyedSoon(ports);
+  if (soon === undefined) return undefined;
+  const { what: survey, at: revision } = soon;
   const claimCount = survey.claimCount();
   return RULE_IDS.map((id) => ({
     ...{ id, ...RULE_WORDS[id], claimCount, revision },
@@ -30,13 +43,18 @@ export async function listDisagreementRules({ surveys }: Ports): Promise<readonl
   }));
 }
 
-/** What one rule finds on the newest revision, or all of them in their order; nothing for a rule that there is not. */
+/**
+ * What one rule finds on the newest revision, or all of them in their order; nothing for a rule that there is not. Undefined
+ * while it is still being made.
+ */
 export async function findDisagreements(
-  { surveys }: Ports,
+  ports: Ports,
   rule: string | undefined,
   { first, after }: PageAsk,
-): Promise<{ readonly page: Page<Disagreement>; readonly at: Revision["number"] }> {
-  const { what: survey, at } = await surveys.disagreements();
+): Promise<{ readonly page: Page<Disagreement>; readonly at: Revision["number"] } | undefined> {
+  const soon = await surveyedSoon(ports);
+  if (soon === undefined) return undefined;
+  const { what: survey, at } = soon;
   const asked = rule === undefined ? RULE_IDS : [rule].filter(isRuleId);
   const all = asked.flatMap((id) => survey.found(id));
   const last = after === undefined ? -1 : all.findIndex(({ id }) => id === after);

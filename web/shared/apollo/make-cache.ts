@@ -1,6 +1,12 @@
-import { InMemoryCache } from "@apollo/client";
+import { type FieldMergeFunction, type FieldPolicy, InMemoryCache } from "@apollo/client";
 import { relayStylePagination } from "@apollo/client/utilities";
 import { possibleTypes } from "./possible-types.ts";
+
+/** Null, which stands for what is not made yet, is no empty page. */
+function orNull(pages: ReturnType<typeof relayStylePagination>): FieldPolicy {
+  const { merge, ...policy } = pages as FieldPolicy & { readonly merge: FieldMergeFunction };
+  return { ...policy, merge: (known, come, options) => (come === null ? null : merge(known, come, options)) };
+}
 
 /**
  * The client's cache. Parts, observations and sentences of a report have ids of their piece only, so they stay
@@ -17,7 +23,7 @@ export const makeCache = (): InMemoryCache =>
           claims: relayStylePagination(["relations"]),
           sources: relayStylePagination(),
           history: relayStylePagination(["id"]),
-          disagreements: relayStylePagination(["rule"]),
+          disagreements: orNull(relayStylePagination(["rule"])),
           examinations: relayStylePagination(),
           proposals: relayStylePagination(["state", "kind", "region", "by", "mine"]),
           proposalsToReview: relayStylePagination(["kind", "region"]),

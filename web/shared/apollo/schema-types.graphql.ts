@@ -1412,10 +1412,12 @@ export type Query = {
   readonly comments: CommentConnection;
   /** Every way from what was seen on a piece to what dates it. */
   readonly datings: DatingsResult;
-  /** What is looked for in the newest revision, in the order it is read. */
-  readonly disagreementRules: ReadonlyArray<DisagreementRule>;
-  /** What one rule finds in the newest revision, or all of them; the farthest apart first. */
-  readonly disagreements: DisagreementConnection;
+  /** What is looked for in the newest revision, in the order it is read; null while it is being made (disagreementsMade). */
+  readonly disagreementRules?: Maybe<ReadonlyArray<DisagreementRule>>;
+  /** What one rule finds in the newest revision, or all of them; the farthest apart first; null while it is being made. */
+  readonly disagreements?: Maybe<DisagreementConnection>;
+  /** How far the making of what disagrees has come, in percent. It is made of the whole graph after the start, beside all else. */
+  readonly disagreementsMade: Scalars['Int']['output'];
   readonly dispute?: Maybe<Dispute>;
   /** Newest first. */
   readonly disputes: DisputeConnection;

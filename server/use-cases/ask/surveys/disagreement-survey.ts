@@ -3,7 +3,7 @@ import type { Claim } from "../../../domain/claim.ts";
 import type { SourceId, TermId } from "../../../domain/ids.ts";
 import type { RevisionNumber } from "../../../domain/revision.ts";
 import { layOn } from "../../../ports/follow-graph.ts";
-import { nextTurn } from "../../../ports/next-turn.ts";
+import { openTurns } from "../../../ports/open-turns.ts";
 import type { Store } from "../../../ports/store.ts";
 import { isDated, regionsOf } from "../../../reasoning/disagreements/evidence.ts";
 import { byYearsApart, findAboutSubjects, findOneSource } from "../../../reasoning/disagreements/find-all.ts";
@@ -23,10 +23,22 @@ export interface GrowingDisagreementSurvey extends DisagreementSurvey {
   follow(change: Change, at: RevisionNumber): Promise<"anew" | undefined>;
 }
 
-type Reads = Pick<Store, "allClaims" | "neighbourhood">;
+type Reads = Pick<Store, "allClaims" | "listClaims" | "neighbourhood">;
 
-/** Subjects whose claims are held against each other in one turn. */
-const SUBJECTS_AT_ONCE = 100;
+/** Subjects whose claims are held against each other at once. */
+const SUBJECTS_AT_ONCE = 20;
+/** Parts of the making, as shares of its time: reading all claims, then holding those of each subject against each other. */
+const READING = 0.4;
+
+export interface SurveyOptions {
+  /** Called often: lets everybody else have a turn. */
+  readonly turn?: () => Promise<void>;
+  /** Told again and again how much of it is made, from 0 to 1. */
+  readonly onProgress?: (share: number) => void;
+}
+
+/** Nobody waits for a survey as for a page: of three parts of time, two are left to others. */
+const restingTurns = () => openTurns({ restAfter: (worked) => 2 * worked });
 
 /**
  * Holds the claims of a revision against each other. All rules but one look at the claims of one subject, and that one at the
@@ -35,6 +47,7 @@ const SUBJECTS_AT_ONCE = 100;
 export async function surveyDisagreements(
   store: Reads,
   at: RevisionNumber,
+  { turn = restingTurns(), onProgress = () => {} }: SurveyOptions = {},
 ): Promise<GrowingDisagreementSurvey> {
   const about = new Map<TermId, readonly Disagreement[]>();
   const ofRegion = new Map<TermId, Disagreement>();
@@ -55,9 +68,14 @@ export async function surveyDisagreements(
       }
     }
   };
-  const lookAtSubjects = async (subjects: readonly TermId[], on: RevisionNumber): Promise<void> => {
+  const lookAtSubjects = async (
+    subjects: readonly TermId[],
+    on: RevisionNumber,
+    tell: (share: number) => void = () => {},
+  ): Promise<void> => {
     for (let from = 0; from < subjects.length; from += SUBJECTS_AT_ONCE) {
-      if (from > 0) await nextTurn();
+      tell(from / subjects.length);
+      await turn();
       const seeds = subjects.slice(from, from + SUBJECTS_AT_ONCE);
       const { terms, claims } = await store.neighbourhood({ seeds, regions: [], maxDepth: 0, at: on });
       const found = Map.groupBy(findAboutSubjects(terms, claims), ({ term }) => term);
@@ -75,25 +93,34 @@ export async function surveyDisagreements(
       const own: Claim[] = [];
       for await (const slice of store.allClaims({ naming: region }, on))
         own.push(...slice.filter((claim) => claim.status === "accepted" && regionsOf(claim).has(region)));
+      await turn();
       const found = findOneSource(region, own);
       if (found) ofRegion.set(region, found);
     }
   };
 
   const contestable = new Map<TermId, number>();
-  for await (const slice of store.allClaims({}, at))
+  const { total } = await store.listClaims({}, { first: 1 }, at);
+  let read = 0;
+  for await (const slice of store.allClaims({}, at)) {
     for (const claim of slice) {
       lay(claim, 1);
       if (claim.status === "accepted" && (isDated(claim) || claim.relation === "spread to"))
         contestable.set(claim.subject, (contestable.get(claim.subject) ?? 0) + 1);
     }
+    read += slice.length;
+    onProgress((READING * read) / total);
+    await turn();
+  }
   // One claim alone disagrees with none.
   await lookAtSubjects(
     [...contestable.keys()].filter((subject) => (contestable.get(subject) ?? 0) > 1),
     at,
+    (share) => onProgress(READING + (1 - READING) * share),
   );
   contestable.clear();
   await lookAtRegions(sources.keys(), at);
+  onProgress(1);
 
   return {
     claimCount: () => accepted,

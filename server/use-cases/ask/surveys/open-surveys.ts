@@ -12,6 +12,8 @@ export interface Surveys {
   /** Of the newest revision, or as the regions stood at another. */
   regions(at?: RevisionNumber): Promise<Made<RegionSurvey>>;
   disagreements(): Promise<Made<DisagreementSurvey>>;
+  /** How far the making of what disagrees has come, in percent. */
+  disagreementsMade(): number;
 }
 
 /** Old revisions of which a survey is kept. */
@@ -23,8 +25,14 @@ export function openSurveys(store: Store): Surveys {
     begin: (at) => surveyRegions(store, at),
     follow: (survey, change, at) => survey.follow(change, at),
   });
+  let made = 0;
   const disagreements = followGraph(store, {
-    begin: (at) => surveyDisagreements(store, at),
+    begin: (at) =>
+      surveyDisagreements(store, at, {
+        onProgress: (share) => {
+          made = share;
+        },
+      }),
     follow: (survey, change, at) => survey.follow(change, at),
   });
   const old = new Map<RevisionNumber, Promise<Made<RegionSurvey>>>();
@@ -45,5 +53,6 @@ export function openSurveys(store: Store): Surveys {
       return at === undefined || at === newest ? regions() : regionsAt(at);
     },
     disagreements,
+    disagreementsMade: () => Math.floor(100 * made),
   };
 }

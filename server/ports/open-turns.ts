@@ -1,0 +1,26 @@
+import { nextTurn } from "./next-turn.ts";
+
+/** Milliseconds of work after which others are let go on. */
+const SLICE = 10;
+
+export interface TurnsOptions {
+  /** Milliseconds to rest after so many of work; none unless said otherwise. */
+  readonly restAfter?: (worked: number) => number;
+  /** Counts the milliseconds of work; those of the clock unless said otherwise. */
+  readonly now?: () => number;
+}
+
+/** For long work, which calls this often: lets everybody else have a turn where it has worked long enough since the last. */
+export function openTurns({
+  restAfter = () => 0,
+  now = () => performance.now(),
+}: TurnsOptions = {}): () => Promise<void> {
+  let began = now();
+  return async () => {
+    const worked = now() - began;
+    if (worked < SLICE) return;
+    const rest = restAfter(worked);
+    await (rest > 0 ? new Promise((resolve) => setTimeout(resolve, rest)) : nextTurn());
+    began = now();
+  };
+}
