@@ -2,8 +2,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import type { ChronicleAnswer } from "../api/chronicle/answer-chronicle.ts";
 import { answerError, answerJson, type Handler } from "./answer.ts";
 import { compressAnswer } from "./compress-answer.ts";
-import { isOwnOrigin } from "./is-own-request.ts";
-import { readBody } from "./read-body.ts";
+import { readPosted } from "./read-posted.ts";
 
 /** Below which the history of the house and its proof are asked for, by POST. */
 export const CHRONICLE_PATH = "/chronicle/";
@@ -28,36 +27,15 @@ export interface Chronicle {
 export const serveChronicle =
   (chronicle: Chronicle, { origins }: { readonly origins: readonly string[] }): Handler =>
   async (request, response) => {
-    const { headers } = request;
-    if (!isOwnOrigin(headers, origins))
-      return answerError(
-        response,
-        403,
-        "FOREIGN_ORIGIN",
-        "Only Scribeline's own page may ask from a browser.",
-      );
-    if (request.method !== "POST") {
-      response.setHeader("Allow", "POST");
-      return answerError(response, 405, "METHOD_NOT_ALLOWED", "The chronicle is asked by POST.");
-    }
-    // A form of a foreign page cannot send this type.
-    if (!/^application\/json\s*(?:;|$)/i.test(headers["content-type"] ?? ""))
-      return answerError(response, 415, "BAD_REQUEST", "Send application/json.");
-    const body = await readBody(request, LARGEST);
-    if (typeof body === "string") {
-      response.setHeader("Connection", "close");
-      answerError(response, body === "too large" ? 413 : 400, "BAD_REQUEST", `The body is ${body}.`);
-      request.resume();
-      return;
-    }
-    const action = (request.url ?? "").split("?", 1)[0]?.slice(CHRONICLE_PATH.length) ?? "";
-    const read = parse(body.text);
-    if (read === undefined) return answerError(response, 400, "BAD_REQUEST", "The body is not JSON.");
+    const asked = { path: CHRONICLE_PATH, largest: LARGEST, origins, what: "The chronicle is asked" };
+    const posted = await readPosted(request, response, asked);
+    if (posted === undefined) return;
+    const { action, value } = posted;
     if (action === "prove") return prove(chronicle, request, response);
-    const answered = await chronicle.answer(request, action, read.value);
+    const answered = await chronicle.answer(request, action, value);
     if (answered === undefined)
       return answerError(response, 404, "NOT_FOUND", "There is no such thing to do.");
-    const packed = await compressAnswer(`${JSON.stringify(answered.body)}\n`, headers);
+    const packed = await compressAnswer(`${JSON.stringify(answered.body)}\n`, request.headers);
     response.writeHead(answered.status, {
       ...packed.headers,
       "Content-Type": "application/json; charset=utf-8",
@@ -81,12 +59,4 @@ async function prove(
   });
   if (refused === undefined) response.end();
   else answerJson(response, refused.status, refused.body);
-}
-
-function parse(text: string): { readonly value: unknown } | undefined {
-  try {
-    return { value: text === "" ? {} : JSON.parse(text) };
-  } catch {
-    return undefined;
-  }
 }

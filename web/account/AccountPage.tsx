@@ -1,4 +1,5 @@
 import { Link } from "wouter";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
@@ -10,7 +11,6 @@ import { hasPasskeys } from "./has-passkeys.ts";
 import { NewPassword } from "./NewPassword.tsx";
 import { NewToken } from "./NewToken.tsx";
 import { Passkeys } from "./Passkeys.tsx";
-import { Refusals } from "./Refusals.tsx";
 import { SecondStep } from "./SecondStep.tsx";
 import { useAsked } from "./use-asked.ts";
 

@@ -1,9 +1,9 @@
 import { useEffect, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
-import { Refusals } from "./Refusals.tsx";
 
 interface Entry {
   readonly sequence: number;

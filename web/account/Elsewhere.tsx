@@ -1,11 +1,11 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField, PasswordAgain } from "./confirming-fields.tsx";
 import { goElsewhere } from "./go-elsewhere.ts";
-import { Refusals } from "./Refusals.tsx";
 
 interface Props {
   /** What the other provider is called. */

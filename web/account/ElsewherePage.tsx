@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "react";
 import { Link } from "wouter";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import styles from "./account.module.css";
 import type { Answered } from "./ask-account.ts";
 import { comeBack } from "./go-elsewhere.ts";
-import { Refusals } from "./Refusals.tsx";
 
 /** Where the browser comes back to from the other provider, and goes on from. */
 export function ElsewherePage() {

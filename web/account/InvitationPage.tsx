@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
-import { Refusals } from "./Refusals.tsx";
 
 /** Where an account is made: of an invitation, whose secret stands in the address, or the first of the house, whose secret is typed. */
 export function InvitationPage({ isFirst = false }: { isFirst?: boolean }) {

@@ -1,10 +1,10 @@
 import { type FormEvent, lazy, Suspense, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField, PasswordAgain } from "./confirming-fields.tsx";
-import { Refusals } from "./Refusals.tsx";
 
 const QrCode = lazy(async () => ({ default: (await import("./QrCode.tsx")).QrCode }));
 

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { ROLES, type Role } from "#server/domain/people/caller.ts";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { Select } from "../shared/ui/Select.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
-import { Refusals } from "./Refusals.tsx";
 import { ShownOnce } from "./ShownOnce.tsx";
 
 /** Makes a link by which one person gets an account. */

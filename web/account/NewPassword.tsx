@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField } from "./confirming-fields.tsx";
-import { Refusals } from "./Refusals.tsx";
 
 /** Takes a new password, and leads to sign in with it. */
 export function NewPassword({ signInName, needsCode }: { signInName: string; needsCode: boolean }) {

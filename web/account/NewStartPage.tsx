@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
-import { Refusals } from "./Refusals.tsx";
 
 /** Where somebody whose account an owner began anew chooses a new password; the secret stands behind the # of the address. */
 export function NewStartPage() {

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
@@ -6,7 +7,6 @@ import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField, PasswordAgain } from "./confirming-fields.tsx";
 import { makePasskey } from "./passkeys-here.ts";
-import { Refusals } from "./Refusals.tsx";
 
 interface Props {
   readonly passkeys: readonly { readonly id: string; readonly label: string; readonly madeAt: string }[];

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { ROLES, type Role } from "#server/domain/people/caller.ts";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Select } from "../shared/ui/Select.tsx";
@@ -8,7 +9,6 @@ import styles from "./account.module.css";
 import { type Answered, askAccount, type Who } from "./ask-account.ts";
 import { NewInvitation } from "./NewInvitation.tsx";
 import { PersonActs } from "./PersonActs.tsx";
-import { Refusals } from "./Refusals.tsx";
 import { useAsked } from "./use-asked.ts";
 
 interface Someone {

@@ -1,8 +1,8 @@
 import { useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
-import { Refusals } from "./Refusals.tsx";
 import { ShownOnce } from "./ShownOnce.tsx";
 
 interface Props {

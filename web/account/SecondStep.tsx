@@ -1,10 +1,10 @@
 import { useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField, PasswordAgain } from "./confirming-fields.tsx";
 import { NewDevice } from "./NewDevice.tsx";
-import { Refusals } from "./Refusals.tsx";
 
 interface Props {
   readonly hasDevice: boolean;

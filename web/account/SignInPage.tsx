@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from "react";
+import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
@@ -7,7 +8,6 @@ import { type Answered, askAccount, pathToGoTo, type Who } from "./ask-account.t
 import { CodeField } from "./confirming-fields.tsx";
 import { goElsewhere } from "./go-elsewhere.ts";
 import { hasPasskeys } from "./has-passkeys.ts";
-import { Refusals } from "./Refusals.tsx";
 import { useAsked } from "./use-asked.ts";
 
 /** Where one signs in, in one step or two, and then goes on to where one wanted to. */
