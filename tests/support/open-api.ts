@@ -4,7 +4,7 @@ import { createApollo } from "#server/api/create-apollo.ts";
 import { buildSchema } from "#server/api/schema.ts";
 
 import type { Change } from "#server/domain/change.ts";
-import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
+import { type Caller, LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import { openLive } from "#server/open-live.ts";
@@ -56,7 +56,11 @@ export async function openApi(
   const live = openLive(base, await base.newestWrite());
   const apollo = createApollo(buildSchema(), { highestCost, log: (line) => logged.push(line), newSuffix });
 
-  const ask = async (query: string, variables: Record<string, unknown> = {}): Promise<Answer> => {
+  const ask = async (
+    query: string,
+    variables: Record<string, unknown> = {},
+    caller: Caller = LOCAL_CALLER,
+  ): Promise<Answer> => {
     const calls: string[] = [];
     const store = watchStore(base, (call) => calls.push(call));
     const contextValue = createContext(
@@ -67,7 +71,7 @@ export async function openApi(
         ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys, datings: undefined },
         ...{ news: live.news, presence: live.presence },
       },
-      LOCAL_CALLER,
+      caller,
     );
     const { body } = await apollo.executeOperation({ query, variables }, { contextValue });
     if (body.kind !== "single") throw new Error("Not a single answer");
