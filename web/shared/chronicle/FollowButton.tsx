@@ -4,6 +4,7 @@ import { Refusals } from "../asking/Refusals.tsx";
 import { useAnswer } from "../asking/use-answer.ts";
 import { Button } from "../ui/Button.tsx";
 import { TextLink } from "../ui/TextLink.tsx";
+import styles from "./FollowButton.module.css";
 
 interface Following {
   readonly isFollowed: boolean;
@@ -18,7 +19,7 @@ export function FollowButton({ about, name }: { about: string; name: string }) {
   if (known === undefined || "refused" in known) return null;
   const { isFollowed } = known.done;
   return (
-    <div className="screen-only">
+    <div className={`screen-only ${styles["follow"]}`}>
       <Button
         look="quiet"
         aria-label={`${isFollowed ? "Do not follow" : "Follow"} ${name}`}
