@@ -3,6 +3,7 @@ import { ASSUMED } from "#server/domain/assumptions.ts";
 import { id } from "#server/domain/ids.ts";
 import { positionOf } from "#server/domain/position-of.ts";
 import { broaderTerms } from "#server/domain/region.ts";
+import { inOneGo } from "#server/reasoning/in-one-go.ts";
 import { type KnownGraph, knowGraph } from "#server/reasoning/known-graph.ts";
 import { drawUpSheet } from "#server/reasoning/sheet/draw-up-sheet.ts";
 import { readSeedLines } from "./read-seed-lines.ts";
@@ -16,7 +17,7 @@ beforeAll(() => {
 });
 const EACH = 3;
 const sheetOf = (form: string, region = "region.england") =>
-  drawUpSheet({ form: id(form), region: id(region), each: EACH }, seed.terms, graph);
+  inOneGo(drawUpSheet({ form: id(form), region: id(region), each: EACH }, seed.terms, graph));
 
 describe("the field sheets of the seed", () => {
   it("[F3] [F6] have something to look for on every form, each thing once and resting on claims", () => {

@@ -15,9 +15,11 @@ import { statesOf, weighModel } from "#server/reasoning/dates/posterior.ts";
 import { modelReader } from "#server/reasoning/dates/read-model.ts";
 import { shareWithin } from "#server/reasoning/dates/share-within.ts";
 import { examine } from "#server/reasoning/examine.ts";
+import { inOneGo } from "#server/reasoning/in-one-go.ts";
 import { type KnownGraph, knowGraph } from "#server/reasoning/known-graph.ts";
 import { type Candidate, candidatesOf } from "#server/reasoning/looks/candidates.ts";
-import { readLooks, weighLooks } from "#server/reasoning/looks/read-looks.ts";
+import { readLooks } from "#server/reasoning/looks/read-looks.ts";
+import { weighLooks } from "#server/reasoning/looks/weigh-looks.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 
@@ -87,7 +89,7 @@ describe("[N4] looks at the demonstration pieces", () => {
       const piece = demonstration(name);
       const candidates = someCandidates(piece, 11);
       expect(candidates.length).toBeGreaterThan(30);
-      for (const { candidate, looked } of weighLooks(piece.subject, candidates, ODDS)) {
+      for (const { candidate, looked } of inOneGo(weighLooks(piece.subject, candidates, ODDS))) {
         const { claimed, states } = recorded(piece, candidate);
         const { withSeen } = looked;
         const what = `${candidate.part} ${candidate.feature}`;

@@ -5,19 +5,18 @@ import type { Term } from "../../domain/term.ts";
 import type { Look, Looks } from "../../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import { significant } from "../../domain/weighing/significant.ts";
-import type { Span } from "../../domain/years.ts";
 import { readSubject, type Subject } from "../check.ts";
-import { uniformWithin } from "../dates/date-prior.ts";
-import { placingOf } from "../dates/placing.ts";
 import { weighModel } from "../dates/posterior.ts";
 import { modelReader } from "../dates/read-model.ts";
 import { shareWithin } from "../dates/share-within.ts";
+import { inOneGo } from "../in-one-go.ts";
 import { bitsOf } from "./bits-of.ts";
 import { type Candidate, candidatesOf } from "./candidates.ts";
 import { chooseLooks, LEAST_BITS } from "./choose-looks.ts";
 import { exceptionsUnseen } from "./exceptions-unseen.ts";
-import { foreseer, type Looked } from "./foreseer.ts";
+import type { Looked } from "./foreseer.ts";
 import { kinIn } from "./kin-in.ts";
+import { weighLooks } from "./weigh-looks.ts";
 
 /** Candidates weighed; of more, those that take least trouble. */
 const MOST = 1200;
@@ -47,7 +46,7 @@ export function readLooks(subject: Subject, { features, report }: LookFor, odds:
       .filter((one) => !exceptions.some((exception) => isSame(exception, one)))
       .sort((a, b) => MOVES.indexOf(moveOf(a)) - MOVES.indexOf(moveOf(b))),
   ];
-  const weighed = weighLooks(subject, wanted.slice(0, MOST), odds);
+  const weighed = inOneGo(weighLooks(subject, wanted.slice(0, MOST), odds));
   let silent = 0;
   const looks = weighed.flatMap(({ candidate, looked }, i): readonly Look[] => {
     const wouldVoid = exceptions.find((exception) => isSame(exception, candidate))?.wouldVoid ?? [];
@@ -68,31 +67,6 @@ export function readLooks(subject: Subject, { features, report }: LookFor, odds:
 }
 
 const isSame = (a: Candidate, b: Candidate): boolean => a.part === b.part && a.feature === b.feature;
-
-/** Foresees each candidate on its part, in their order; with the year of making within `years` if they are given. */
-export function weighLooks(
-  { piece, graph, assumptions }: Subject,
-  wanted: readonly Candidate[],
-  odds: AssumedOdds,
-  years?: Span,
-): readonly { readonly candidate: Candidate; readonly looked: Looked }[] {
-  // One thing that could not be seen on each part: it says nothing, and has the part's place in the graph.
-  const probes = [...new Map(wanted.map((one) => [one.part, one])).values()].map(({ part, feature }) => ({
-    ...{ id: id<"observation">(`look.${part}`), part, feature },
-    ...{ seen: "unseen" as const, sureness: "sure" as const },
-  }));
-  const observations = [...piece.observations, ...probes];
-  const wide = readSubject({ ...piece, observations }, graph, assumptions);
-  const placing = placingOf(wide, odds);
-  const model = modelReader(wide, odds, placing)();
-  const posterior = weighModel(years ? { ...model, prior: uniformWithin(model, years) } : model);
-  const look = foreseer(wide, placing, posterior, odds);
-  const checks = new Map(wide.checks.map((check) => [check.id, check]));
-  return wanted.flatMap((candidate) => {
-    const probe = checks.get(`look.${candidate.part}`);
-    return probe === undefined ? [] : [{ candidate, looked: look({ ...probe, feature: candidate.feature }) }];
-  });
-}
 
 /** A look at a candidate, by what is foreseen of it. */
 export function lookFrom(

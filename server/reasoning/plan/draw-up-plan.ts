@@ -11,12 +11,14 @@ import type { PlanItem } from "../../domain/weighing/looks.ts";
 import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import type { Year } from "../../domain/years.ts";
 import { readSubject } from "../check.ts";
+import type { Steps } from "../in-one-go.ts";
 import type { KnownGraph } from "../known-graph.ts";
 import type { Candidate } from "../looks/candidates.ts";
 import { chooseLooks } from "../looks/choose-looks.ts";
 import type { Looked } from "../looks/foreseer.ts";
 import { kinIn } from "../looks/kin-in.ts";
-import { lookFrom, weighLooks } from "../looks/read-looks.ts";
+import { lookFrom } from "../looks/read-looks.ts";
+import { weighLooks } from "../looks/weigh-looks.ts";
 import { featuresByPart } from "../sheet/draw-up-sheet.ts";
 import { isOfOtherForm } from "../sheet/is-of-other-form.ts";
 import { readChecks } from "../sheet/read-checks.ts";
@@ -58,9 +60,14 @@ const WHOLE = id<"term">("part.whole");
 /**
  * Plans a look (N11 to N14): the looks that would tell most of an attribution on a piece that has the parts expected of its form and
  * of which nothing was seen yet, grouped by where one stands. `terms` holds all forms, kinds of part and features; `graph` what is
- * known of the features.
+ * known of the features. A step is a look weighed.
  */
-export function drawUpPlan(ask: PlanAsk, terms: readonly Term[], graph: KnownGraph, odds: AssumedOdds): Plan {
+export function* drawUpPlan(
+  ask: PlanAsk,
+  terms: readonly Term[],
+  graph: KnownGraph,
+  odds: AssumedOdds,
+): Steps<Plan> {
   const forms = new Map(terms.filter(({ kind }) => kind === "form").map((term) => [term.id, term]));
   const kinds = new Set(terms.filter(({ kind }) => kind === "part").map((term) => term.id));
   const broader = broaderTerms(terms);
@@ -78,7 +85,7 @@ export function drawUpPlan(ask: PlanAsk, terms: readonly Term[], graph: KnownGra
     .sort((a, b) => MOVES.indexOf(moveOf(a.feature)) - MOVES.indexOf(moveOf(b.feature)))
     .slice(0, MOST_WEIGHED);
   const subject = readSubject(unseenPiece(ask, parts), graph, ASSUMED);
-  const weighed = weighLooks(subject, wanted, odds).filter(({ looked }) => looked.tells);
+  const weighed = (yield* weighLooks(subject, wanted, odds)).filter(({ looked }) => looked.tells);
   const lookedAt = new Map<string, Looked>();
   const looks = weighed.map(({ candidate, looked }) => {
     lookedAt.set(`${candidate.part} ${candidate.feature}`, looked);

@@ -4,8 +4,9 @@ import type { AssumedOdds } from "../../domain/weighing/odds.ts";
 import type { Rival, Rivals } from "../../domain/weighing/rivals.ts";
 import { significant } from "../../domain/weighing/significant.ts";
 import type { Subject } from "../check.ts";
+import { inOneGo } from "../in-one-go.ts";
 import { entropy } from "../looks/information.ts";
-import { weighLooks } from "../looks/read-looks.ts";
+import { weighLooks } from "../looks/weigh-looks.ts";
 import { subjectIn } from "../subject-in.ts";
 import { type Story, storiesOf } from "./stories.ts";
 
@@ -28,7 +29,7 @@ export function withWouldTell(
   const regions = rivals.weighed.flatMap(({ region }) => region ?? []);
   const stories = storiesOf(subject.claimed, subject.piece.examined, regions, odds);
   const seenUnder = ({ region, years, odds: own }: Story): readonly number[] =>
-    weighLooks(region === undefined ? subject : subjectIn(region, subject), looks, own, years).map(
+    inOneGo(weighLooks(region === undefined ? subject : subjectIn(region, subject), looks, own, years)).map(
       ({ looked }) => looked.withSeen.seen,
     );
   const claimed = stories.find(({ kind }) => kind === "as-claimed");

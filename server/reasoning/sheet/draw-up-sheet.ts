@@ -7,6 +7,7 @@ import { hasOpening, positionOf } from "../../domain/position-of.ts";
 import { ancestors, type Broader, broaderTerms } from "../../domain/region.ts";
 import type { Term } from "../../domain/term.ts";
 import { claimedYears } from "../check.ts";
+import type { Steps } from "../in-one-go.ts";
 import type { KnownGraph } from "../known-graph.ts";
 import { isOfOtherForm } from "./is-of-other-form.ts";
 import { chooseTellings, compareTellings } from "./order-tellings.ts";
@@ -39,9 +40,9 @@ const MOST_AGAIN = 6;
 
 /**
  * Draws up a field sheet (F1 to F6). `terms` holds all forms, kinds of part and features; `graph` what is known of the
- * features on the form's parts.
+ * features on the form's parts. A step is a feature weighed on a part.
  */
-export function drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: KnownGraph): Sheet {
+export function* drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: KnownGraph): Steps<Sheet> {
   const forms = new Map(terms.filter(({ kind }) => kind === "form").map((term) => [term.id, term]));
   const kinds = new Set(terms.filter(({ kind }) => kind === "part").map(({ id }) => id));
   const broader = broaderTerms(terms);
@@ -53,38 +54,41 @@ export function drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: KnownG
   const checksOn = readChecks(ask, parts, graph);
   const claimed = ask.date === undefined ? undefined : claimedYears(ask.date, ASSUMED);
 
-  const tellingsOn = (part: TermId): readonly Telling[] =>
-    (features.get(part) ?? []).flatMap((feature) => {
-      if (part === WHOLE && isOfOtherForm(feature.id, ask.form, forms, graph)) return [];
-      const weighed = weighFeature(checksOn(part, feature.id), { graph, claimed, region: ask.region });
-      if (weighed === undefined) return [];
-      const move = feature.looking?.move;
-      return {
-        ...weighed,
-        ...{ part, feature: feature.id, position: positionOf(part, move, around) },
-        sight: sightOf(move),
-        kinds: feature.parts?.length ?? 0,
-      };
-    });
+  const tellingOn = (part: TermId, feature: Term): Telling | undefined => {
+    if (part === WHOLE && isOfOtherForm(feature.id, ask.form, forms, graph)) return undefined;
+    const weighed = weighFeature(checksOn(part, feature.id), { graph, claimed, region: ask.region });
+    if (weighed === undefined) return undefined;
+    const move = feature.looking?.move;
+    return {
+      ...weighed,
+      ...{ part, feature: feature.id, position: positionOf(part, move, around) },
+      sight: sightOf(move),
+      kinds: feature.parts?.length ?? 0,
+    };
+  };
 
   const told = new Set<TermId>();
-  const chosen = POSITIONS.flatMap((position) => parts.filter((part) => homeOf(part) === position)).map(
-    (part): Chosen => {
-      const all = tellingsOn(part);
-      const now = all.filter(({ sight }) => sight !== "sample");
-      const entries = chooseTellings(
-        now.filter(({ feature }) => !told.has(feature)),
-        ask.each,
-        broader,
-      );
-      const again = now
-        .filter(({ feature, tells }) => told.has(feature) && tells !== "record")
-        .sort(compareTellings)
-        .slice(0, MOST_AGAIN);
-      for (const { feature } of entries) told.add(feature);
-      return { part, entries, again, all: all.length };
-    },
-  );
+  const chosen: Chosen[] = [];
+  for (const part of POSITIONS.flatMap((position) => parts.filter((part) => homeOf(part) === position))) {
+    const all: Telling[] = [];
+    for (const feature of features.get(part) ?? []) {
+      const telling = tellingOn(part, feature);
+      if (telling !== undefined) all.push(telling);
+      yield;
+    }
+    const now = all.filter(({ sight }) => sight !== "sample");
+    const entries = chooseTellings(
+      now.filter(({ feature }) => !told.has(feature)),
+      ask.each,
+      broader,
+    );
+    const again = now
+      .filter(({ feature, tells }) => told.has(feature) && tells !== "record")
+      .sort(compareTellings)
+      .slice(0, MOST_AGAIN);
+    for (const { feature } of entries) told.add(feature);
+    chosen.push({ part, entries, again, all: all.length });
+  }
   const inOrder = (position: Position): readonly Chosen[] => {
     const isHere = ({ part }: Chosen): boolean =>
       ancestors(part, broader).some((kind) => homeOf(kind) === position);

@@ -15,6 +15,7 @@ import type { Telling } from "../../reasoning/sheet/telling.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
+import { inSlices } from "./in-slices.ts";
 import { readForm } from "./read-form.ts";
 
 /** A feature to look for, with what it would mean to see it, in words. */
@@ -75,7 +76,7 @@ const ANY_DATE = `../${LATEST}`;
 async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<FieldSheet> {
   const { terms, around, isCut } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
-  const sheet = drawUpSheet(ask, terms, graph);
+  const sheet = await inSlices(drawUpSheet(ask, terms, graph));
   const labels = new Map(around.terms.map((term: Term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const reader = {

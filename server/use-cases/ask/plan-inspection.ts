@@ -16,6 +16,7 @@ import { drawUpPlan, type PlanAsk } from "../../reasoning/plan/draw-up-plan.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
 import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
+import { inSlices } from "./in-slices.ts";
 import { readForm } from "./read-form.ts";
 
 /** An item with its words. */
@@ -71,7 +72,7 @@ export async function planInspection(
 async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<InspectionPlan> {
   const { terms, around, isCut } = await readForm(store, ask, at);
   const graph = knowGraph(around, ASSUMED);
-  const { parts, items, considered } = drawUpPlan(ask, terms, graph, ASSUMED_ODDS);
+  const { parts, items, considered } = await inSlices(drawUpPlan(ask, terms, graph, ASSUMED_ODDS));
   const labels = new Map(around.terms.map((term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const claimed = claimedYears(ask.date, ASSUMED);

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ASSUMED } from "#server/domain/assumptions.ts";
 import type { Claim } from "#server/domain/claim.ts";
 import { id } from "#server/domain/ids.ts";
+import { inOneGo } from "#server/reasoning/in-one-go.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { drawUpSheet, type Sheet } from "#server/reasoning/sheet/draw-up-sheet.ts";
 import { evenness, yearsInQuestion } from "#server/reasoning/sheet/evenness.ts";
@@ -24,7 +25,7 @@ function sheetOf({ form = "form.bureau", region, date, each = 5, claims = [] }: 
     ...(region === undefined ? {} : { region: id<"term">(region) }),
     ...(date === undefined ? {} : { date }),
   };
-  return drawUpSheet(ask, SHEET_TERMS, graph);
+  return inOneGo(drawUpSheet(ask, SHEET_TERMS, graph));
 }
 const entriesOf = (sheet: Sheet) => sheet.sections.flatMap(({ entries }) => entries);
 const entry = (sheet: Sheet, feature: string) => entriesOf(sheet).find((one) => one.feature === feature);
@@ -193,7 +194,7 @@ describe("a sheet", () => {
   it("is the same whatever the order of terms and claims", () => {
     const graph = knowGraph(neighbourhoodOf(SHEET_TERMS, SHEET_CLAIMS.toReversed()), ASSUMED);
     const ask = { form: id<"term">("form.bureau"), region: id<"term">("region.home"), each: 5 };
-    expect(drawUpSheet(ask, SHEET_TERMS.toReversed(), graph)).toEqual(sheetOf(AT_HOME));
+    expect(inOneGo(drawUpSheet(ask, SHEET_TERMS.toReversed(), graph))).toEqual(sheetOf(AT_HOME));
   });
 
   it("has nothing on it for a form of which nothing is known", () => {

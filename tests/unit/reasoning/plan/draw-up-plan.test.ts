@@ -5,6 +5,7 @@ import { POSITIONS } from "#server/domain/position.ts";
 import type { Term, TermKind } from "#server/domain/term.ts";
 import { ASSUMED_ODDS } from "#server/domain/weighing/assumed-odds.ts";
 import { answersInWords } from "#server/reasoning/explain/plan-in-words.ts";
+import { inOneGo } from "#server/reasoning/in-one-go.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
 import { drawUpPlan, type PlanAsk } from "#server/reasoning/plan/draw-up-plan.ts";
 import { aClaim, type ClaimSketch } from "#tests/support/build-claim.ts";
@@ -60,7 +61,8 @@ const graph = knowGraph(neighbourhoodOf([...terms, ...regions], claims.map(aClai
 const ASK: PlanAsk = {
   ...{ form: id("form.chest"), region: id<"term">("region.here"), date: "1765/1775", examined: 2026 },
 };
-const plan = (more: Partial<PlanAsk> = {}) => drawUpPlan({ ...ASK, ...more }, terms, graph, ASSUMED_ODDS);
+const plan = (more: Partial<PlanAsk> = {}) =>
+  inOneGo(drawUpPlan({ ...ASK, ...more }, terms, graph, ASSUMED_ODDS));
 const items = (more: Partial<PlanAsk> = {}) => plan(more).items.map(({ item }) => item);
 const itemOf = (name: string) => {
   const found = items().find((item) => item.feature === `feature.${name}`);
@@ -108,7 +110,7 @@ describe("[N12] the order of a plan", () => {
   });
 
   it("[N14] does not hang on the order in which the terms come", () => {
-    const turned = drawUpPlan(ASK, [...terms].reverse(), graph, ASSUMED_ODDS);
+    const turned = inOneGo(drawUpPlan(ASK, [...terms].reverse(), graph, ASSUMED_ODDS));
     expect(turned.items.map(({ item }) => item)).toEqual(items());
   });
 });
