@@ -6,6 +6,7 @@ import { ancestors, type Broader } from "../../../domain/region.ts";
 import type { RevisionNumber } from "../../../domain/revision.ts";
 import type { Term, TermKind } from "../../../domain/term.ts";
 import { layOn } from "../../../ports/follow-graph.ts";
+import { openTurns } from "../../../ports/open-turns.ts";
 import type { Store } from "../../../ports/store.ts";
 
 /** How many claims there are on a region. */
@@ -78,14 +79,19 @@ export async function surveyRegions(store: Reads, at: RevisionNumber): Promise<G
     counted.delete(id);
   };
 
+  const turn = openTurns({ restAfter: (worked) => worked });
   const kinds = new Map<TermId, TermKind>();
-  for await (const slice of store.allTerms({}, at))
+  for await (const slice of store.allTerms({}, at)) {
     for (const term of slice) {
       kinds.set(term.id, term.kind);
       if (term.kind === "region") put(term);
     }
-  for await (const slice of store.allClaims({}, at))
+    await turn();
+  }
+  for await (const slice of store.allClaims({}, at)) {
     for (const claim of slice) lay(claim, "subject" in claim ? kinds.get(claim.subject) : undefined, 1);
+    await turn();
+  }
   kinds.clear();
 
   const countOf = (region: TermId): RegionCount => {
