@@ -5,6 +5,7 @@ import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { sawnChest } from "#tests/support/saw-graph.ts";
 import { askServer, type ServerProcess, startServerProcess } from "#tests/support/server-process.ts";
+import { faultsIn, recordHistory } from "./record-history.ts";
 
 /** Where several servers keep one store. */
 export interface Place {
@@ -109,6 +110,20 @@ export function severalServers(name: string, make: () => Promise<Place> | Place)
             piece: { title: titles[won ?? -1] },
           });
       }
+    });
+
+    it("[Z2] [H6] lose no change of six who add to one examination at once on both, and read each version one way", async () => {
+      const { id: begun } = await create(servers[0], "Added to by six");
+      const urls = servers.map(({ url }) => url);
+      const history = await recordHistory(urls, begun, { clients: 6, changes: 8 });
+      expect(history.flatMap(({ refused }) => refused)).toEqual([]);
+      expect(history.map(({ added }) => added.length)).toEqual(Array(6).fill(8));
+      await inStore(async (store) => {
+        const stored = answered(await store.examination(id(begun)));
+        const parts = stored?.piece.parts.map((part) => part.id) ?? [];
+        expect(stored?.version).toBe(1 + 6 * 8);
+        expect(faultsIn(history, { version: stored?.version ?? 0, parts })).toEqual([]);
+      });
     });
 
     it("[S3] go on when one of them is killed while it writes, and keep all that either has acknowledged", async () => {
