@@ -7,6 +7,7 @@ import type { ExaminationFieldsFragment } from "./Examination.graphql.ts";
 import { ExaminationPageDocument } from "./ExaminationPage.graphql.ts";
 import { ExaminationView } from "./ExaminationView.tsx";
 import { readExamination } from "./read-answer.ts";
+import type { AccessFieldsFragment } from "./SeenBy.graphql.ts";
 
 /** One piece: what is claimed of it, what was seen, and what follows. */
 export function ExaminationPage({ id }: { id: string }) {
@@ -22,6 +23,7 @@ export function ExaminationPage({ id }: { id: string }) {
       key={data.examination.id}
       given={data.examination}
       changed={data.examination.standing.changedSince}
+      access={data.examination.access}
     />
   );
 }
@@ -31,16 +33,18 @@ const Opened = memo(
   function Opened({
     given,
     changed,
+    access,
   }: {
     given: ExaminationFieldsFragment;
     changed: ChangedSinceFieldsFragment | null;
+    access: AccessFieldsFragment | null;
   }) {
     const opened = useMemo(() => readExamination(given), [given]);
     const { id, answer } = opened;
     useEffect(() => {
       if (answer.kind === "examined") markLooked(id, answer.revision);
     }, [id, answer]);
-    return <ExaminationView opened={opened} changed={changed} />;
+    return <ExaminationView opened={opened} changed={changed} access={access} />;
   },
   (before, after) => before.given.id === after.given.id,
 );

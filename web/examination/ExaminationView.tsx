@@ -14,6 +14,8 @@ import styles from "./ExaminationView.module.css";
 import { chooseOdds } from "./edit-piece.ts";
 import { Headline } from "./Headline.tsx";
 import type { StoredExamination } from "./read-answer.ts";
+import type { AccessFieldsFragment } from "./SeenBy.graphql.ts";
+import { SeenBy } from "./SeenBy.tsx";
 import { TitleBlock } from "./TitleBlock.tsx";
 import { useExamination } from "./use-examination.ts";
 import { useGlossary } from "./use-glossary.ts";
@@ -30,10 +32,12 @@ interface Props {
   opened: StoredExamination;
   /** What changed under it before it was opened. */
   changed: ChangedSinceFieldsFragment | null;
+  /** Who sees it, where there are accounts. */
+  access: AccessFieldsFragment | null;
 }
 
 /** The examination of one piece: the headline, then piece, years and conclusions as the width allows. */
-export function ExaminationView({ opened, changed }: Props) {
+export function ExaminationView({ opened, changed, access }: Props) {
   const examination = useExamination(opened);
   const { stored, standing } = examination;
   const { glossary, learn } = useGlossary(stored);
@@ -97,6 +101,7 @@ export function ExaminationView({ opened, changed }: Props) {
             ) : (
               <Waiting what="what was recorded" isPage />
             )}
+            {access ? <SeenBy id={stored.id} opened={access} /> : null}
             {PieceChronicle ? <PieceChronicle examination={stored.id} /> : null}
           </WeighingOfPiece>
           {LiveLine && ExaminationColumns ? <LiveLine /> : null}

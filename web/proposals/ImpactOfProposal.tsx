@@ -53,7 +53,7 @@ function headline({ movedCount, looked, left }: Impact): string {
 }
 
 function Told({ impact }: { impact: Impact }) {
-  const { moved, movedCount, looked, reviewersNeeded, created, settled, isWhole, revision } = impact;
+  const { moved, movedCount, hidden, looked, reviewersNeeded, created, settled, isWhole, revision } = impact;
   return (
     <>
       <p className={styles["headline"]}>{headline(impact)}</p>
@@ -74,8 +74,14 @@ function Told({ impact }: { impact: Impact }) {
       {moved.map((piece, i) => (
         <MovedPiece key={piece.id} piece={piece} isOpenAtFirst={i === 0} />
       ))}
-      {movedCount > moved.length ? (
-        <p className={styles["beside"]}>And {piecesOf(movedCount - moved.length)} more.</p>
+      {movedCount - hidden > moved.length ? (
+        <p className={styles["beside"]}>And {piecesOf(movedCount - hidden - moved.length)} more.</p>
+      ) : null}
+      {hidden > 0 ? (
+        <p className={styles["beside"]}>
+          {piecesOf(hidden)} of these {hidden === 1 ? "is" : "are"} not shown to you: whoever recorded{" "}
+          {hidden === 1 ? "it keeps it" : "them keeps them"} to a few.
+        </p>
       ) : null}
       <p className={styles["beside"]}>
         {piecesOf(looked)} examined both ways, over revision {revision}. Nothing was changed by looking.

@@ -1,7 +1,7 @@
 import { Checkbox } from "react-aria-components/Checkbox";
 import { CheckboxGroup } from "react-aria-components/CheckboxGroup";
 import { Label } from "react-aria-components/Label";
-import styles from "./writing.module.css";
+import styles from "./Checkboxes.module.css";
 
 interface Props {
   label: string;
