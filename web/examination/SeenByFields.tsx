@@ -6,6 +6,7 @@ import { Checkboxes } from "#web/shared/ui/Checkboxes.tsx";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { sayPerson } from "#web/shared/words/say-person.ts";
 import { type AccessFieldsFragment, PeopleToShowDocument, SetAccessDocument } from "./SeenBy.graphql.ts";
+import styles from "./SeenByFields.module.css";
 
 const CHOICES = [
   { id: "house", label: "The whole house" },
@@ -35,7 +36,7 @@ export function SeenByFields({ id, access, onSaid }: Props) {
     if (told !== undefined) onSaid({ ...access, seenBy });
   };
   return (
-    <div className="screen-only">
+    <div className={`screen-only ${styles["fields"]}`}>
       <RadioGroup label="Who sees this piece" isLabelHidden choices={CHOICES} value={who} onChange={setWho} />
       {who === "some" && others.length > 0 ? (
         <Checkboxes
