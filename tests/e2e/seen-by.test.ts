@@ -55,6 +55,6 @@ it.each([
   const other = await house.open(path, cleo as Cookie, size);
   await other.getByText("Seen by: rita, cleo").waitFor();
   const owner = await house.open(path, house.owner, size);
-  expect(await owner.getByRole("heading", { level: 1 }).innerText()).toBe("There is no such examination");
+  expect(await owner.getByRole("heading", { level: 1 }).textContent()).toBe("There is no such examination");
   for (const each of [page, other, owner]) await each.context().close();
 });

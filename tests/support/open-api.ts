@@ -43,7 +43,6 @@ export async function openApi(
   base: Store = openMemoryStore(),
   highestCost = 10_000,
   rows: readonly ReferenceRow[] = [],
-  caller: Caller = LOCAL_CALLER,
 ) {
   for (const change of changes) {
     const revision = await base.commit({ change, by: "test", at: "2026-01-01T00:00:00Z", message: "test" });

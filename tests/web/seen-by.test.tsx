@@ -1,5 +1,6 @@
 import { act, fireEvent, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import type { Caller } from "#server/domain/people/caller.ts";
 import { ACCESS_CARD, accessOf } from "#server/domain/people/examination-access.ts";
 import { personWrite } from "#server/domain/people/person.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
@@ -12,7 +13,7 @@ const CREATE = `mutation ($piece: PieceInput!, $seenBy: [ID!]) { done: createExa
   ... on ExaminationChanged { examination { id } } } }`;
 /** The first page of a run is made while its modules are read. */
 const LOADED = { timeout: 10_000 };
-const as = (id: string) => ({ id, role: "contributor", via: "session" }) as const;
+const as = (id: string): Caller => ({ id, role: "contributor", via: "session" });
 
 /** A piece that rita recorded in a house with cleo and bert, opened by somebody; without a name by whoever has no account. */
 async function openPiece(who?: string, seenBy?: readonly string[]) {
@@ -23,17 +24,16 @@ async function openPiece(who?: string, seenBy?: readonly string[]) {
   answered(
     await store.writeCards({ cards, deed: { by: "program", at: "2026-01-01T00:00:00Z", did: "begin" } }),
   );
-  const rita = await openApi(
-    [sawGraph],
-    store,
-    undefined,
-    [],
+  const { ask } = await openApi([sawGraph], store);
+  const { data } = await ask(
+    CREATE,
+    { piece: sawnChest, seenBy },
     who === undefined ? undefined : as("person.rita"),
   );
-  const { data } = await rita.ask(CREATE, { piece: sawnChest, seenBy });
   const id: string = data.done.examination.id;
-  const { ask } = await openApi([], store, undefined, [], who === undefined ? undefined : as(who));
-  await renderPage(`/pieces/${id}`, ask);
+  await renderPage(`/pieces/${id}`, (query, variables) =>
+    ask(query, variables, who === undefined ? undefined : as(who)),
+  );
   await screen.findByRole("region", { name: "Conclusions" }, LOADED);
   const access = async () => {
     const card = await store.card(ACCESS_CARD, id);
@@ -41,25 +41,22 @@ async function openPiece(who?: string, seenBy?: readonly string[]) {
   };
   return { access };
 }
-const press = (role: string, name: string) =>
-  act(async () => void fireEvent.click(screen.getByRole(role, { name })));
+async function press(role: string, name: string): Promise<void> {
+  const found = await screen.findByRole(role, { name }, LOADED);
+  await act(async () => void fireEvent.click(found));
+}
 
 describe("[C25] who sees a piece, on its page", () => {
   it("is said by whoever recorded it: alone, with others, and to all again", async () => {
     const { access } = await openPiece("person.rita");
-    await act(
-      async () =>
-        void fireEvent.click(await screen.findByRole("button", { name: "Seen by: the whole house" })),
-    );
-    await act(
-      async () => void fireEvent.click(await screen.findByRole("radio", { name: "Me alone" }, LOADED)),
-    );
+    await press("button", "Seen by: the whole house");
+    await press("radio", "Me alone");
     await press("button", "Let it be seen so");
     await screen.findByRole("button", { name: "Seen by: me alone" });
     expect(await access()).toEqual({ by: "person.rita", seenBy: [] });
     await press("radio", "Me and …");
     expect(screen.getByRole("button", { name: "Let it be seen so" })).toHaveProperty("disabled", true);
-    await act(async () => void fireEvent.click(await screen.findByRole("checkbox", { name: "cleo" })));
+    await press("checkbox", "cleo");
     expect(screen.queryByRole("checkbox", { name: "rita" })).toBeNull();
     await press("button", "Let it be seen so");
     await screen.findByRole("button", { name: "Seen by: me and cleo" });
@@ -72,7 +69,7 @@ describe("[C25] who sees a piece, on its page", () => {
 
   it("is told to whoever it is shown to, without a way to change it", async () => {
     await openPiece("person.cleo", ["person.cleo"]);
-    expect((await screen.findByText(/^Seen by:/)).textContent).toBe("Seen by: rita, cleo");
+    expect((await screen.findByText(/^Seen by:/, undefined, LOADED)).textContent).toBe("Seen by: rita, cleo");
     expect(screen.queryByRole("button", { name: /Seen by/ })).toBeNull();
   });
 
