@@ -28,12 +28,12 @@ export interface Database {
   /**
    * Writes all or, if the answer is a problem or something is thrown, nothing. A failing server is a problem too. The work
    * is done again where the server asks for that or where the connection broke, also after it may have been kept: it has
-   * to find out by itself. What is not done in time is given up, and nobody knows then whether it was kept: much takes
-   * longer than little.
+   * to find out by itself. What is not done in time is given up, and nobody knows then whether it was kept: a step of some
+   * thousand rows takes longer than little, and much longer than a step.
    */
   write<Answer>(
     work: (run: Run) => Promise<Answer | Problem>,
-    amount?: "little" | "much",
+    amount?: "little" | "step" | "much",
   ): Promise<Answer | Problem>;
   /** Reads several things of one moment: no writer is let in until it has ended. Throws `StoreFailed` where the server fails. */
   readMoment<Answer>(work: (run: Run) => Promise<Answer>): Promise<Answer>;
@@ -44,6 +44,9 @@ export interface Database {
 
 /** Ends a work that only looked, so that its lock goes with it. */
 const NOTHING_WRITTEN: Problem = problem("STORE_LOCKED", "Nothing was written.");
+
+/** How long a row of a step may take, in milliseconds: thirty times what it does. */
+const A_ROW = 10;
 
 /** How long the server may take over one statement, in milliseconds. */
 const LONGEST_READ = 30_000;
@@ -58,6 +61,8 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits
   const bookmarkManager = driver.executeQueryBookmarkManager;
   const turns = takeTurns();
   const { patience } = limits;
+  const little = Math.max(patience, LITTLE);
+  const longest = { little, step: little + limits.rowsAtOnce * A_ROW, much: MUCH };
 
   const write = async <Answer>(
     work: (run: Run) => Promise<Answer | Problem>,
@@ -123,8 +128,11 @@ export function wrapDriver(driver: Driver, address: Neo4jAddress, limits: Limits
       return (answer as NonNullable<typeof answer>).is;
     },
     write: async (work, amount = "little") => {
-      const longest = amount === "much" ? MUCH : Math.max(patience, LITTLE);
-      const written = await turns.take((isGivenUp) => write(work, longest, isGivenUp), { patience, longest });
+      const most = longest[amount];
+      const written = await turns.take((isGivenUp) => write(work, most, isGivenUp), {
+        patience,
+        longest: most,
+      });
       return written === TOO_LATE ? noAnswer() : written;
     },
     administer: async (cypher) => {

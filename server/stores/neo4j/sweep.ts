@@ -31,7 +31,7 @@ export async function sweep(database: Database, key: string): Promise<Problem | 
       if (state.stagedBy !== key) return (await findWrite(run, key)) === undefined ? isBeingFilled() : 0;
       await keepStage(run, key, 0);
       return what(run, state);
-    }, "much");
+    }, "step");
   for (const statement of SWEEPS)
     for (let swept = NODES_AT_ONCE; swept === NODES_AT_ONCE; ) {
       const answer = await inStage(async (run, { revision, sequence }) => {

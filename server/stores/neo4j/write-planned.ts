@@ -113,7 +113,11 @@ async function writeInSteps<Answer>(
   { steps, ending }: Streamed<Answer>,
 ): Promise<Answer | Problem> {
   /** A step that was kept although its answer was lost is not done again. */
-  const takeStep = (number: number, step: Step): Promise<"done" | Problem> =>
+  const takeStep = (
+    number: number,
+    step: Step,
+    amount: "step" | "much" = "step",
+  ): Promise<"done" | Problem> =>
     database.write(async (run) => {
       const { stagedBy, stagedSteps } = await lockStore(run, key);
       if (stagedBy !== key) return (await findWrite(run, key)) === undefined ? isBeingFilled() : "done";
@@ -121,7 +125,7 @@ async function writeInSteps<Answer>(
       await keepStage(run, key, number + 1);
       await step(run);
       return "done";
-    }, "much");
+    }, amount);
   let number = 0;
   try {
     for await (const step of steps) {
@@ -130,7 +134,7 @@ async function writeInSteps<Answer>(
     }
     await refreshAfter(database, number * database.limits.rowsAtOnce);
     const end = ending();
-    const ended = await takeStep(number, (run) => finish(run, key, end));
+    const ended = await takeStep(number, (run) => finish(run, key, end), "much");
     return isProblem(ended) ? await giveUp(database, key, ended) : end.answer;
   } catch (failure) {
     return giveUp(database, key, Promise.reject(failure));
