@@ -27,7 +27,7 @@ export function serveGraphql(
     const body = await readBody(request, largestBody);
     if (body === "too large") return answerTooLarge(request, response, largestBody);
     if (body === "not UTF-8") return answerError(response, 400, "BAD_REQUEST", "The body is not UTF-8 text.");
-    await inTurn();
+    await inTurn(request.socket);
     const parsed = parseBody(request.headers, body.text);
     if (parsed === undefined) return answerError(response, 400, "BAD_REQUEST", "The body is not JSON.");
     if (!(await reachAsked(request, response, reached))) return;

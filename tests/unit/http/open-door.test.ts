@@ -11,6 +11,7 @@ function workFor(milliseconds: number): void {
 it("[H7] requests that are there at once begin in their order, in one turn as many as take ten milliseconds", async () => {
   let time = 0;
   const inTurn = openDoor(() => time);
+  const connection = {};
   let turn = 0;
   const count = () => {
     turn++;
@@ -19,7 +20,7 @@ it("[H7] requests that are there at once begin in their order, in one turn as ma
   let ticking = setImmediate(count);
   const begun = await Promise.all(
     Array.from({ length: 8 }, async (_, number) => {
-      await inTurn();
+      await inTurn(connection);
       const began = turn;
       // What a request does in several steps without waiting belongs to it.
       await Promise.resolve();
@@ -35,19 +36,42 @@ it("[H7] requests that are there at once begin in their order, in one turn as ma
 
 it("[H7] the door opens again for who comes when nobody waited", async () => {
   const inTurn = openDoor();
-  await inTurn();
+  const connection = {};
+  await inTurn(connection);
   await new Promise((resolve) => setImmediate(resolve));
-  await inTurn();
-  const both = await Promise.all([inTurn().then(() => "first"), inTurn().then(() => "second")]);
+  await inTurn(connection);
+  const both = await Promise.all([
+    inTurn(connection).then(() => "first"),
+    inTurn(connection).then(() => "second"),
+  ]);
   expect(both).toEqual(["first", "second"]);
+});
+
+it.each([
+  ["nobody is let in while new connections come turn after turn", 12, 12],
+  ["but not for ever", 500, 200],
+])("[H7] %s", async (_, many, expected) => {
+  const inTurn = openDoor();
+  let come = 0;
+  let cameBefore: number | undefined;
+  const letsIn = (): void => {
+    cameBefore ??= come;
+  };
+  const all: Promise<void>[] = [];
+  for (; come < many; come++) {
+    all.push(inTurn({}).then(letsIn));
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  await Promise.all(all);
+  expect(cameBefore).toBe(expected);
 });
 
 const MANY = 30;
 
 it("[H7] who comes new to a server under load waits for some of the others, not for all of them again and again", async () => {
   const inTurn = openDoor();
-  const server = createServer(async (_, response) => {
-    await inTurn();
+  const server = createServer(async ({ socket }, response) => {
+    await inTurn(socket);
     workFor(5);
     response.end("done");
   });
