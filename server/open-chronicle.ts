@@ -36,7 +36,12 @@ export function openChronicle(
       running = undefined;
     });
   };
+  const refuse = async (ports: ChroniclePorts) => {
+    const refusal = refuseCaller(ports, "read the graph");
+    return refusal && refused(refusal.refused);
+  };
   return {
+    refuse: async (request) => refuse(await portsOf(request)),
     answer: async (request, action, value) => answerChronicle(await portsOf(request), action, value),
     feed: async (request, asked, origin) => {
       const ports = await portsOf(request);
@@ -47,8 +52,8 @@ export function openChronicle(
     },
     prove: async (request, tell) => {
       const ports = await portsOf(request);
-      const refusal = refuseCaller(ports, "read the graph");
-      if (refusal) return refused(refusal.refused);
+      const refusal = await refuse(ports);
+      if (refusal) return refusal;
       listeners.add(tell);
       try {
         tell({ progress: "Begun" });

@@ -6,11 +6,17 @@ import { readPosted } from "./read-posted.ts";
 
 /** Below which the history of the house and its proof are asked for, by POST. */
 export const CHRONICLE_PATH = "/chronicle/";
-/** Bytes of a file that is sent: a signed report, or the changes of another house. */
-const LARGEST = 20_000_000;
+/** Bytes of a file that is sent: a signed report, or the changes of another house; of anything else. */
+const LARGEST_FILE = 20_000_000;
+const LARGEST = 256_000;
+const WITH_FILE: readonly string[] = ["take", "examine-again", "check-checkpoint"].map(
+  (action) => CHRONICLE_PATH + action,
+);
 
 /** What there is to be asked. */
 export interface Chronicle {
+  /** Why whoever asks may ask for nothing of it. */
+  readonly refuse: (request: IncomingMessage) => Promise<ChronicleAnswer | undefined>;
   readonly answer: (
     request: IncomingMessage,
     action: string,
@@ -27,7 +33,17 @@ export interface Chronicle {
 export const serveChronicle =
   (chronicle: Chronicle, { origins }: { readonly origins: readonly string[] }): Handler =>
   async (request, response) => {
-    const asked = { path: CHRONICLE_PATH, largest: LARGEST, origins, what: "The chronicle is asked" };
+    const isFile = WITH_FILE.includes((request.url ?? "").split("?", 1)[0] ?? "");
+    // Much is read of nobody who may not ask at all.
+    const refused = isFile ? await chronicle.refuse(request) : undefined;
+    if (refused !== undefined) {
+      response.setHeader("Connection", "close");
+      answerJson(response, refused.status, refused.body);
+      request.resume();
+      return;
+    }
+    const largest = isFile ? LARGEST_FILE : LARGEST;
+    const asked = { path: CHRONICLE_PATH, largest, origins, what: "The chronicle is asked" };
     const posted = await readPosted(request, response, asked);
     if (posted === undefined) return;
     const { action, value } = posted;

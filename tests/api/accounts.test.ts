@@ -140,6 +140,24 @@ describe("a role", () => {
     expect(await house.who(hal)).toBeNull();
   });
 
+  it("[C4] [C21] that is taken from an owner takes with it the links that were given", async () => {
+    const house = await openHouse();
+    const ivo = await house.join("owner", "ivo");
+    const { id } = await house.who(ivo);
+    const jan = await house.who(await house.join("reader", "jan"));
+    const { secret } = JSON.parse((await house.act("invite", { role: "owner" }, ivo)).text);
+    const anew = JSON.parse((await house.act("begin-anew", { id: jan.id }, ivo)).text).secret;
+    const take = { signInName: "ivo2", name: "Ivo again", password: PASSWORD };
+    await house.act("change-person", { id, expectedVersion: 1, state: "shut out" }, house.owner);
+    expect(refusals(await house.act("accept-invitation", { ...take, secret }))).toEqual(["LINK_USED_UP"]);
+    expect(refusals(await house.act("take-new-password", { secret: anew, password: PASSWORD }))).toEqual([
+      "LINK_USED_UP",
+    ]);
+    await house.act("change-person", { id, expectedVersion: 2, state: "active" }, house.owner);
+    expect((await house.act("accept-invitation", { ...take, secret })).status).toBe(200);
+    await house.stop();
+  });
+
   it("[C5] of the last owner stays", async () => {
     const { id } = await house.who(house.owner);
     const tried = await house.act("change-person", { id, expectedVersion: 1, role: "reader" }, house.owner);
@@ -148,6 +166,13 @@ describe("a role", () => {
 });
 
 describe("a token", () => {
+  it("[C7] is one of fifty at most", async () => {
+    const nell = await house.join("contributor", "nell");
+    const make = () => house.act("make-token", { label: "scan", role: "reader", days: 1 }, nell);
+    for (let n = 0; n < 50; n++) expect((await make()).status).toBe(200);
+    expect(refusals(await make())).toEqual(["TRY_LATER"]);
+  });
+
   it("[C7] does no more than its maker, nothing to accounts, and ends when it is taken back", async () => {
     const ivy = await house.join("contributor", "ivy");
     const make = (role: string, days: number) => house.act("make-token", { label: "scan", role, days }, ivy);

@@ -31,6 +31,16 @@ describe("[I7] the chronicle where one has to sign in", () => {
     expect([answer.status, refusals(answer)]).toEqual([401, ["NOT_SIGNED_IN"]]);
   });
 
+  it.each([
+    ["take", 20_000_001, {}, 401],
+    ["take", 300_000, {}, 401],
+    ["history", 300_000, {}, 413],
+    ["examine-again", 20_000_001, "reader", 413],
+  ])("reads no more of %s than there is reason to: %i bytes", async (action, bytes, who, status) => {
+    const answer = await ask(action, `"${"x".repeat(bytes)}"`, who === "reader" ? reader : {});
+    expect(answer.status).toBe(status);
+  });
+
   it.each(["sign-checkpoint", "renew-key", "sign-report"])("lets no reader through: %s", async (action) => {
     const before = await house.store.newestWrite();
     const answer = await ask(action, { examination: chest }, reader);

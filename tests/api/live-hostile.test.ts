@@ -1,3 +1,5 @@
+import { once } from "node:events";
+import { connect as connectTo } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Cookie, openHouse } from "#tests/support/open-house.ts";
 import { post, send } from "#tests/support/open-http.ts";
@@ -52,6 +54,32 @@ describe("[Z3] a live connection", () => {
   ])("is not given to %s", async (_, status, headers) => {
     const cookie = status === 401 ? {} : reader;
     await expect(openSocket(house.url, { ...cookie, ...headers })).rejects.toThrow(`status ${status}`);
+  });
+
+  it("leaves nothing open where it is refused, though the other side does not close", async () => {
+    const { port } = new URL(house.url);
+    const socket = connectTo({ port: Number(port), host: "127.0.0.1", allowHalfOpen: true });
+    let told = "";
+    socket.setEncoding("utf8").on("data", (text: string) => {
+      told += text;
+    });
+    socket.write(
+      [
+        ...["GET /graphql HTTP/1.1", `Host: 127.0.0.1:${port}`, "Connection: Upgrade", "Upgrade: websocket"],
+        ...["Sec-WebSocket-Version: 13", "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ=="],
+        ...["Sec-WebSocket-Protocol: graphql-transport-ws", "", ""],
+      ].join("\r\n"),
+    );
+    await once(socket, "end");
+    expect(told).toMatch(/^HTTP\/1\.1 401 /);
+    // What still arrives is answered by a reset: the server holds the connection no more.
+    const failures: Error[] = [];
+    socket.on("error", (failure) => failures.push(failure));
+    const closed = new Promise((resolve) => socket.once("close", resolve));
+    const sending = setInterval(() => socket.write("x"), 20);
+    await closed;
+    clearInterval(sending);
+    expect(failures.join()).toMatch(/EPIPE|ECONNRESET/);
   });
 
   it("is not given under another protocol", async () => {

@@ -94,9 +94,9 @@ describe("several people at one graph", () => {
         for (const [index, notes] of model.revisions.entries())
           expect(await notesAt(store, index + 1)).toEqual(notes);
         for (const [who] of HANDS.entries())
-          for (const [index, { by, state, version }] of model.proposals.entries()) {
+          for (const [index, { by, state, version, neverOpened }] of model.proposals.entries()) {
             const seen = await findProposal({ store, caller: callerOf(who) }, ids[index] ?? "");
-            const isHidden = state === "draft" && by !== who;
+            const isHidden = (state === "draft" || neverOpened === true) && by !== who;
             expect(seen && { state: seen.state, version: seen.version }).toEqual(
               isHidden ? undefined : { state, version },
             );

@@ -7,6 +7,8 @@ export interface Noted {
   readonly saysWhy: boolean;
   state: "draft" | "open" | "changes asked for" | "accepted" | "declined" | "withdrawn";
   version: number;
+  /** Taken back as a draft, so that nobody else ever sees it. */
+  neverOpened?: boolean;
   /** Note of the tool that it starts from, and the one it asks for. */
   from: string;
   to: string;
@@ -59,6 +61,7 @@ export class ModelOfHands {
         break;
       case "withdraw":
         if (!isMine || !["draft", "open", "changes asked for"].includes(state)) return false;
+        proposal.neverOpened = state === "draft";
         proposal.state = "withdrawn";
         break;
       case "accept":

@@ -1,7 +1,7 @@
 import type { Card, CardWrite } from "../card.ts";
 import { idOfEdit } from "../graph-view.ts";
 import type { TermId } from "../ids.ts";
-import type { Proposal, ProposalKind, ProposalState } from "./proposal.ts";
+import { isPrivate, type Proposal, type ProposalKind, type ProposalState } from "./proposal.ts";
 
 /** A proposal as a house keeps it. `version` counts its changes. */
 export interface KeptProposal extends Proposal {
@@ -21,7 +21,7 @@ export const proposalOf = ({ id, version, body }: Card): KeptProposal => ({
 
 /** What a list of proposals is narrowed to; all that are named must hold. */
 export interface ProposalFilter {
-  /** `shown` is every state but a draft. */
+  /** `shown` is every state of what was handed in. */
   readonly state?: ProposalState | "shown";
   readonly by?: string;
   readonly kind?: ProposalKind;
@@ -36,10 +36,14 @@ export const listedUnder = ({ state, by, kind, region }: ProposalFilter): string
   listing(state, by, kind, region);
 
 /** Every filter that admits a proposal, as what it is found under. */
-function everyListing({ state, by, kind }: Proposal, regions: readonly TermId[]): readonly string[] {
-  const states = [undefined, state, ...(state === "draft" ? [] : ["shown"])];
+function everyListing(proposal: Proposal, regions: readonly TermId[]): readonly string[] {
+  const { state, by, kind } = proposal;
+  const states = proposal.neverOpened
+    ? [undefined]
+    : [undefined, state, ...(isPrivate(proposal) ? [] : ["shown"])];
+  const makers = isPrivate(proposal) ? [by] : [undefined, by];
   return states.flatMap((one) =>
-    [undefined, by].flatMap((maker) =>
+    makers.flatMap((maker) =>
       [undefined, kind].flatMap((about) =>
         [undefined, ...regions].map((region) => listing(one, maker, about, region)),
       ),

@@ -28,6 +28,9 @@ export type ProposalState = (typeof PROPOSAL_STATES)[number];
 
 /** States in which it waits for something. */
 export const UNDECIDED: readonly ProposalState[] = ["draft", "open", "changes asked for"];
+/** Whether only its maker sees a proposal: it was never handed in. */
+export const isPrivate = ({ state, neverOpened }: Pick<Proposal, "state" | "neverOpened">): boolean =>
+  state === "draft" || neverOpened === true;
 export const isUndecided = ({ state }: Pick<Proposal, "state">): boolean => UNDECIDED.includes(state);
 
 /** A change of the graph that somebody asks for. */
@@ -43,6 +46,8 @@ export interface Proposal {
   /** The revision it was made on. */
   readonly base: RevisionNumber;
   readonly state: ProposalState;
+  /** It was taken back as a draft. */
+  readonly neverOpened?: true;
   /** The person who made it. */
   readonly by: string;
   /** ISO 8601 times in UTC. */

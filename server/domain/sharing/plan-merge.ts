@@ -60,10 +60,13 @@ function groupsOf(edits: readonly Edit[]): readonly Change[] {
   );
   const head = new Map<Edit, Edit>(edits.map((edit) => [edit, edit]));
   const headOf = (edit: Edit): Edit => {
-    const next = head.get(edit) ?? edit;
-    if (next === edit) return edit;
-    const top = headOf(next);
-    head.set(edit, top);
+    let top = edit;
+    for (let next = head.get(top); next !== undefined && next !== top; next = head.get(top)) top = next;
+    for (let at = edit; at !== top; ) {
+      const next = head.get(at) ?? top;
+      head.set(at, top);
+      at = next;
+    }
     return top;
   };
   for (const edit of edits)
@@ -72,7 +75,12 @@ function groupsOf(edits: readonly Edit[]): readonly Change[] {
       if (other !== undefined) head.set(headOf(edit), headOf(other));
     }
   const groups = new Map<Edit, Edit[]>();
-  for (const edit of edits) groups.set(headOf(edit), [...(groups.get(headOf(edit)) ?? []), edit]);
+  for (const edit of edits) {
+    const top = headOf(edit);
+    const group = groups.get(top);
+    if (group === undefined) groups.set(top, [edit]);
+    else group.push(edit);
+  }
   return [...groups.values()]
     .map((group) => group.toSorted((a, b) => compareText(idOfEdit(a), idOfEdit(b))))
     .sort((a, b) => compareText(idOfEdit(a[0] as Edit), idOfEdit(b[0] as Edit)));

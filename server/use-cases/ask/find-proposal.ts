@@ -1,16 +1,17 @@
 import { type Problem, problem } from "../../domain/problem.ts";
 import { type KeptProposal, PROPOSAL_CARD, proposalOf } from "../../domain/proposals/kept-proposal.ts";
+import { isPrivate } from "../../domain/proposals/proposal.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Acting } from "../acting.ts";
 
-/** A proposal, if there is one that the caller may see: drafts are for whoever makes them. */
+/** A proposal, if there is one that the caller may see: what was never handed in is for whoever made it. */
 export async function findProposal(
   { store, caller }: Pick<Acting, "caller"> & { readonly store: Store },
   id: string,
 ): Promise<KeptProposal | undefined> {
   const card = await store.card(PROPOSAL_CARD, id);
   const proposal = card && proposalOf(card);
-  return proposal?.state === "draft" && proposal.by !== caller?.id ? undefined : proposal;
+  return proposal && isPrivate(proposal) && proposal.by !== caller?.id ? undefined : proposal;
 }
 
 /** For a proposal that was not found. */

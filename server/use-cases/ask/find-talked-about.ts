@@ -1,4 +1,5 @@
 import { DISPUTE_CARD } from "../../domain/proposals/dispute.ts";
+import { isPrivate } from "../../domain/proposals/proposal.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Acting } from "../acting.ts";
 import { findProposal } from "./find-proposal.ts";
@@ -10,5 +11,5 @@ export async function findTalkedAbout(
 ): Promise<{ readonly isSeenByAll: boolean } | undefined> {
   if (id.startsWith("dispute.")) return (await ports.store.card(DISPUTE_CARD, id)) && { isSeenByAll: true };
   const proposal = await findProposal(ports, id);
-  return proposal && { isSeenByAll: proposal.state !== "draft" };
+  return proposal && { isSeenByAll: !isPrivate(proposal) };
 }

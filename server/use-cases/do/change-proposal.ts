@@ -33,7 +33,10 @@ export async function changeProposal(
   const state = stateAfter(proposal, step);
   if (isProblem(state)) return { refused: [state] };
   const { id: _, version: __, ...before } = proposal;
-  const next: Proposal = { ...before, ...said, state, changedAt: ports.now() };
+  const next: Proposal = {
+    ...{ ...before, ...said, state, changedAt: ports.now() },
+    ...(step === "withdraw" && proposal.state === "draft" ? { neverOpened: true } : {}),
+  };
   const unfit = step === "withdraw" ? undefined : await refuseUnfitChange(ports, next);
   if (unfit) return unfit;
   const cards = [await cardOfProposal(ports, id, expectedVersion, next)];

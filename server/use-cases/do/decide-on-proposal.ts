@@ -2,7 +2,7 @@ import { sharesTheHouse } from "../../domain/people/caller.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { checkLength, LONGEST_TEXT } from "../../domain/proposals/check-words.ts";
 import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
-import type { Proposal } from "../../domain/proposals/proposal.ts";
+import { isPrivate, type Proposal } from "../../domain/proposals/proposal.ts";
 import {
   agreedOn,
   REVIEW_CARD,
@@ -113,7 +113,7 @@ const checkReason = (verdict: Verdict, reason: string): readonly Problem[] =>
 /** What takes the place of a proposal is another one that others see too. */
 async function refuseSuccessor(ports: Ports, id: string, successor: string | undefined) {
   const found = successor === undefined ? undefined : await findProposal(ports, successor);
-  if (found !== undefined && found.id !== id && found.state !== "draft") return undefined;
+  if (found !== undefined && found.id !== id && !isPrivate(found)) return undefined;
   const place = ["supersededBy"];
   return refusalFrom([
     problem(

@@ -6,6 +6,7 @@ import { sessionWrite } from "../../domain/people/session.ts";
 import { readShownName, readSignInName } from "../../domain/people/sign-in-name.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
+import { isGivenByOwner } from "./is-given-by-owner.ts";
 import { tryLater } from "./note-failure.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import type { SignedIn } from "./sign-in.ts";
@@ -36,7 +37,8 @@ export async function acceptInvitation(ports: PeoplePorts, accepted: Accepted): 
     invitation === undefined ||
     invitation.person !== undefined ||
     invitation.until <= at ||
-    (invitation.first && owners)
+    (invitation.first && owners) ||
+    !(await isGivenByOwner(ports, invitation))
   )
     return { refused: [usedUp] };
   const signInName = readSignInName(accepted.signInName);

@@ -14,6 +14,7 @@ import type { Refusal } from "../refusal.ts";
 import { allOfAccount } from "./all-of-account.ts";
 import { isLastOwner } from "./change-person.ts";
 import type { Invited } from "./invite.ts";
+import { isGivenByOwner } from "./is-given-by-owner.ts";
 import { tryLater } from "./note-failure.ts";
 import { later, type PeoplePorts } from "./people-ports.ts";
 import type { SignedIn } from "./sign-in.ts";
@@ -49,7 +50,8 @@ export async function takeNewPassword(
   const { store, secrets } = ports;
   const at = ports.now();
   const card = await store.card(INVITATION_CARD, secrets.hash(shown));
-  const id = card && invitationOf(card).person;
+  const holds = card && (await isGivenByOwner(ports, invitationOf(card)));
+  const id = card && holds ? invitationOf(card).person : undefined;
   const kept = id === undefined ? undefined : await store.card(PERSON_CARD, id);
   const person = kept && personOf(kept);
   if (card === undefined || id === undefined || person?.state !== "active" || invitationOf(card).until <= at)

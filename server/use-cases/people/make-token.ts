@@ -1,11 +1,14 @@
 import { ROLES, type Role } from "../../domain/people/caller.ts";
 import { readShownName } from "../../domain/people/sign-in-name.ts";
-import { LONGEST_TOKEN, tokenWrite } from "../../domain/people/token.ts";
+import { LONGEST_TOKEN, TOKEN_CARD, tokenWrite } from "../../domain/people/token.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import type { Refusal } from "../refusal.ts";
 import type { Invited } from "./invite.ts";
 import { later, type PeoplePorts } from "./people-ports.ts";
+
+/** Tokens of one person at once. */
+export const MOST_TOKENS = 50;
 
 /** Makes a token for a script of one's own: for a role up to one's own, for 1 to 365 days, shown this once. */
 export async function makeToken(
@@ -21,6 +24,11 @@ export async function makeToken(
     return { refused: [problem("NOT_ALLOWED", "A token may do no more than you.", ["role"])] };
   if (!Number.isInteger(days) || days < 1 || days > LONGEST_TOKEN)
     return { refused: [problem("WRONG_FORMAT", `A token holds for 1 to ${LONGEST_TOKEN} days.`, ["days"])] };
+  const own = { kind: TOKEN_CARD, key: { name: "person", value: caller.id } };
+  if ((await store.listCards(own, { first: 1 })).total >= MOST_TOKENS)
+    return {
+      refused: [problem("TRY_LATER", `You have ${MOST_TOKENS} tokens. Take back those that serve no more.`)],
+    };
   const along = signed(ports, "make token");
   const { at } = along.deed;
   const secret = `scribeline_${secrets.newSecret()}`;

@@ -119,6 +119,22 @@ describe("proposals", () => {
     made(await makeProposal(as("contributor"), asked()));
   });
 
+  it("[J1] are seen by their makers alone where they were taken back as drafts", async () => {
+    const draft = await make({ state: "draft" });
+    made(await changeProposal(as("contributor"), draft.id, 1, "withdraw"));
+    const by = draft.by;
+    for (const filter of [
+      {},
+      { state: "withdrawn" },
+      { by },
+      { state: "withdrawn", by },
+    ] satisfies ProposalFilter[])
+      expect((await listProposals(as("owner"), filter, { first: 9 })).rows).toEqual([]);
+    expect(await findProposal(as("owner"), draft.id)).toBeUndefined();
+    const [kept] = (await listProposals(as("contributor"), { by }, { first: 9 })).rows;
+    expect(kept).toMatchObject({ id: draft.id, state: "withdrawn" });
+  });
+
   it("[J1] are seen as drafts by their makers alone, and changed by them alone", async () => {
     const draft = await make({ state: "draft" });
     expect(await findProposal(as("owner"), draft.id)).toBeUndefined();
