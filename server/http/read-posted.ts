@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { answerError } from "./answer.ts";
-import { isOwnOrigin } from "./is-own-request.ts";
 import { readBody } from "./read-body.ts";
+import { refuseForeign } from "./refuse-foreign.ts";
 
 /** What somebody asks to be done, and with what. */
 export interface Posted {
@@ -32,8 +32,7 @@ export async function readPosted(
     answerError(response, ...why);
   };
   const { headers } = request;
-  if (!isOwnOrigin(headers, origins))
-    return refuse(403, "FOREIGN_ORIGIN", "Only Scribeline's own page may ask from a browser.");
+  if (refuseForeign(request, response, origins)) return undefined;
   if (request.method !== "POST") {
     response.setHeader("Allow", "POST");
     return refuse(405, "METHOD_NOT_ALLOWED", `${what} by POST.`);

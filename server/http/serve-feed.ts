@@ -1,7 +1,8 @@
 import type { IncomingMessage } from "node:http";
 import { answerError, type Handler } from "./answer.ts";
 import { compressAnswer } from "./compress-answer.ts";
-import { isOwnOrigin, isReachedByHttps } from "./is-own-request.ts";
+import { isReachedByHttps } from "./is-own-request.ts";
+import { refuseForeign } from "./refuse-foreign.ts";
 
 /** Below which the feeds stand, each as `all.atom` or `<id of a region>.atom`. */
 export const FEED_PATH = "/feeds/";
@@ -23,13 +24,7 @@ export const serveFeed =
   ): Handler =>
   async (request, response) => {
     const { headers, method } = request;
-    if (!isOwnOrigin(headers, origins))
-      return answerError(
-        response,
-        403,
-        "FOREIGN_ORIGIN",
-        "Only Scribeline's own page may ask from a browser.",
-      );
+    if (refuseForeign(request, response, origins)) return;
     if (method !== "GET" && method !== "HEAD") {
       response.setHeader("Allow", "GET, HEAD");
       return answerError(response, 405, "METHOD_NOT_ALLOWED", "Feeds can only be read.");

@@ -4,9 +4,9 @@ import type { Context } from "../api/context.ts";
 import { answerError, type Handler } from "./answer.ts";
 import { type Reached, reachAsked, SEQUENCE_HEADER } from "./asked-sequence.ts";
 import { compressAnswer } from "./compress-answer.ts";
-import { isOwnOrigin } from "./is-own-request.ts";
 import { openDoor } from "./open-door.ts";
 import { readBody } from "./read-body.ts";
+import { refuseForeign } from "./refuse-foreign.ts";
 
 /** Serves GraphQL over HTTP (the specification of that name) from an Apollo Server that has been started. */
 export function serveGraphql(
@@ -17,13 +17,7 @@ export function serveGraphql(
 ): Handler {
   const inTurn = openDoor();
   return async (request, response) => {
-    if (!isOwnOrigin(request.headers, origins))
-      return answerError(
-        response,
-        403,
-        "FOREIGN_ORIGIN",
-        "Only Scribeline's own page may ask from a browser.",
-      );
+    if (refuseForeign(request, response, origins)) return;
     const body = await readBody(request, largestBody);
     if (body === "too large") return answerTooLarge(request, response, largestBody);
     if (body === "not UTF-8") return answerError(response, 400, "BAD_REQUEST", "The body is not UTF-8 text.");

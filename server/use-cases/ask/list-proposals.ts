@@ -6,7 +6,7 @@ import {
   type ProposalFilter,
   proposalOf,
 } from "../../domain/proposals/kept-proposal.ts";
-import { isUndecided, UNDECIDED } from "../../domain/proposals/proposal.ts";
+import { isPrivate, isUndecided, UNDECIDED } from "../../domain/proposals/proposal.ts";
 import { LARGEST_PAGE, type Page, type PageAsk, type Store } from "../../ports/store.ts";
 import type { Acting } from "../acting.ts";
 
@@ -76,9 +76,7 @@ export async function listProposalsOn(
 ): Promise<readonly KeptProposal[]> {
   const key = { name: "edits", value: id };
   const { rows } = await store.listCards({ kind: PROPOSAL_CARD, key }, { first: LARGEST_PAGE }, "down");
-  return rows
-    .map(proposalOf)
-    .filter((one) => isUndecided(one) && (one.state !== "draft" || one.by === caller?.id));
+  return rows.map(proposalOf).filter((one) => isUndecided(one) && (!isPrivate(one) || one.by === caller?.id));
 }
 
 /** Proposals of a person that are not decided yet. */
