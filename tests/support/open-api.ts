@@ -10,21 +10,12 @@ import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import { openLive } from "#server/open-live.ts";
 import type { Log } from "#server/ports/log.ts";
 import { tablesOf } from "#server/ports/reference-tables.ts";
-import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { openSurveys } from "#server/use-cases/ask/surveys/open-surveys.ts";
 import { weighHere } from "#server/weigher/weigh-here.ts";
+import { NOTHING_STANDS } from "./nothing-stands.ts";
 import { watchStore } from "./watch-store.ts";
-
-/** As it is right after a start: no examination was examined again yet. */
-const NOTHING_STANDS: Standings = {
-  find: () => undefined,
-  looked: () => {},
-  touchedBy: async () => new Set(),
-  stored: async () => undefined,
-  progress: () => ({ known: 0, waiting: 0, left: 0 }),
-};
 
 type LogLine = Parameters<Log>[0];
 

@@ -6,21 +6,12 @@ import { answerChronicle } from "#server/api/chronicle/answer-chronicle.ts";
 import type { ChroniclePorts } from "#server/api/chronicle/chronicle-actions.ts";
 import type { Change } from "#server/domain/change.ts";
 import { type Caller, LOCAL_CALLER } from "#server/domain/people/caller.ts";
-import type { Standings } from "#server/ports/standings.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openSeals } from "#server/proof/open-seals.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aCommit } from "./build-change.ts";
 import { answered } from "./expect-answer.ts";
-
-/** As it is right after a start: no examination was examined again yet. */
-const NOTHING_STANDS: Standings = {
-  find: () => undefined,
-  looked: () => {},
-  touchedBy: async () => new Set(),
-  stored: async () => undefined,
-  progress: () => ({ known: 0, waiting: 0, left: 0 }),
-};
+import { NOTHING_STANDS } from "./nothing-stands.ts";
 
 /** The chronicle without HTTP, over a store that holds the changes, one revision each, an hour apart; `close` takes its key away. */
 export async function openChronicle(changes: readonly Change[], store: Store = openMemoryStore()) {

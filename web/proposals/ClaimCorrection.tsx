@@ -3,14 +3,12 @@ import { type Claim, STRENGTHS, type Strength } from "#server/domain/claim.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { readDating } from "#server/domain/read-dating.ts";
 import { roleOfRelation } from "#server/domain/role-of-relation.ts";
-import { Button } from "../shared/ui/Button.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import { ConditionField } from "./ConditionField.tsx";
 import { type Corrected, except, redate, restore, restrengthen, retract } from "./corrections.ts";
+import { MakeDraft } from "./MakeDraft.tsx";
 import styles from "./proposals.module.css";
-import { Refusals } from "./Refusals.tsx";
-import { useMakeDraft } from "./use-make-draft.ts";
 
 type What = "date" | "strength" | "exception" | "retract" | "restore";
 
@@ -39,7 +37,6 @@ export function ClaimCorrection({ claim, says }: { claim: Claim; says: string })
   const [strength, setStrength] = useState<Strength>(claim.strength);
   const [condition, setCondition] = useState<{ readonly id: string; readonly label: string }>();
   const [basis, setBasis] = useState<(typeof BASES)[number]["id"]>("from memory");
-  const { make, step, why, setWhy } = useMakeDraft();
   const dating = readDating(when.trim(), roleOfRelation(claim.relation));
   const corrected = (): Corrected | undefined => {
     if (what === "date" && !isProblem(dating)) return redate(claim, when.trim(), says);
@@ -90,24 +87,11 @@ export function ClaimCorrection({ claim, says }: { claim: Claim; says: string })
           />
         </>
       ) : null}
-      {what === undefined ? null : (
-        <TextField
-          label="Why"
-          value={why}
-          onChange={setWhy}
-          lines={4}
-          maxLength={5000}
-          hint="For whoever decides: what you saw or read, and where. It can be written later."
-        />
-      )}
-      <Refusals of={[step]} />
-      <Button
-        look="main"
-        isDisabled={made === undefined || step.isUnderWay}
-        onPress={() => made && void make(made)}
-      >
-        Make a draft and see what it would do
-      </Button>
+      <MakeDraft
+        made={made}
+        isChosen={what !== undefined}
+        hint="For whoever decides: what you saw or read, and where. It can be written later."
+      />
     </section>
   );
 }
