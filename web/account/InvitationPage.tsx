@@ -5,6 +5,7 @@ import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
+import { NewPasswordField } from "./NewPasswordField.tsx";
 
 /** Where an account is made: of an invitation, whose secret stands in the address, or the first of the house, whose secret is typed. */
 export function InvitationPage({ isFirst = false }: { isFirst?: boolean }) {
@@ -55,15 +56,7 @@ export function InvitationPage({ isFirst = false }: { isFirst?: boolean }) {
           onChange={setSignInName}
           isRequired
         />
-        <TextField
-          label="Password"
-          hint="At least 12 characters of any kind. Some words one after the other are easy to keep in mind."
-          type="password"
-          autoComplete="new-password"
-          value={password}
-          onChange={setPassword}
-          isRequired
-        />
+        <NewPasswordField value={password} onChange={setPassword} />
         <Refusals answer={answer} />
         <Button type="submit" look="main">
           Make the account

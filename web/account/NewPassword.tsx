@@ -5,6 +5,7 @@ import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 import { CodeField } from "./confirming-fields.tsx";
+import { NewPasswordField } from "./NewPasswordField.tsx";
 
 /** Takes a new password, and leads to sign in with it. */
 export function NewPassword({ signInName, needsCode }: { signInName: string; needsCode: boolean }) {
@@ -29,14 +30,11 @@ export function NewPassword({ signInName, needsCode }: { signInName: string; nee
         onChange={setBefore}
         isRequired
       />
-      <TextField
+      <NewPasswordField
         label="New password"
         hint="At least 12 characters. You are signed out everywhere, and sign in with it."
-        type="password"
-        autoComplete="new-password"
         value={password}
         onChange={setPassword}
-        isRequired
       />
       {needsCode ? <CodeField value={code} onChange={setCode} /> : null}
       <Refusals answer={answer} />

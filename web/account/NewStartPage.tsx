@@ -2,9 +2,9 @@ import { type FormEvent, useState } from "react";
 import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
-import { TextField } from "../shared/ui/TextField.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
+import { NewPasswordField } from "./NewPasswordField.tsx";
 
 /** Where somebody whose account an owner began anew chooses a new password; the secret stands behind the # of the address. */
 export function NewStartPage() {
@@ -25,15 +25,7 @@ export function NewStartPage() {
         what you signed in with before holds no more.
       </p>
       <form className={styles["form"]} onSubmit={take}>
-        <TextField
-          label="Password"
-          hint="At least 12 characters of any kind. Some words one after the other are easy to keep in mind."
-          type="password"
-          autoComplete="new-password"
-          value={password}
-          onChange={setPassword}
-          isRequired
-        />
+        <NewPasswordField value={password} onChange={setPassword} />
         <Refusals answer={answer} />
         <Button type="submit" look="main">
           Take this password

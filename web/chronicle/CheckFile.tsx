@@ -1,10 +1,9 @@
 import { useState } from "react";
-import { FileTrigger } from "react-aria-components/FileTrigger";
 import { type Answered, askServer } from "../shared/asking/ask-server.ts";
 import { Refusals } from "../shared/asking/Refusals.tsx";
 import { readJsonFile } from "../shared/asking/read-json-file.ts";
 import { AgainInWords, type ExaminedAgain } from "../shared/chronicle/AgainInWords.tsx";
-import { Button } from "../shared/ui/Button.tsx";
+import { ChooseFile } from "../shared/ui/ChooseFile.tsx";
 import styles from "./chronicle.module.css";
 import { Verdict } from "./Verdict.tsx";
 
@@ -34,15 +33,7 @@ export function CheckFile() {
         is held against what stands here. A report is examined again on the revision of its day.
       </p>
       <div className={styles["acts"]}>
-        <FileTrigger
-          acceptedFileTypes={[".json"]}
-          onSelect={(files) => {
-            const [chosen] = files ?? [];
-            if (chosen !== undefined) void check(chosen);
-          }}
-        >
-          <Button>Choose a file</Button>
-        </FileTrigger>
+        <ChooseFile types={[".json"]} onChoose={(file) => void check(file)} />
         <p className={styles["beside"]}>{name}</p>
       </div>
       <div role="status">

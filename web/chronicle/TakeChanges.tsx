@@ -1,9 +1,9 @@
 import { useState } from "react";
-import { FileTrigger } from "react-aria-components/FileTrigger";
 import { type Answered, askServer } from "../shared/asking/ask-server.ts";
 import { Refusals } from "../shared/asking/Refusals.tsx";
 import { readJsonFile } from "../shared/asking/read-json-file.ts";
 import { Button } from "../shared/ui/Button.tsx";
+import { ChooseFile } from "../shared/ui/ChooseFile.tsx";
 import styles from "./chronicle.module.css";
 import { type TakenChanges, TakenInWords } from "./TakenInWords.tsx";
 
@@ -34,15 +34,11 @@ export function TakeChanges() {
         file twice proposes nothing twice.
       </p>
       <div className={styles["acts"]}>
-        <FileTrigger
-          acceptedFileTypes={[".json"]}
-          onSelect={(files) => {
-            const [chosen] = files ?? [];
-            if (chosen !== undefined) void choose(chosen);
-          }}
-        >
-          <Button isDisabled={answer === "asked"}>Choose a file</Button>
-        </FileTrigger>
+        <ChooseFile
+          types={[".json"]}
+          isDisabled={answer === "asked"}
+          onChoose={(file) => void choose(file)}
+        />
         <p className={styles["beside"]}>{file?.name}</p>
       </div>
       <div role="status">

@@ -1,10 +1,9 @@
 import { useApolloClient } from "@apollo/client/react";
 import { useDeferredValue, useEffect, useMemo, useState } from "react";
-import { FileTrigger } from "react-aria-components/FileTrigger";
 import type { KnownItem } from "#server/domain/sources-in/read-item.ts";
 import { readList } from "#server/domain/sources-in/read-list.ts";
 import { readAllSources } from "#web/shared/sources/read-all-sources.ts";
-import { Button } from "../shared/ui/Button.tsx";
+import { ChooseFile } from "../shared/ui/ChooseFile.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { sayFailure } from "../shared/ui/say-failure.ts";
 import { TextField } from "../shared/ui/TextField.tsx";
@@ -44,15 +43,10 @@ export function ImportPage() {
       </header>
       <div className={styles["page"]}>
         <div className={styles["file"]}>
-          <FileTrigger
-            acceptedFileTypes={[".bib", ".bibtex", ".json", "text/plain"]}
-            onSelect={async (files) => {
-              const [chosen] = files ?? [];
-              if (chosen !== undefined) setFile(await readChosenFile(chosen));
-            }}
-          >
-            <Button>Choose a file</Button>
-          </FileTrigger>
+          <ChooseFile
+            types={[".bib", ".bibtex", ".json", "text/plain"]}
+            onChoose={async (chosen) => setFile(await readChosenFile(chosen))}
+          />
           <p role="status">
             {file === undefined ? "or paste its text below" : `Looking through ${file.name}`}
           </p>

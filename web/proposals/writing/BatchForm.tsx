@@ -1,8 +1,8 @@
 import { useApolloClient } from "@apollo/client/react";
 import { useState } from "react";
-import { FileTrigger } from "react-aria-components/FileTrigger";
 import { useLocation } from "wouter";
 import { Button } from "#web/shared/ui/Button.tsx";
+import { ChooseFile } from "#web/shared/ui/ChooseFile.tsx";
 import { sayFailure } from "#web/shared/ui/say-failure.ts";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import { useStep } from "../../shared/apollo/use-step.ts";
@@ -63,20 +63,16 @@ export function BatchForm() {
   return (
     <div className={own["fields"]}>
       <div className={styles["acts"]}>
-        <FileTrigger
-          acceptedFileTypes={[".csv", ".tsv", "text/csv", "text/plain"]}
-          onSelect={async (files) => {
-            const [chosen] = files ?? [];
-            if (chosen === undefined) return;
+        <ChooseFile
+          types={[".csv", ".tsv", "text/csv", "text/plain"]}
+          onChoose={async (chosen) => {
             const file = await readTableFile(chosen);
             setRead(undefined);
             if ("refusal" in file) return setRefusal(file.refusal);
             setText(file.text);
             void look(file.text);
           }}
-        >
-          <Button>Choose a file</Button>
-        </FileTrigger>
+        />
         <span className={styles["beside"]}>or paste the table below</span>
       </div>
       <TextField
