@@ -85,7 +85,7 @@ describe("two people in one house", () => {
     const path = new URL(maker.url()).pathname;
     // A draft without a reason is not taken, and is nobody else's to see.
     await maker.getByRole("button", { name: "Hand it to the reviewers" }).click();
-    await maker.getByText("Say why the graph should change, so that others can decide.").waitFor();
+    await maker.getByText("Say why, so that others can decide.").waitFor();
     await (await as(rolf, path))
       .getByRole("heading", { name: /There is no such page|nothing here/i })
       .waitFor();

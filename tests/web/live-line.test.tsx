@@ -1,4 +1,4 @@
-import { act, screen } from "@testing-library/react";
+import { act, screen, waitFor } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
@@ -34,6 +34,8 @@ async function openPiece() {
     if (!found) throw new Error(`${name} is not followed`);
     return found;
   };
+  // The line is fetched after the page.
+  await waitFor(() => of("ExaminationNews"));
   const news = (sequence: number, versions: readonly number[], readAnew = false) =>
     act(async () =>
       of("ExaminationNews").take({

@@ -1,6 +1,6 @@
 import { useEffect } from "react";
+import { NewsLine } from "#web/shared/live/NewsLine.tsx";
 import { useDesk } from "./desk.ts";
-import styles from "./LiveLine.module.css";
 import { presenceInWords } from "./presence-in-words.ts";
 import { useLive } from "./use-live.ts";
 
@@ -25,18 +25,7 @@ export function LiveLine() {
   const present = presenceInWords(others, count, labelOf);
   const connection = connectionWords(state, isUnreachable);
   const changed = changedWords(theirs);
-  return (
-    <div
-      className={`screen-only ${styles["line"]}`}
-      data-empty={!connection && !changed && present.length === 0}
-    >
-      <p role="status" className={styles["lost"]}>
-        {connection}
-      </p>
-      <p role="status">{changed}</p>
-      <p role="status">{present.join(" ")}</p>
-    </div>
-  );
+  return <NewsLine connection={connection} told={[changed, present.join(" ")]} />;
 }
 
 function connectionWords(state: ReturnType<typeof useLive>["state"], isUnreachable: boolean) {

@@ -1,6 +1,7 @@
 import { useApolloClient } from "@apollo/client/react";
 import { useEffect, useRef, useState } from "react";
-import { type Live, type LiveState, useLiveSource } from "#web/shared/live/live.ts";
+import type { LiveState } from "#web/shared/live/live.ts";
+import { useLiveConnection } from "#web/shared/live/use-live-connection.ts";
 import {
   ExaminationNewsDocument,
   ExaminationPresenceDocument,
@@ -29,23 +30,14 @@ const SETTLED = 300;
 
 /** Follows what others do with an examination, and tells them what is done here. */
 export function useLive({ id, part, isEditing, heard, onBack }: Here): LiveExamination {
-  const source = useLiveSource();
+  const live = useLiveConnection();
   const client = useApolloClient();
-  const [live, setLive] = useState<Live>();
   const [state, setState] = useState<LiveExamination["state"]>();
   const [present, setPresent] = useState<Pick<LiveExamination, "others" | "count">>({ others: [], count: 0 });
   const back = useRef(onBack);
   useEffect(() => {
     back.current = onBack;
   });
-
-  useEffect(() => {
-    let isWanted = true;
-    void source?.().then((opened) => isWanted && setLive(() => opened));
-    return () => {
-      isWanted = false;
-    };
-  }, [source]);
 
   useEffect(() => {
     let since: number | undefined;

@@ -1,4 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
+import { useNews } from "../shared/live/use-news.ts";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
@@ -41,7 +43,10 @@ function waiting({ toReview, askedFor, drafts, disputes }: HousePageQuery) {
 
 /** The house: what waits, who called, and the pages that many share. */
 export function HousePage() {
-  const { data } = useSuspenseQuery(HousePageDocument, { fetchPolicy: "cache-and-network" });
+  const { data, client } = useSuspenseQuery(HousePageDocument, { fetchPolicy: "cache-and-network" });
+  const { isLost } = useNews({
+    read: () => client.query({ query: HousePageDocument, fetchPolicy: "network-only" }),
+  });
   const waits = waiting(data);
   return (
     <article className={styles["page"]}>
@@ -52,7 +57,7 @@ export function HousePage() {
           else decides; nothing is lost, and every old report keeps its answer.
         </p>
       </header>
-      <section aria-labelledby="waits">
+      <section aria-labelledby="waits" aria-live="polite">
         <h2 id="waits">What waits</h2>
         {waits.length === 0 ? (
           <p className={styles["empty"]}>Nothing waits: no open proposal, no open dispute.</p>
@@ -94,6 +99,7 @@ export function HousePage() {
           ))}
         </ul>
       </section>
+      <NewsLine connection={isLost ? LOST : undefined} told={[]} />
     </article>
   );
 }

@@ -1,4 +1,5 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
@@ -6,9 +7,10 @@ import { outcomeWords } from "../shared/words/outcome-words.ts";
 import { sayDay } from "../shared/words/say-day.ts";
 import { sayPerson } from "../shared/words/say-person.ts";
 import { Discussion } from "./Discussion.tsx";
-import { DisputePageDocument } from "./DisputePage.graphql.ts";
+import { type DisputeFieldsFragment, DisputePageDocument } from "./DisputePage.graphql.ts";
 import { EndDispute } from "./EndDispute.tsx";
 import styles from "./proposals.module.css";
+import { useDisputeNews } from "./use-dispute-news.ts";
 
 /** One dispute: the claim, what is wrong with it, the talk, and how it ended or can end. */
 export function DisputePage({ id }: { id: string }) {
@@ -17,8 +19,12 @@ export function DisputePage({ id }: { id: string }) {
     fetchPolicy: "cache-and-network",
   });
   if (!data.dispute) return <NotFoundPage what="dispute" />;
-  const { dispute } = data;
-  const { claim, claimId, says, by, isMine, at, decision } = dispute;
+  return <Dispute dispute={data.dispute} />;
+}
+
+function Dispute({ dispute }: { dispute: DisputeFieldsFragment }) {
+  const { talk, told, fresh, isLost } = useDisputeNews(dispute);
+  const { id, claim, claimId, says, by, isMine, at, decision } = dispute;
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
@@ -41,10 +47,10 @@ export function DisputePage({ id }: { id: string }) {
           </p>
           {decision.says ? <p className={styles["said"]}>{decision.says}</p> : null}
         </div>
-      ) : (
-        <EndDispute dispute={dispute} />
-      )}
-      <Discussion on={id} isSeenByAll />
+      ) : null}
+      <EndDispute dispute={dispute} onSaid={() => void talk.readAgain()} />
+      <Discussion on={id} isSeenByAll talk={talk} fresh={fresh} />
+      <NewsLine connection={isLost ? LOST : undefined} told={[told]} />
     </article>
   );
 }

@@ -1,7 +1,8 @@
 import { useSuspenseQuery } from "@apollo/client/react";
-import { Suspense } from "react";
+import { Suspense, useMemo } from "react";
 import { useSearchParams } from "wouter";
 import type { DisputeState } from "../shared/apollo/schema-types.graphql.ts";
+import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { ShowMore } from "../shared/ui/ShowMore.tsx";
@@ -12,6 +13,7 @@ import { sayDay } from "../shared/words/say-day.ts";
 import { sayPerson } from "../shared/words/say-person.ts";
 import { DisputesPageDocument } from "./DisputePage.graphql.ts";
 import styles from "./proposals.module.css";
+import { useListNews } from "./use-list-news.ts";
 
 const AT_ONCE = 20;
 const CHOICES = [
@@ -20,13 +22,27 @@ const CHOICES = [
 ] as const;
 
 function List({ state }: { state: DisputeState }) {
-  const { data, fetchMore } = useSuspenseQuery(DisputesPageDocument, {
+  const { data, fetchMore, client } = useSuspenseQuery(DisputesPageDocument, {
     variables: { state, first: AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
+  const { disputes } = data;
+  const seen = useMemo(
+    () => ({
+      count: disputes.totalCount,
+      rows: disputes.edges.map(({ node: { id, claim, claimId, isMine, decision } }) => ({
+        ...{ id, name: claim?.says ?? claimId, isMine },
+        stands: decision ? "is ended" : "is open again",
+      })),
+    }),
+    [disputes],
+  );
+  const { told, isLost } = useListNews(seen, (first) =>
+    client.query({ query: DisputesPageDocument, variables: { state, first }, fetchPolicy: "network-only" }),
+  );
   return (
     <>
-      {data.disputes.totalCount === 0 ? (
+      {disputes.totalCount === 0 ? (
         <p className={styles["empty"]}>
           {state === "OPEN"
             ? "Nobody disputes a claim. A doubt is brought up on the page of the claim."
@@ -34,7 +50,7 @@ function List({ state }: { state: DisputeState }) {
         </p>
       ) : null}
       <ul className={styles["lines"]}>
-        {data.disputes.edges.map(({ node: { id, claim, claimId, says, by, at, decision } }) => (
+        {disputes.edges.map(({ node: { id, claim, claimId, says, by, at, decision } }) => (
           <li key={id}>
             <TextLink to={`/house/disputes/${id}`} className={styles["name"] ?? ""}>
               {claim?.says ?? claimId}
@@ -48,10 +64,11 @@ function List({ state }: { state: DisputeState }) {
         ))}
       </ul>
       <ShowMore
-        list={data.disputes}
+        list={disputes}
         onMore={(after) => fetchMore({ variables: { after } })}
         label="Show more disputes"
       />
+      <NewsLine connection={isLost ? LOST : undefined} told={[told]} />
     </>
   );
 }
@@ -80,7 +97,7 @@ export function DisputesPage() {
       />
       <section aria-label="The disputes">
         <Suspense fallback={<Waiting what="the disputes" />}>
-          <List state={state} />
+          <List key={state} state={state} />
         </Suspense>
       </section>
     </article>

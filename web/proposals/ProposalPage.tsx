@@ -1,4 +1,6 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { useState } from "react";
+import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
@@ -11,6 +13,7 @@ import { type ProposalFieldsFragment, ProposalPageDocument } from "./ProposalPag
 import { kindWords, stateWords, verdictWords } from "./proposal-words.ts";
 import styles from "./proposals.module.css";
 import { SidesOfEdit } from "./SidesOfEdit.tsx";
+import { useProposalNews } from "./use-proposal-news.ts";
 import { VerdictForm } from "./VerdictForm.tsx";
 
 const UNDECIDED: readonly string[] = ["DRAFT", "OPEN", "CHANGES_ASKED_FOR"];
@@ -27,6 +30,9 @@ export function ProposalPage({ id }: { id: string }) {
 
 function Proposal({ proposal }: { proposal: ProposalFieldsFragment }) {
   const isUndecided = UNDECIDED.includes(proposal.state);
+  const { talk, told, fresh, isLost, revision } = useProposalNews(proposal);
+  const [hasBeenOpen, setHasBeenOpen] = useState(false);
+  if (isUndecided && proposal.state !== "DRAFT" && !hasBeenOpen) setHasBeenOpen(true);
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
@@ -58,11 +64,16 @@ function Proposal({ proposal }: { proposal: ProposalFieldsFragment }) {
           <p className={styles["empty"]}>And {proposal.editCount - proposal.edits.length} more edits.</p>
         ) : null}
       </section>
-      {isUndecided && !proposal.unfit ? <ImpactOfProposal key={proposal.version} id={proposal.id} /> : null}
+      {isUndecided && !proposal.unfit ? (
+        <ImpactOfProposal key={`${proposal.version} ${revision}`} id={proposal.id} />
+      ) : null}
       <Reviews proposal={proposal} />
-      {isUndecided && proposal.isMine ? <OwnSteps key={proposal.version} proposal={proposal} /> : null}
-      {isUndecided && proposal.state !== "DRAFT" ? <VerdictForm proposal={proposal} /> : null}
-      <Discussion on={proposal.id} isSeenByAll={proposal.state !== "DRAFT"} />
+      {isUndecided && proposal.isMine ? <OwnSteps proposal={proposal} /> : null}
+      {hasBeenOpen ? (
+        <VerdictForm proposal={proposal} isOver={!isUndecided} onSaid={() => void talk.readAgain()} />
+      ) : null}
+      <Discussion on={proposal.id} isSeenByAll={proposal.state !== "DRAFT"} talk={talk} fresh={fresh} />
+      <NewsLine connection={isLost ? LOST : undefined} told={[told]} />
     </article>
   );
 }

@@ -44,28 +44,44 @@ const EMPTY: Readonly<Record<ListId, string>> = {
 };
 
 function ToReview({ kind, region }: Narrowed) {
-  const { data, fetchMore } = useSuspenseQuery(ProposalsToReviewDocument, {
-    variables: { kind, region, first: AT_ONCE },
+  const variables = { kind, region };
+  const { data, fetchMore, client } = useSuspenseQuery(ProposalsToReviewDocument, {
+    variables: { ...variables, first: AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
   return (
     <ProposalList
       list={data.proposalsToReview}
       onMore={(after) => fetchMore({ variables: { after } })}
+      onRead={(first) =>
+        client.query({
+          query: ProposalsToReviewDocument,
+          variables: { ...variables, first },
+          fetchPolicy: "network-only",
+        })
+      }
       empty={EMPTY.review}
     />
   );
 }
 
 function InState({ list, kind, region }: Narrowed & { list: ListId }) {
-  const { data, fetchMore } = useSuspenseQuery(ProposalsInStateDocument, {
-    variables: { state: STATES[list] ?? null, mine: list === "mine", kind, region, first: AT_ONCE },
+  const variables = { state: STATES[list] ?? null, mine: list === "mine", kind, region };
+  const { data, fetchMore, client } = useSuspenseQuery(ProposalsInStateDocument, {
+    variables: { ...variables, first: AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
   return (
     <ProposalList
       list={data.proposals}
       onMore={(after) => fetchMore({ variables: { after } })}
+      onRead={(first) =>
+        client.query({
+          query: ProposalsInStateDocument,
+          variables: { ...variables, first },
+          fetchPolicy: "network-only",
+        })
+      }
       empty={EMPTY[list]}
     />
   );
@@ -118,9 +134,9 @@ export function ProposalsPage() {
       <section aria-label="The proposals">
         <Suspense fallback={<Waiting what="the proposals" />}>
           {list === "review" ? (
-            <ToReview kind={kind} region={region} />
+            <ToReview key={`${kind} ${region}`} kind={kind} region={region} />
           ) : (
-            <InState list={list} kind={kind} region={region} />
+            <InState key={`${list} ${kind} ${region}`} list={list} kind={kind} region={region} />
           )}
         </Suspense>
       </section>

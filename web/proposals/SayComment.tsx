@@ -14,14 +14,16 @@ interface Props {
   isSeenByAll: boolean;
   /** The comment that is answered. */
   answers?: string;
+  /** What stands in the field at first. */
+  begun?: string;
   onSaid: () => void;
 }
 
 const NOBODY = "";
 
 /** Says something, and calls whoever should see it. */
-export function SayComment({ on, isSeenByAll, answers, onSaid }: Props) {
-  const [text, setText] = useState("");
+export function SayComment({ on, isSeenByAll, answers, begun = "", onSaid }: Props) {
+  const [text, setText] = useState(begun);
   const [called, setCalled] = useState<readonly string[]>([]);
   const { data } = useQuery(PeopleToCallDocument, { skip: !isSeenByAll });
   const step = useStep(SayCommentDocument);

@@ -4,6 +4,8 @@ import { useStep } from "../shared/apollo/use-step.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { TextField } from "../shared/ui/TextField.tsx";
+import { Told } from "../shared/ui/Told.tsx";
+import { LeftUnsaid } from "./LeftUnsaid.tsx";
 import { DecideOnProposalDocument, type ProposalFieldsFragment } from "./ProposalPage.graphql.ts";
 import styles from "./proposals.module.css";
 import { Refusals } from "./Refusals.tsx";
@@ -25,8 +27,15 @@ const DONE: Readonly<Record<Verdict, string>> = {
   SUPERSEDE: "Superseded.",
 };
 
+interface Props {
+  proposal: ProposalFieldsFragment;
+  /** It was decided, by whomever: what one was writing stays. */
+  isOver: boolean;
+  onSaid: () => void;
+}
+
 /** What a reviewer decides, on the version that is on the screen; where one may not, why not. */
-export function VerdictForm({ proposal }: { proposal: ProposalFieldsFragment }) {
+export function VerdictForm({ proposal, isOver, onSaid }: Props) {
   const refusedOf = new Map(proposal.may.map(({ step, refused }) => [step, refused]));
   const open = CHOICES.filter(({ id }) => refusedOf.get(id) === null);
   const [verdict, setVerdict] = useState<Verdict>();
@@ -48,11 +57,18 @@ export function VerdictForm({ proposal }: { proposal: ProposalFieldsFragment }) 
         ? `You agreed. It moves so many conclusions that ${stillNeeded === 1 ? "one more reviewer" : `${stillNeeded} more reviewers`} must agree.`
         : DONE[chosen],
     );
+    setReason("");
+    setVerdict(undefined);
   };
+  if (isOver && reason.trim() === "" && told === "") return null;
   return (
     <section className={styles["form"]} aria-labelledby="decide">
-      <h2 id="decide">Decide</h2>
-      {open.length === 0 ? (
+      <h2 id="decide">{isOver ? "Decided" : "Decide"}</h2>
+      {told === "" ? null : <Told>{told}</Told>}
+      {isOver ? (
+        <LeftUnsaid on={proposal.id} text={reason} onSaid={onSaid} onGone={() => setReason("")} />
+      ) : null}
+      {isOver ? null : open.length === 0 ? (
         reasons.map((why) => <p key={why}>{why}</p>)
       ) : (
         <>
@@ -71,13 +87,15 @@ export function VerdictForm({ proposal }: { proposal: ProposalFieldsFragment }) 
               hint="Its address, or the last part of it: proposal.2026-…"
             />
           ) : null}
-          <TextField
-            label={verdict === "ACCEPT" ? "A word to it, if you like" : "Why"}
-            value={reason}
-            onChange={setReason}
-            lines={3}
-            maxLength={5000}
-          />
+          {verdict === undefined ? null : (
+            <TextField
+              label={verdict === "ACCEPT" ? "A word to it, if you like" : "Why"}
+              value={reason}
+              onChange={setReason}
+              lines={3}
+              maxLength={5000}
+            />
+          )}
           <Refusals of={[step]} />
           <div className={styles["acts"]}>
             <Button
@@ -90,7 +108,6 @@ export function VerdictForm({ proposal }: { proposal: ProposalFieldsFragment }) 
           </div>
         </>
       )}
-      <p role="status">{told}</p>
     </section>
   );
 }

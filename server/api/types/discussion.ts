@@ -16,6 +16,7 @@ export function addDiscussion(b: Builder, person: PersonRef) {
       on: t.exposeID("on", { description: "Id of what it is about." }),
       text: t.exposeString("text"),
       by: t.field({ type: person, resolve: ({ by }) => ({ id: by }) }),
+      isMine: t.boolean({ resolve: ({ by }, _, { caller }) => by === caller?.id }),
       at: t.exposeString("at"),
       answers: t.id({
         description: "Id of the comment that it answers.",
@@ -30,6 +31,7 @@ export function addDiscussion(b: Builder, person: PersonRef) {
       outcome: t.expose("outcome", { type: b.enums.disputeOutcome }),
       says: t.exposeString("says"),
       by: t.field({ type: person, resolve: ({ by }) => ({ id: by }) }),
+      isMine: t.boolean({ resolve: ({ by }, _, { caller }) => by === caller?.id }),
       at: t.exposeString("at"),
     }),
   });

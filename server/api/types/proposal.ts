@@ -60,6 +60,7 @@ export function addProposal(b: Builder, person: PersonRef) {
     fields: (t) => ({
       version: t.exposeInt("version"),
       by: t.field({ type: person, resolve: ({ by }) => ({ id: by }) }),
+      isMine: t.boolean({ resolve: ({ by }, _, { caller }) => by === caller?.id }),
       at: t.exposeString("at"),
       verdict: t.expose("verdict", { type: b.enums.verdict }),
       reason: t.exposeString("reason"),

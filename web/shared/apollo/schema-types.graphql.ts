@@ -306,6 +306,7 @@ export type Comment = {
   readonly at: Scalars['String']['output'];
   readonly by: Person;
   readonly id: Scalars['ID']['output'];
+  readonly isMine: Scalars['Boolean']['output'];
   readonly mentions: ReadonlyArray<Person>;
   /** Id of what it is about. */
   readonly on: Scalars['ID']['output'];
@@ -492,6 +493,7 @@ export type DisputeDecision = {
   readonly __typename?: 'DisputeDecision';
   readonly at: Scalars['String']['output'];
   readonly by: Person;
+  readonly isMine: Scalars['Boolean']['output'];
   readonly outcome: DisputeOutcome;
   readonly says: Scalars['String']['output'];
 };
@@ -1804,6 +1806,7 @@ export type Review = {
   readonly __typename?: 'Review';
   readonly at: Scalars['String']['output'];
   readonly by: Person;
+  readonly isMine: Scalars['Boolean']['output'];
   readonly reason: Scalars['String']['output'];
   readonly verdict: Verdict;
   readonly version: Scalars['Int']['output'];
