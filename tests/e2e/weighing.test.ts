@@ -37,6 +37,22 @@ describe("the weighing on the page", () => {
     },
   );
 
+  it("[Y14] puts what to look at next beside the conclusions, or after them where there is one column", async () => {
+    const boxesOf = async (page: Page) => {
+      await weighed(page);
+      const [looks, conclusions] = await Promise.all(
+        ["What to look at next", "Conclusions"].map((name) => region(page, name).boundingBox()),
+      );
+      if (!looks || !conclusions) throw new Error("The two do not stand on the page");
+      return { looks, conclusions, end: conclusions.y + conclusions.height };
+    };
+    const wide = await boxesOf(await open(CHEST, DESKTOP));
+    expect(wide.looks.x + wide.looks.width).toBeLessThanOrEqual(wide.conclusions.x);
+    expect(wide.looks.y).toBeLessThan(wide.end);
+    const narrow = await boxesOf(await open(CHEST, PHONE));
+    expect(narrow.looks.y).toBeGreaterThanOrEqual(narrow.end);
+  });
+
   it("[Y4] [Y5] draws the story that is chosen", async () => {
     const page = await open(CHEST);
     await weighed(page);

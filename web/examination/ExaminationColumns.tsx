@@ -2,6 +2,7 @@ import { memo, useMemo } from "react";
 import type { PartId } from "#server/domain/ids.ts";
 import { useStages } from "#web/shared/navigation/use-stages.ts";
 import type { StripRow } from "#web/strips/strip-row.ts";
+import { WeighedBeyond } from "#web/weighing/WeighedBeyond.tsx";
 import { WeighedWhole } from "#web/weighing/WeighedWhole.tsx";
 import { ConclusionsColumn } from "./ConclusionsColumn.tsx";
 import styles from "./ExaminationView.module.css";
@@ -40,10 +41,18 @@ export const ExaminationColumns = memo(function ExaminationColumns(props: Props)
   );
   const inOrder = width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions];
   const stage = useStages(inOrder.length);
+  const isWeighed = answer.kind === "examined" && stage === inOrder.length;
   return (
     <>
-      <div className={styles["columns"]}>{inOrder.slice(0, stage)}</div>
-      {answer.kind === "examined" && stage === inOrder.length ? <WeighedWhole /> : null}
+      <div className={styles["columns"]}>
+        {inOrder.slice(0, stage)}
+        {isWeighed ? (
+          <div className={styles["beyond"]}>
+            <WeighedBeyond />
+          </div>
+        ) : null}
+      </div>
+      {isWeighed ? <WeighedWhole /> : null}
       <MeanwhileDialog />
     </>
   );
