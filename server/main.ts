@@ -197,6 +197,7 @@ export async function startServer({
     ahead?.stop();
     await follower.stop();
     await standings.stop();
+    await accounts.stop();
     await apollo.stop();
     await weigher.close();
     metrics.stop();

@@ -2,12 +2,14 @@ import { answerAccount } from "./api/account/answer-account.ts";
 import { type Caller, LOCAL_CALLER } from "./domain/people/caller.ts";
 import type { Shown } from "./http/credentials.ts";
 import { openPasskeys } from "./passkeys/open-passkeys.ts";
+import { everySo } from "./ports/every-so.ts";
 import type { Log } from "./ports/log.ts";
 import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
 import { type Found, findCaller } from "./use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "./use-cases/people/invite.ts";
 import { type NoteRefused, openNoteRefused } from "./use-cases/people/note-refused.ts";
+import { openSweep } from "./use-cases/people/open-sweep.ts";
 import type { PeoplePorts } from "./use-cases/people/people-ports.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
 
@@ -26,9 +28,13 @@ export interface Accounts {
   ) => Answer;
   /** Notes in the ledger that something was refused. */
   readonly noteRefused: NoteRefused;
-  /** Tells in the log, where there is no owner yet, the secret that the first comes in by. */
+  /** Tells in the log, where there is no owner yet, the secret that the first comes in by; sweeps from now on what has ended. */
   readonly begin: (log: Log) => Promise<void>;
+  readonly stop: () => Promise<void>;
 }
+
+/** Milliseconds between two turns of sweeping. */
+const SWEEP_EVERY = 60_000;
 
 /** On a machine of one's own: whoever reaches it is its owner. */
 const NO_ACCOUNTS: Accounts = {
@@ -39,6 +45,7 @@ const NO_ACCOUNTS: Accounts = {
     action === "who" ? { status: 200, body: { accounts: false, caller: LOCAL_CALLER } } : undefined,
   noteRefused: async () => {},
   begin: async () => {},
+  stop: async () => {},
 };
 
 /** Accounts kept in a store, if they are on. */
@@ -49,6 +56,7 @@ export function openAccounts(
   if (!isOn) return NO_ACCOUNTS;
   const ports = { ...plain, secrets: openSecrets(), tries: countTries(), passkeys: openPasskeys() };
   const noteRefused = openNoteRefused(ports);
+  let sweeping: ReturnType<typeof everySo> | undefined;
   const find = async (shown: Shown) => {
     const found = await findCaller(ports, shown);
     if (found === undefined && shown.token !== undefined) await noteRefused("refuse token");
@@ -63,11 +71,19 @@ export function openAccounts(
     answer: async (action, value, { shown, address }) => {
       const found = await find(shown);
       const asking = { found, ...(address === undefined ? {} : { address }) };
-      const answered = await answerAccount({ ...ports, caller: found?.caller }, action, value, asking);
+      const whose = {
+        caller: found?.caller,
+        ...(found?.session === undefined ? {} : { here: found.session }),
+      };
+      const answered = await answerAccount({ ...ports, ...whose }, action, value, asking);
       if (answered?.isRefusedByPolicy) await noteRefused(`refuse to ${action}`, found?.caller.id);
       return answered;
     },
+    stop: () => sweeping?.stop() ?? Promise.resolve(),
     begin: async (log) => {
+      sweeping = everySo(SWEEP_EVERY, openSweep(ports), (failure) =>
+        log({ level: "error", event: "could not sweep", error: String(failure) }),
+      );
       const invited = await inviteFirstOwner(ports);
       if (invited === undefined) return;
       if (isRefusal(invited))

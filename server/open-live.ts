@@ -1,4 +1,5 @@
 import type { Server as HttpServer } from "node:http";
+import { ENTRY_CARD } from "./domain/people/entry.ts";
 import { PERSON_CARD } from "./domain/people/person.ts";
 import { SESSION_CARD } from "./domain/people/session.ts";
 import { TOKEN_CARD } from "./domain/people/token.ts";
@@ -60,7 +61,7 @@ const isConcernedBy =
     restored === true ||
     cards.some(
       ({ kind, id }) =>
-        (kind === PERSON_CARD && id === caller.id) ||
+        ((kind === PERSON_CARD || kind === ENTRY_CARD) && id === caller.id) ||
         (kind === SESSION_CARD && id === session) ||
         (kind === TOKEN_CARD && caller.via === "token"),
     );

@@ -16,6 +16,7 @@ import type { Found } from "../../use-cases/people/find-caller.ts";
 import { invite } from "../../use-cases/people/invite.ts";
 import { listPeople, lookAtOwnAccount } from "../../use-cases/people/look-at-people.ts";
 import { makeToken } from "../../use-cases/people/make-token.ts";
+import type { SignedIn } from "../../use-cases/people/open-session.ts";
 import { changePassword, endOwn } from "../../use-cases/people/own-account.ts";
 import {
   beginPasskey,
@@ -26,7 +27,7 @@ import {
 } from "../../use-cases/people/passkeys.ts";
 import type { PeoplePorts } from "../../use-cases/people/people-ports.ts";
 import { readAudit } from "../../use-cases/people/read-audit.ts";
-import { type SignedIn, signIn } from "../../use-cases/people/sign-in.ts";
+import { signIn } from "../../use-cases/people/sign-in.ts";
 import { isRefusal, type Refusal } from "../../use-cases/refusal.ts";
 import type { Input } from "./read-input.ts";
 
@@ -107,7 +108,7 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
     return sound(input, () => answer(endOwn(ports, "identity", id)));
   },
   "sign-out": (ports, _, { found }) => ended(endOwn(ports, "session", found?.session ?? "")),
-  mine: (ports, _, { found }) => answer(lookAtOwnAccount(ports, found?.session)),
+  mine: (ports) => answer(lookAtOwnAccount(ports)),
   "change-password": (ports, input) => {
     const typed = { ...confirmingOf(input), password: input.text("password") };
     return sound(input, () => ended(changePassword(ports, typed)));
@@ -116,13 +117,13 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
     const confirming = confirmingOf(input);
     return sound(input, () => answer(beginFactor(ports, confirming)));
   },
-  "finish-device": (ports, input, { found }) => {
+  "finish-device": (ports, input) => {
     const code = input.text("code");
-    return sound(input, () => answer(finishFactor(ports, code, found?.session)));
+    return sound(input, () => answer(finishFactor(ports, code)));
   },
-  "remove-device": (ports, input, { found }) => {
+  "remove-device": (ports, input) => {
     const confirming = confirmingOf(input);
-    return sound(input, () => answer(removeFactor(ports, confirming, found?.session)));
+    return sound(input, () => answer(removeFactor(ports, confirming)));
   },
   "renew-recovery-codes": (ports, input) => {
     const confirming = confirmingOf(input);
@@ -162,9 +163,9 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, Act>> = {
     const [origin, confirming] = [input.text("origin"), confirmingOf(input)];
     return sound(input, () => answer(beginPasskey(ports, origin, confirming)));
   },
-  "finish-passkey": (ports, input, { found }) => {
+  "finish-passkey": (ports, input) => {
     const came = { way: input.text("way"), response: input.text("response"), label: input.text("label") };
-    return sound(input, () => answer(finishPasskey(ports, came, found?.session)));
+    return sound(input, () => answer(finishPasskey(ports, came)));
   },
   "begin-passkey-sign-in": (ports, input) => {
     const origin = input.text("origin");

@@ -19,11 +19,12 @@ export function secondsToWait(trouble: Trouble | undefined, now: string): number
   return Math.max(0, Math.ceil(Math.min(LONGEST_WAIT, 2 ** (trouble.failures - FREE)) - passed));
 }
 
+/** Whether so long ago that nothing follows from it any more. */
+export const isForgotten = (trouble: Trouble, now: string): boolean =>
+  Date.parse(now) - Date.parse(trouble.at) >= FORGOTTEN * 1000;
+
 /** After one more failure. */
 export const afterFailure = (before: Trouble | undefined, at: string): Trouble => ({
-  failures:
-    before !== undefined && Date.parse(at) - Date.parse(before.at) < FORGOTTEN * 1000
-      ? before.failures + 1
-      : 1,
+  failures: before !== undefined && !isForgotten(before, at) ? before.failures + 1 : 1,
   at,
 });

@@ -8,8 +8,8 @@ import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
 import { isGivenByOwner } from "./is-given-by-owner.ts";
 import { tryLater } from "./note-failure.ts";
+import type { SignedIn } from "./open-session.ts";
 import type { PeoplePorts } from "./people-ports.ts";
-import type { SignedIn } from "./sign-in.ts";
 import { findByName, nameWrite, passwordWrite } from "./sign-in-card.ts";
 
 export interface Accepted {
@@ -61,7 +61,7 @@ export async function acceptInvitation(ports: PeoplePorts, accepted: Accepted): 
     personWrite(person, 0, { name, role: invitation.role, state: "active" }),
     await nameWrite(ports, signInName, person),
     passwordWrite(person, 0, phc),
-    sessionWrite(secrets.hash(secret), 0, { person, madeAt: at, seenAt: at, steps: 1 }),
+    sessionWrite(secrets.hash(secret), 0, { person, madeAt: at, seenAt: at, steps: 1, ended: 0 }),
   ];
   if (invitation.role === "owner")
     cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });

@@ -1,4 +1,5 @@
 import type { CardWrite } from "../../domain/card.ts";
+import { ENTRY_CARD, endingEntry, entryOf } from "../../domain/people/entry.ts";
 import { factorPlace } from "../../domain/people/factor.ts";
 import { IDENTITY_CARD } from "../../domain/people/identity.ts";
 import { INVITATION_CARD } from "../../domain/people/invitation.ts";
@@ -11,12 +12,14 @@ import { readAll } from "../../ports/read-all.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { NAME_CARD, PASSWORD_CARD } from "./sign-in-card.ts";
 
-/** What takes away all that lets a person in; with `name` also the name to sign in with. */
+/** What takes away all that lets a person in, and what is on its way in; with `name` also the name to sign in with. */
 export async function allOfAccount(
-  { store }: Pick<PeoplePorts, "store">,
+  { store, now }: Pick<PeoplePorts, "store" | "now">,
   person: string,
   { name }: { readonly name: boolean },
 ): Promise<readonly CardWrite[]> {
+  // First: what is made after this is read is not kept, or this is made anew.
+  const entry = entryOf(await store.card(ENTRY_CARD, person));
   const listed = [
     SESSION_CARD,
     TOKEN_CARD,
@@ -34,7 +37,15 @@ export async function allOfAccount(
     ),
     Promise.all(places.map((kind) => store.card(kind, person))),
   ]);
-  return [...lists.flat(), ...ones.filter((card) => card !== undefined)].map(({ kind, id, version }) => ({
-    ...{ kind, id, expectedVersion: version },
-  }));
+  const gone = [...lists.flat(), ...ones.filter((card) => card !== undefined)];
+  return [
+    endingEntry(person, entry, now()),
+    ...gone.map(({ kind, id, version }) => ({ kind, id, expectedVersion: version })),
+  ];
 }
+
+/** The kinds of these cards: what is made or used up meanwhile is taken away with the rest. */
+export const KINDS_OF_ACCOUNT: readonly string[] = [
+  ...[ENTRY_CARD, SESSION_CARD, TOKEN_CARD, IDENTITY_CARD, PASSKEY_CARD, INVITATION_CARD, NAME_CARD],
+  ...[factorPlace("").kind, recoveryCodesPlace("").kind, PASSWORD_CARD, TROUBLE_CARD],
+];

@@ -1,4 +1,5 @@
 import type { CardWrite } from "../../domain/card.ts";
+import { ENTRY_CARD, entryOf } from "../../domain/people/entry.ts";
 import {
   INVITATION_CARD,
   invitationOf,
@@ -7,18 +8,18 @@ import {
 } from "../../domain/people/invitation.ts";
 import { judgePassword } from "../../domain/people/judge-password.ts";
 import { PERSON_CARD, type Person, personOf } from "../../domain/people/person.ts";
-import { sessionWrite } from "../../domain/people/session.ts";
-import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { type Problem, problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
-import type { Refusal } from "../refusal.ts";
-import { allOfAccount } from "./all-of-account.ts";
+import { isRefusal, type Refusal } from "../refusal.ts";
+import { allOfAccount, KINDS_OF_ACCOUNT } from "./all-of-account.ts";
 import { isLastOwner } from "./change-person.ts";
 import type { Invited } from "./invite.ts";
 import { isGivenByOwner } from "./is-given-by-owner.ts";
 import { tryLater } from "./note-failure.ts";
+import { openSession, type SignedIn } from "./open-session.ts";
 import { later, type PeoplePorts } from "./people-ports.ts";
-import type { SignedIn } from "./sign-in.ts";
 import { nameOf, passwordWrite } from "./sign-in-card.ts";
+import { writeAnew } from "./write-anew.ts";
 
 const HOLDS = 24 * 3_600_000;
 
@@ -29,17 +30,16 @@ const HOLDS = 24 * 3_600_000;
 export async function beginAnew(ports: PeoplePorts, id: string): Promise<Invited | Refusal> {
   const found = await findPerson(ports, id);
   if ("refused" in found) return found;
-  const along = signed(ports, "begin account anew", id);
-  const { by, at } = along.deed;
+  const { deed } = signed(ports, "begin account anew", id);
+  const { by, at } = deed;
   const secret = ports.secrets.newSecret();
   const until = later(at, HOLDS);
   const invitation = { role: found.person.role, by, madeAt: at, until, person: id };
-  const cards = [
+  const written = await writeAnew(ports.store, deed, KINDS_OF_ACCOUNT, async () => [
     ...(await allOfAccount(ports, id, { name: false })),
     invitationWrite(ports.secrets.hash(secret), invitation),
-  ];
-  const written = await ports.store.writeCards({ ...along, cards });
-  return isProblem(written) ? { refused: [written] } : { secret, until };
+  ]);
+  return isRefusal(written) ? written : { secret, until };
 }
 
 /** Takes such a link: the person's new password, and signs in with it. */
@@ -54,21 +54,22 @@ export async function takeNewPassword(
   const id = card && holds ? invitationOf(card).person : undefined;
   const kept = id === undefined ? undefined : await store.card(PERSON_CARD, id);
   const person = kept && personOf(kept);
+  const { ended } = entryOf(id === undefined ? undefined : await store.card(ENTRY_CARD, id));
   if (card === undefined || id === undefined || person?.state !== "active" || invitationOf(card).until <= at)
     return { refused: [usedUp] };
   const weak = judgePassword(password, [await nameOf(ports, id), person.name], secrets.isCommonPassword);
   if (weak) return { refused: [weak] };
   const phc = await secrets.hashPassword(password);
   if (phc === "busy") return { refused: [tryLater(5)] };
-  const secret = secrets.newSecret();
   const before = await store.card("password", id);
   const cards = [
     { kind: INVITATION_CARD, id: card.id, expectedVersion: card.version },
     passwordWrite(id, before?.version ?? 0, phc),
-    sessionWrite(secrets.hash(secret), 0, { person: id, madeAt: at, seenAt: at, steps: 1 }),
   ];
-  const written = await store.writeCards({ cards, deed: { by: id, at, did: "choose new password" } });
-  return isProblem(written) ? { refused: [orUsedUp(written)] } : { person: id, secret };
+  const signedIn = await openSession(
+    ...([ports, { person: id, ended, steps: 1 }, { cards, did: "choose new password" }] as const),
+  );
+  return isRefusal(signedIn) ? { refused: [orUsedUp(signedIn.refused[0])] } : signedIn;
 }
 
 /**
@@ -82,20 +83,23 @@ export async function erasePerson(
 ): Promise<{ readonly erased: true } | Refusal> {
   const found = await findPerson(ports, id);
   if ("refused" in found) return found;
-  const cards: CardWrite[] = [
-    { kind: PERSON_CARD, id, expectedVersion },
-    ...(await allOfAccount(ports, id, { name: true })),
-  ];
-  if (found.person.role === "owner") {
-    const owners = await ports.store.card(OWNERS_CARD.kind, OWNERS_CARD.id);
-    if (await isLastOwner(ports, id, found.person))
-      return {
-        refused: [problem("LAST_OWNER", "This is the only owner. Make somebody else an owner first.")],
-      };
-    cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });
-  }
-  const written = await ports.store.writeCards({ ...signed(ports, "erase person", id), cards });
-  return isProblem(written) ? { refused: [written] } : { erased: true };
+  const { deed } = signed(ports, "erase person", id);
+  const written = await writeAnew(ports.store, deed, KINDS_OF_ACCOUNT, async () => {
+    const cards: CardWrite[] = [
+      { kind: PERSON_CARD, id, expectedVersion },
+      ...(await allOfAccount(ports, id, { name: true })),
+    ];
+    if (found.person.role === "owner") {
+      const owners = await ports.store.card(OWNERS_CARD.kind, OWNERS_CARD.id);
+      if (await isLastOwner(ports, id, found.person))
+        return {
+          refused: [problem("LAST_OWNER", "This is the only owner. Make somebody else an owner first.")],
+        };
+      cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });
+    }
+    return cards;
+  });
+  return isRefusal(written) ? written : { erased: true };
 }
 
 async function findPerson(ports: PeoplePorts, id: string): Promise<{ readonly person: Person } | Refusal> {

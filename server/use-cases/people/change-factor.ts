@@ -1,3 +1,4 @@
+import { holdingEntry } from "../../domain/people/entry.ts";
 import {
   factorAddress,
   factorOf,
@@ -11,14 +12,15 @@ import {
   recoveryCodesPlace,
   recoveryCodesWrite,
 } from "../../domain/people/recovery-codes.ts";
-import { SESSION_CARD, sessionOf, sessionWrite } from "../../domain/people/session.ts";
-import { isProblem, problem } from "../../domain/problem.ts";
+import { problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { type Confirming, confirmSelf } from "./confirm-self.ts";
-import { endAllOf, type PeoplePorts } from "./people-ports.ts";
+import { noteFailure, troubleOf, tryLater } from "./note-failure.ts";
+import type { PeoplePorts } from "./people-ports.ts";
 import { codeRefused } from "./second-step.ts";
 import { nameOf } from "./sign-in-card.ts";
+import { endOthers, writeAsSelf } from "./write-as-self.ts";
 
 /** Shown once; only their hashes are kept. */
 export interface NewCodes {
@@ -38,44 +40,46 @@ export async function beginFactor(
     return { refused: [problem("WRONG_STATE", "There is a device already. Take it away first.")] };
   const secret = secrets.newFactorSecret();
   const begun = factorWrite(self.person, card?.version ?? 0, { secret, state: "begun", lastStep: 0 });
-  const written = await store.writeCards({ ...signed(ports, "begin second step"), cards: [begun] });
-  if (isProblem(written)) return { refused: [written] };
+  const { deed } = signed(ports, "begin second step");
+  const written = await writeAsSelf(ports, deed, ({ entry }) => [begun, holdingEntry(self.person, entry)]);
+  if (isRefusal(written)) return written;
   return { secret, address: factorAddress(secret, await nameOf(ports, self.person), "Scribeline") };
 }
 
-/** Takes a device's first code: from now on it is asked for. All other sessions end; the one that asks, `here`, counts as two steps. */
-export async function finishFactor(
-  ports: PeoplePorts,
-  code: string,
-  here: string | undefined,
-): Promise<NewCodes | Refusal> {
+/**
+ * Takes a device's first code: from now on it is asked for. All other sessions end; the one that asks counts as two steps. Wrong codes
+ * count like those of signing in.
+ */
+export async function finishFactor(ports: PeoplePorts, code: string): Promise<NewCodes | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
   const { store, secrets } = ports;
   const person = ports.caller?.id ?? "";
+  const { wait } = await troubleOf(ports, person);
+  if (wait > 0) return { refused: [tryLater(wait)] };
   const card = await store.card(factorPlace(person).kind, person);
   const factor = card && factorOf(card);
   if (card === undefined || factor?.state !== "begun")
     return { refused: [problem("WRONG_STATE", "No device is being set up. Begin anew.")] };
   const lastStep = secrets.findStep(factor.secret, code.replaceAll(/\s/g, ""), stepsAround(ports.now()));
-  if (lastStep === undefined) return { refused: [codeRefused] };
+  if (lastStep === undefined) {
+    await noteFailure(ports, person, "refuse first code of a device");
+    return { refused: [codeRefused] };
+  }
   const fresh = await freshCodes(ports, person);
-  const session = here === undefined ? undefined : await store.card(SESSION_CARD, here);
-  const cards = [
+  const { deed } = signed(ports, "add second step");
+  const written = await writeAsSelf(ports, deed, (self) => [
     factorWrite(person, card.version, { ...factor, state: "on", lastStep }),
     fresh.card,
-    ...(await endAllOf(ports, person, { tokens: false, ...(here === undefined ? {} : { but: here }) })),
-    ...(session ? [sessionWrite(session.id, session.version, { ...sessionOf(session), steps: 2 })] : []),
-  ];
-  const written = await store.writeCards({ ...signed(ports, "add second step"), cards });
-  return isProblem(written) ? { refused: [written] } : { codes: fresh.codes };
+    ...endOthers(self, ports.now(), 2),
+  ]);
+  return isRefusal(written) ? written : { codes: fresh.codes };
 }
 
 /** Takes the device and its recovery codes away. All other sessions end. */
 export async function removeFactor(
   ports: PeoplePorts,
   confirming: Confirming,
-  here: string | undefined,
 ): Promise<{ readonly removed: true } | Refusal> {
   const self = await confirmSelf(ports, confirming);
   if (isRefusal(self)) return self;
@@ -86,13 +90,9 @@ export async function removeFactor(
     card ? [{ kind: card.kind, id: card.id, expectedVersion: card.version }] : [],
   );
   if (gone.length === 0) return { refused: [problem("WRONG_STATE", "There is no device to take away.")] };
-  const others = await endAllOf(ports, self.person, {
-    ...{ tokens: false, ...(here === undefined ? {} : { but: here }) },
-  });
-  const written = await store.writeCards({
-    ...{ ...signed(ports, "remove second step"), cards: [...gone, ...others] },
-  });
-  return isProblem(written) ? { refused: [written] } : { removed: true };
+  const { deed } = signed(ports, "remove second step");
+  const written = await writeAsSelf(ports, deed, (asking) => [...gone, ...endOthers(asking, ports.now())]);
+  return isRefusal(written) ? written : { removed: true };
 }
 
 /** Makes new recovery codes; those before hold no more. */
@@ -106,10 +106,11 @@ export async function renewRecoveryCodes(
     return { refused: [problem("WRONG_STATE", "Recovery codes stand in for a device. Add one first.")] };
   const { codes, card } = await freshCodes(ports, self.person);
   const used = self.cards.filter(({ kind }) => kind !== card.kind);
-  const written = await ports.store.writeCards({
-    ...{ ...signed(ports, "renew recovery codes"), cards: [...used, card] },
-  });
-  return isProblem(written) ? { refused: [written] } : { codes };
+  const { deed } = signed(ports, "renew recovery codes");
+  const written = await writeAsSelf(ports, deed, ({ person, entry }) => [
+    ...[...used, card, holdingEntry(person, entry)],
+  ]);
+  return isRefusal(written) ? written : { codes };
 }
 
 async function freshCodes({ store, secrets }: PeoplePorts, person: string) {

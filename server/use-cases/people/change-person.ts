@@ -1,10 +1,14 @@
 import type { CardWrite } from "../../domain/card.ts";
+import { ENTRY_CARD, endingEntry, entryOf } from "../../domain/people/entry.ts";
 import { OWNERS_CARD } from "../../domain/people/invitation.ts";
 import { PERSON_CARD, type Person, personOf, personWrite } from "../../domain/people/person.ts";
-import { isProblem, problem } from "../../domain/problem.ts";
+import { TOKEN_CARD } from "../../domain/people/token.ts";
+import { problem } from "../../domain/problem.ts";
+import { readAll } from "../../ports/read-all.ts";
 import { refuseCaller, signed } from "../acting.ts";
-import type { Refusal } from "../refusal.ts";
-import { endAllOf, type PeoplePorts } from "./people-ports.ts";
+import { isRefusal, type Refusal } from "../refusal.ts";
+import type { PeoplePorts } from "./people-ports.ts";
+import { writeAnew } from "./write-anew.ts";
 
 /** Gives somebody another role, shuts out or lets in again. One who is shut out loses all sessions and tokens. */
 export async function changePerson(
@@ -22,18 +26,32 @@ export async function changePerson(
     return { refused: [problem("UNKNOWN_PERSON", `There is no person ${id} here; look in the list.`)] };
   const { id: _, version: __, ...person } = before;
   const next: Person = { ...person, ...change };
-  const cards: CardWrite[] = [personWrite(id, expectedVersion, next)];
-  if (isActiveOwner(person) || next.role === "owner") {
-    const owners = await store.card(OWNERS_CARD.kind, OWNERS_CARD.id);
-    if (!isActiveOwner(next) && (await isLastOwner(ports, id, person)))
-      return {
-        refused: [problem("LAST_OWNER", "This is the only owner. Make somebody else an owner first.")],
-      };
-    cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });
-  }
-  if (next.state === "shut out") cards.push(...(await endAllOf(ports, id, { tokens: true })));
-  const written = await store.writeCards({ ...signed(ports, didOf(person, next), id), cards });
-  return isProblem(written) ? { refused: [written] } : next;
+  const { deed } = signed(ports, didOf(person, next), id);
+  const written = await writeAnew(store, deed, [ENTRY_CARD, TOKEN_CARD], async () => {
+    const cards: CardWrite[] = [personWrite(id, expectedVersion, next)];
+    if (isActiveOwner(person) || next.role === "owner") {
+      const owners = await store.card(OWNERS_CARD.kind, OWNERS_CARD.id);
+      if (!isActiveOwner(next) && (await isLastOwner(ports, id, person)))
+        return {
+          refused: [problem("LAST_OWNER", "This is the only owner. Make somebody else an owner first.")],
+        };
+      cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });
+    }
+    if (next.state === "shut out") cards.push(...(await sessionsAndTokens(ports, id)));
+    return cards;
+  });
+  return isRefusal(written) ? written : next;
+}
+
+/** What ends the sessions of a person and takes back the tokens. */
+async function sessionsAndTokens({ store, now }: PeoplePorts, person: string): Promise<readonly CardWrite[]> {
+  const entry = entryOf(await store.card(ENTRY_CARD, person));
+  const key = { name: "person", value: person };
+  const tokens = await readAll((page) => store.listCards({ kind: TOKEN_CARD, key }, page));
+  return [
+    endingEntry(person, entry, now()),
+    ...tokens.map(({ kind, id, version }) => ({ kind, id, expectedVersion: version })),
+  ];
 }
 
 const isActiveOwner = ({ role, state }: Person): boolean => role === "owner" && state === "active";

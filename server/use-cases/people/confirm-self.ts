@@ -12,6 +12,9 @@ export interface Confirming {
   readonly code?: string;
 }
 
+/** What it came to, with the version of the password that was said. */
+export type Confirmed = SecondStep & { readonly person: string; readonly passwordVersion: number };
+
 /**
  * Makes sure that whoever uses a session is the one it belongs to: the password again, and the code where there is a device. Failures
  * count like those of signing in, so that nobody tries passwords through a session that was left open.
@@ -19,7 +22,7 @@ export interface Confirming {
 export async function confirmSelf(
   ports: PeoplePorts,
   { before, code }: Confirming,
-): Promise<(SecondStep & { readonly person: string }) | Refusal> {
+): Promise<Confirmed | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
   const person = ports.caller?.id ?? "";
@@ -31,7 +34,7 @@ export async function confirmSelf(
   const second = checked.isRight
     ? await checkSecondStep(ports, person, code)
     : problem("SIGN_IN_REFUSED", "That is not the password you have now.", ["before"]);
-  if (!isProblem(second)) return { ...second, person };
+  if (!isProblem(second)) return { ...second, person, passwordVersion: kept.version };
   if (second.code === "SIGN_IN_REFUSED") await noteFailure(ports, person, "refuse to confirm");
   return { refused: [second] };
 }

@@ -1,16 +1,17 @@
+import { ENTRY_CARD, entryOf, holdingEntry, isEndedSince } from "../../domain/people/entry.ts";
 import { IDENTITY_CARD, identityOf, identityWrite } from "../../domain/people/identity.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
-import { sessionWrite } from "../../domain/people/session.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import type { Identity, Way } from "../../ports/provider.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { type Confirming, confirmSelf } from "./confirm-self.ts";
+import { openSession, type SignedIn } from "./open-session.ts";
 import { isOwnAddress } from "./own-origin.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { sealBegun, unsealBegun } from "./sealed-way.ts";
-import type { SignedIn } from "./sign-in.ts";
 import { houseSecret } from "./sign-in-card.ts";
+import { writeAsSelf } from "./write-as-self.ts";
 
 /** The page that the browser comes back to. */
 const BACK = "/sign-in/elsewhere";
@@ -70,24 +71,17 @@ async function signInAs(
   identity: Identity,
   begunAt: string,
 ): Promise<SignedIn | Refusal> {
-  const { store, secrets } = ports;
-  const at = ports.now();
+  const { store } = ports;
   const card = await store.card(IDENTITY_CARD, await idOf(ports, identity));
   const linked = card && identityOf(card);
+  const entry = entryOf(linked && (await store.card(ENTRY_CARD, linked.person)));
   const kept = linked && (await store.card(PERSON_CARD, linked.person));
   const person = kept && personOf(kept);
   if (card === undefined || linked === undefined || person?.state !== "active") return { refused: [unknown] };
-  if (begunAt <= linked.lastBegun) return { refused: [tooLate] };
-  const secret = secrets.newSecret();
-  const cards = [
-    identityWrite(card.id, card.version, { ...linked, lastBegun: begunAt }),
-    sessionWrite(secrets.hash(secret), 0, {
-      ...{ person: person.id, madeAt: at, seenAt: at, steps: identity.isStrong ? 2 : 1 },
-    }),
-  ];
-  const deed = { by: person.id, at, did: "sign in elsewhere" };
-  const written = await store.writeCards({ cards, deed });
-  return isProblem(written) ? { refused: [written] } : { person: person.id, secret };
+  if (begunAt <= linked.lastBegun || isEndedSince(entry, begunAt)) return { refused: [tooLate] };
+  const cards = [identityWrite(card.id, card.version, { ...linked, lastBegun: begunAt })];
+  const session = { person: person.id, ended: entry.ended, steps: identity.isStrong ? 2 : 1 } as const;
+  return openSession(ports, session, { cards, did: "sign in elsewhere" });
 }
 
 async function link(
@@ -106,8 +100,11 @@ async function link(
     };
   const { issuer } = identity;
   const card = identityWrite(id, 0, { person, issuer, linkedAt: ports.now(), lastBegun: begunAt });
-  const written = await ports.store.writeCards({ ...signed(ports, "link account elsewhere"), cards: [card] });
-  return isProblem(written) ? { refused: [written] } : { linked: true };
+  const { deed } = signed(ports, "link account elsewhere");
+  const written = await writeAsSelf(ports, deed, ({ entry }) =>
+    isEndedSince(entry, begunAt) ? { refused: [tooLate] } : [card, holdingEntry(person, entry)],
+  );
+  return isRefusal(written) ? written : { linked: true };
 }
 
 /** Ids of cards stand in the ledger for ever, so that a subject stands in none as it is. */

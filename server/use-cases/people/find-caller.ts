@@ -1,4 +1,5 @@
 import { type Caller, ROLES } from "../../domain/people/caller.ts";
+import { ENTRY_CARD, entryOf } from "../../domain/people/entry.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { isLive, isToBeNoted, SESSION_CARD, sessionOf, sessionWrite } from "../../domain/people/session.ts";
 import { TOKEN_CARD, tokenOf } from "../../domain/people/token.ts";
@@ -53,9 +54,12 @@ async function findBySession(
   const card = await store.card(SESSION_CARD, id);
   const session = card && sessionOf(card);
   const at = now();
-  if (session === undefined || !isLive(session, at)) return undefined;
-  const person = await activePerson(store, session.person);
-  if (person === undefined) return undefined;
+  if (session === undefined) return undefined;
+  const [person, entry] = await Promise.all([
+    activePerson(store, session.person),
+    store.card(ENTRY_CARD, session.person),
+  ]);
+  if (person === undefined || !isLive(session, entryOf(entry), at)) return undefined;
   if (isUsed && isToBeNoted(session, at))
     // Where another request noted it at the same time, or it was just ended, this one need not.
     await store.writeCards({

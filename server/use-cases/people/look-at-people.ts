@@ -1,3 +1,4 @@
+import { ENTRY_CARD, entryOf } from "../../domain/people/entry.ts";
 import { factorOf, factorPlace } from "../../domain/people/factor.ts";
 import { IDENTITY_CARD, identityOf } from "../../domain/people/identity.ts";
 import { passkeyOf } from "../../domain/people/passkey.ts";
@@ -20,8 +21,8 @@ export async function listPeople(ports: PeoplePorts) {
   return { people: people.sort((a, b) => (a.name < b.name ? -1 : 1)) };
 }
 
-/** One's own account, with what gets in for it. `here` is the session that asks. */
-export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefined) {
+/** One's own account, with what gets in for it. */
+export async function lookAtOwnAccount(ports: PeoplePorts) {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
   const { store } = ports;
@@ -34,6 +35,7 @@ export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefi
     ),
   );
   const now = ports.now();
+  const entry = entryOf(await store.card(ENTRY_CARD, id));
   const [factor, codes] = await Promise.all(
     [factorPlace(id), recoveryCodesPlace(id)].map((place) => store.card(place.kind, place.id)),
   );
@@ -48,9 +50,9 @@ export async function lookAtOwnAccount(ports: PeoplePorts, here: string | undefi
     signInName: await nameOf(ports, id),
     name: (card && personOf(card))?.name ?? "",
     sessions: (sessions ?? [])
-      .map((one) => ({ id: one.id, isThis: one.id === here, ...sessionOf(one) }))
-      .filter((one) => isLive(one, now))
-      .map(({ person: _, ...session }) => session),
+      .map((one) => ({ id: one.id, isThis: one.id === ports.here, ...sessionOf(one) }))
+      .filter((one) => isLive(one, entry, now))
+      .map(({ person: _, ended: __, ...session }) => session),
     tokens: (tokens ?? [])
       .map((one) => ({ id: one.id, ...tokenOf(one) }))
       .map(({ person: _, ...token }) => token),

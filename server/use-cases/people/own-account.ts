@@ -1,15 +1,18 @@
+import { endingEntry } from "../../domain/people/entry.ts";
 import { IDENTITY_CARD } from "../../domain/people/identity.ts";
 import { judgePassword } from "../../domain/people/judge-password.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { SESSION_CARD } from "../../domain/people/session.ts";
 import { TOKEN_CARD } from "../../domain/people/token.ts";
-import { isProblem, problem } from "../../domain/problem.ts";
+import { problem } from "../../domain/problem.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { type Confirming, confirmSelf } from "./confirm-self.ts";
 import { tryLater } from "./note-failure.ts";
-import { endAllOf, type PeoplePorts } from "./people-ports.ts";
-import { nameOf, passwordOf, passwordWrite } from "./sign-in-card.ts";
+import type { PeoplePorts } from "./people-ports.ts";
+import { nameOf, passwordWrite } from "./sign-in-card.ts";
+import { writeAnew } from "./write-anew.ts";
+import { writeAsSelf } from "./write-as-self.ts";
 
 /** Takes a new password; the one before has to be said, and the code of a device. All sessions of the person end, this one too. */
 export async function changePassword(
@@ -26,11 +29,13 @@ export async function changePassword(
   if (weak) return { refused: [weak] };
   const phc = await secrets.hashPassword(password);
   if (phc === "busy") return { refused: [tryLater(5)] };
-  const { version } = await passwordOf(ports, id);
-  const ended = await endAllOf(ports, id, { tokens: false });
-  const cards = [passwordWrite(id, version, phc), ...self.cards, ...ended];
-  const written = await store.writeCards({ ...signed(ports, "change password", id), cards });
-  return isProblem(written) ? { refused: [written] } : { changed: true };
+  const { deed } = signed(ports, "change password", id);
+  const written = await writeAsSelf(ports, deed, ({ entry }) => [
+    passwordWrite(id, self.passwordVersion, phc),
+    ...self.cards,
+    endingEntry(id, entry, ports.now()),
+  ]);
+  return isRefusal(written) ? written : { changed: true };
 }
 
 /** What of one's own one ends by itself, as the ledger tells it. */
@@ -48,14 +53,16 @@ export async function endOwn(
 ): Promise<{ readonly ended: true } | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
-  const card = await ports.store.card(kind, id);
-  // Somebody else's is answered as if it were not there.
-  if (
-    (card?.body as { readonly person?: string } | undefined)?.person !== ports.caller?.id ||
-    card === undefined
-  )
-    return { refused: [problem("UNKNOWN_SESSION", `You have no such ${kind}; it may have ended already.`)] };
-  const cards = [{ kind, id, expectedVersion: card.version }];
-  const written = await ports.store.writeCards({ ...signed(ports, ENDED[kind]), cards });
-  return isProblem(written) ? { refused: [written] } : { ended: true };
+  const { deed } = signed(ports, ENDED[kind]);
+  const written = await writeAnew(ports.store, deed, [kind], async () => {
+    const card = await ports.store.card(kind, id);
+    const whose = (card?.body as { readonly person?: string } | undefined)?.person;
+    // Somebody else's is answered as if it were not there.
+    if (card === undefined || whose !== ports.caller?.id)
+      return {
+        refused: [problem("UNKNOWN_SESSION", `You have no such ${kind}; it may have ended already.`)],
+      };
+    return [{ kind, id, expectedVersion: card.version }];
+  });
+  return isRefusal(written) ? written : { ended: true };
 }

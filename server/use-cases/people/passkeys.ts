@@ -1,6 +1,6 @@
+import { ENTRY_CARD, entryOf, isEndedSince } from "../../domain/people/entry.ts";
 import { PASSKEY_CARD, passkeyOf, passkeyWrite } from "../../domain/people/passkey.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
-import { SESSION_CARD, sessionOf, sessionWrite } from "../../domain/people/session.ts";
 import { readShownName } from "../../domain/people/sign-in-name.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import type { Asked, Passkeys } from "../../ports/passkeys.ts";
@@ -8,11 +8,12 @@ import { readAll } from "../../ports/read-all.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
 import { type Confirming, confirmSelf } from "./confirm-self.ts";
+import { openSession, type SignedIn } from "./open-session.ts";
 import { isOwnAddress } from "./own-origin.ts";
-import { endAllOf, type PeoplePorts } from "./people-ports.ts";
+import type { PeoplePorts } from "./people-ports.ts";
 import { sealBegun, unsealBegun } from "./sealed-way.ts";
-import type { SignedIn } from "./sign-in.ts";
 import { nameOf } from "./sign-in-card.ts";
+import { endOthers, writeAsSelf } from "./write-as-self.ts";
 
 type Ports = PeoplePorts & { readonly passkeys: Passkeys };
 /** What the browser hands to the device, and what it keeps meanwhile. */
@@ -53,15 +54,14 @@ export async function beginPasskey(
   return { options, way: await sealBegun(ports, MAKE, { ...asked, person: self.person }) };
 }
 
-/** Keeps the key that was made. All other sessions end; the one that asks, `here`, counts as two steps. */
+/** Keeps the key that was made. All other sessions end; the one that asks counts as two steps. */
 export async function finishPasskey(
   ports: Ports,
   { way, response, label }: Came & { readonly label: string },
-  here: string | undefined,
 ): Promise<{ readonly kept: true } | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
-  const { store, secrets, passkeys } = ports;
+  const { secrets, passkeys } = ports;
   const name = readShownName(label);
   if (isProblem(name)) return { refused: [{ ...name, path: ["label"] }] };
   const begun = await unsealBegun<Asked & { readonly person: string }>(ports, MAKE, way);
@@ -69,15 +69,17 @@ export async function finishPasskey(
   if (begun === undefined || begun.what.person !== person) return { refused: [refused] };
   const made = await passkeys.checkMade(begun.what, parse(response));
   if (made === undefined) return { refused: [refused] };
-  const session = here === undefined ? undefined : await store.card(SESSION_CARD, here);
   const times = { madeAt: ports.now(), lastBegun: begun.begunAt };
-  const cards = [
-    passkeyWrite(secrets.hash(made.key), 0, { ...made, ...times, person, label: name }),
-    ...(await endAllOf(ports, person, { tokens: false, ...(here === undefined ? {} : { but: here }) })),
-    ...(session ? [sessionWrite(session.id, session.version, { ...sessionOf(session), steps: 2 })] : []),
-  ];
-  const written = await store.writeCards({ ...signed(ports, "add passkey"), cards });
-  return isProblem(written) ? { refused: [written] } : { kept: true };
+  const { deed } = signed(ports, "add passkey");
+  const written = await writeAsSelf(ports, deed, (self) =>
+    isEndedSince(self.entry, begun.begunAt)
+      ? { refused: [refused] }
+      : [
+          passkeyWrite(secrets.hash(made.key), 0, { ...made, ...times, person, label: name }),
+          ...endOthers(self, ports.now(), 2),
+        ],
+  );
+  return isRefusal(written) ? written : { kept: true };
 }
 
 /** Begins to sign in by a key, whosever it is. */
@@ -93,25 +95,20 @@ export async function finishPasskeySignIn(
   { way, response }: Came,
 ): Promise<SignedIn | Refusal> {
   const { store, secrets, passkeys } = ports;
-  const at = ports.now();
   const begun = await unsealBegun<Asked>(ports, SIGN, way);
   const answered = parse(response);
   const key = passkeys.keyOf(answered);
   const card = key === undefined ? undefined : await store.card(PASSKEY_CARD, secrets.hash(key));
   const passkey = card && passkeyOf(card);
   if (begun === undefined || card === undefined || passkey === undefined) return { refused: [refused] };
+  const entry = entryOf(await store.card(ENTRY_CARD, passkey.person));
   const counter = await passkeys.checkSigned(begun.what, answered, passkey);
   const kept = await store.card(PERSON_CARD, passkey.person);
   const person = kept && personOf(kept);
-  if (counter === undefined || person?.state !== "active" || begun.begunAt <= passkey.lastBegun)
-    return { refused: [refused] };
-  const secret = secrets.newSecret();
-  const cards = [
-    passkeyWrite(card.id, card.version, { ...passkey, counter, lastBegun: begun.begunAt }),
-    sessionWrite(secrets.hash(secret), 0, { person: person.id, madeAt: at, seenAt: at, steps: 2 }),
-  ];
-  const written = await store.writeCards({ cards, deed: { by: person.id, at, did: SIGN } });
-  return isProblem(written) ? { refused: [written] } : { person: person.id, secret };
+  if (counter === undefined || person?.state !== "active") return { refused: [refused] };
+  if (begun.begunAt <= passkey.lastBegun || isEndedSince(entry, begun.begunAt)) return { refused: [refused] };
+  const cards = [passkeyWrite(card.id, card.version, { ...passkey, counter, lastBegun: begun.begunAt })];
+  return openSession(ports, { person: person.id, ended: entry.ended, steps: 2 }, { cards, did: SIGN });
 }
 
 /** Takes one of one's own keys away. */

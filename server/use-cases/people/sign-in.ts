@@ -1,21 +1,17 @@
 import type { CardWrite } from "../../domain/card.ts";
+import { ENTRY_CARD, entryOf } from "../../domain/people/entry.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
-import { sessionWrite } from "../../domain/people/session.ts";
 import { readSignInName } from "../../domain/people/sign-in-name.ts";
 import { TROUBLE_CARD } from "../../domain/people/trouble.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import type { Refusal } from "../refusal.ts";
 import { noteFailure, troubleOf, tryLater } from "./note-failure.ts";
+import { openSession, type SignedIn } from "./open-session.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { checkSecondStep } from "./second-step.ts";
 import { findByName, passwordOf, passwordWrite } from "./sign-in-card.ts";
 
-/** Somebody who signed in. `secret` is for the browser alone. */
-export interface SignedIn {
-  readonly person: string;
-  readonly secret: string;
-}
 export interface Typed {
   readonly signInName: string;
   readonly password: string;
@@ -40,6 +36,8 @@ export async function signIn(
   const trouble = id === undefined ? undefined : await troubleOf(ports, id);
   const wait = Math.max(trouble?.wait ?? 0, tries.secondsToWait(typed.address, at));
   if (wait > 0) return { refused: [tryLater(wait)] };
+  // Before what is shown is looked at: what ends all that was begun before ends this too.
+  const { ended } = entryOf(id === undefined ? undefined : await store.card(ENTRY_CARD, id));
   const kept = id === undefined ? undefined : await passwordOf(ports, id);
   const checked = await secrets.checkPassword(typed.password, kept?.phc);
   if (checked === "busy") return { refused: [tryLater(5)] };
@@ -61,19 +59,14 @@ export async function signIn(
     }
     return { refused: [second] };
   }
-  const secret = secrets.newSecret();
-  const { steps } = second;
-  const cards: CardWrite[] = [
-    sessionWrite(secrets.hash(secret), 0, { person: person.id, madeAt: at, seenAt: at, steps }),
-    ...second.cards,
-  ];
+  const cards: CardWrite[] = [...second.cards];
   if (trouble?.card) cards.push({ kind: TROUBLE_CARD, id: person.id, expectedVersion: trouble.card.version });
   if (checked.isOld) {
     const phc = await secrets.hashPassword(typed.password);
     if (phc !== "busy") cards.push(passwordWrite(person.id, kept?.version ?? 0, phc));
   }
-  const written = await store.writeCards({ cards, deed: { by: person.id, at, did: "sign in" } });
-  return isProblem(written) ? { refused: [written] } : { person: person.id, secret };
+  const session = { person: person.id, ended, steps: second.steps };
+  return openSession(ports, session, { cards, did: "sign in" });
 }
 
 const wrongPassword = problem(

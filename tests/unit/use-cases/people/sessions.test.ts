@@ -1,56 +1,19 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { openSecrets } from "#server/secrets/open-secrets.ts";
-import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { acceptInvitation } from "#server/use-cases/people/accept-invitation.ts";
 import { findCaller } from "#server/use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "#server/use-cases/people/invite.ts";
 import { makeToken } from "#server/use-cases/people/make-token.ts";
 import { signIn } from "#server/use-cases/people/sign-in.ts";
-import { isRefusal } from "#server/use-cases/refusal.ts";
+import { got, openDesk, DESK_PASSWORD as PASSWORD } from "#tests/support/open-desk.ts";
 
 const HOUR = 3_600_000;
-const PASSWORD = "four oak boards, one saw";
-const START = Date.UTC(2026, 0, 1);
-
-/** Hashes that are quick, and secrets in a row. */
-function openDesk() {
-  const clock = { time: START };
-  let made = 0;
-  const asked: string[] = [];
-  const ports = {
-    store: openMemoryStore(),
-    now: () => new Date(clock.time).toISOString(),
-    newSuffix: () => `s${++made}`,
-    caller: undefined,
-    tries: { secondsToWait: () => 0, failed: () => {}, isToBeNoted: () => true },
-    secrets: {
-      ...openSecrets(),
-      newSecret: () => `secret-${++made}`,
-      hash: (secret: string) => `hash-of-${secret.replaceAll(/[^a-z0-9-]/g, "")}`,
-      hashPassword: async (password: string) => `new:${password}`,
-      checkPassword: async (password: string, kept: string | undefined) => {
-        asked.push(kept ?? "nobody");
-        return { isRight: kept?.split(":")[1] === password, isOld: kept?.startsWith("old:") ?? false };
-      },
-      isCommonPassword: () => false,
-    },
-  };
-  return { clock, ports, asked };
-}
-
-const got = <Answer>(answer: Answer): Exclude<Answer, { refused: unknown } | undefined> => {
-  if (isRefusal(answer) || answer === undefined) throw new Error(JSON.stringify(answer));
-  return answer as Exclude<Answer, { refused: unknown } | undefined>;
-};
 
 let desk: ReturnType<typeof openDesk>;
 let session: string;
 let person: string;
 beforeEach(async () => {
   desk = openDesk();
-  const { secret } = got(await inviteFirstOwner(desk.ports));
-  const accepted = { secret, signInName: "ada", name: "Ada", password: PASSWORD };
-  ({ secret: session, person } = got(await acceptInvitation(desk.ports, accepted)));
+  ({ secret: session, person } = await desk.begin());
 });
 const caller = async (shown = session) => (await findCaller(desk.ports, { session: shown }))?.caller.id;
 
@@ -108,7 +71,7 @@ describe("signing in", () => {
 
 describe("what does not hold for ever", () => {
   it("[C7] a token ends on its day", async () => {
-    const acting = { ...desk.ports, caller: { id: person, role: "owner", via: "session" } as const };
+    const acting = await desk.as(session);
     const { secret: token } = got(await makeToken(acting, { label: "scan", role: "reader", days: 2 }));
     desk.clock.time += 48 * HOUR - 1;
     expect((await findCaller(desk.ports, { token }))?.caller).toEqual({
