@@ -11,6 +11,7 @@ import { noteRefusedMutations } from "./api/note-refused-mutations.ts";
 import { buildSchema } from "./api/schema.ts";
 import { tellOperations } from "./api/tell-operations.ts";
 import type { Config } from "./config.ts";
+import type { Caller } from "./domain/people/caller.ts";
 import { followOwnWrites } from "./follower/follow-own-writes.ts";
 import { type Follower, followWrites } from "./follower/follow-writes.ts";
 import type { Handler } from "./http/answer.ts";
@@ -112,8 +113,9 @@ export async function startServer({
   const { weigher } = metrics;
   if (config.backups.folder !== undefined) metrics.join("backups", tellBackups(config.backups.folder));
   if (mirror !== undefined) metrics.join("mirror", tellMirror(mirror));
+  const inTime = (all: Store) => withinDeadline(all, config.deadline, now);
   const accounts = openAccounts(config.accounts, {
-    ...{ store: own.store, now: () => new Date().toISOString(), newSuffix },
+    ...{ store: own.store, inTime, now: () => new Date().toISOString(), newSuffix },
     ...{ origins: config.origins },
     ...(config.secondStepFrom === undefined ? {} : { secondStepFrom: config.secondStepFrom }),
     ...(config.provider === undefined ? {} : { provider: openProvider(config.provider) }),
@@ -137,7 +139,7 @@ export async function startServer({
     createContext(
       {
         ...ports,
-        store: withinDeadline(metrics.store, config.deadline, now),
+        store: inTime(metrics.store),
         surveys: withinDeadline(surveys, config.deadline, now),
       },
       await accounts.callerOf(readShown(request.headers, config.origins)),
@@ -145,12 +147,15 @@ export async function startServer({
     );
   const clock = () => new Date().toISOString();
   const seals = openSeals(config.dataFolder, clock);
-  const portsOfRequest = async ({ headers }: IncomingMessage) => {
-    const caller = await accounts.callerOf(readShown(headers, config.origins));
-    const shown = shownStore(metrics.store, caller);
-    return { store: shown, now: clock, newSuffix, results, standings, seals, caller };
-  };
-  const chronicle = openChronicle(verify, portsOfRequest);
+  const chroniclePortsOf = (all: Store) => (caller: Caller | undefined) => ({
+    ...{ store: shownStore(all, caller), now: clock, newSuffix, results, standings, seals, caller },
+  });
+  const chronicle = openChronicle({
+    verify,
+    callerOf: ({ headers }) => accounts.callerOf(readShown(headers, config.origins)),
+    portsOf: (caller) => chroniclePortsOf(inTime(metrics.store))(caller),
+    lastingPortsOf: chroniclePortsOf(metrics.store),
+  });
   const ownOnly = (handler: Handler) =>
     noteForeign(handler, config.origins, () => accounts.noteRefused("refuse request of another page"));
   let ahead: MadeAhead | undefined;
@@ -164,7 +169,7 @@ export async function startServer({
       ),
       web: serveWeb(config.webFolder),
       account: ownOnly(serveAccount(accounts.answer, config)),
-      chronicle: ownOnly(serveChronicle(chronicle, config)),
+      chronicle: ownOnly(serveChronicle(chronicle.open, config)),
       feed: ownOnly(serveFeed(chronicle.feed, config)),
       metrics: serveMetrics(metrics.print),
       begin: metrics.requests.begin,

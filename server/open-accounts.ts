@@ -4,6 +4,7 @@ import type { Shown } from "./http/credentials.ts";
 import { openPasskeys } from "./passkeys/open-passkeys.ts";
 import { everySo } from "./ports/every-so.ts";
 import type { Log } from "./ports/log.ts";
+import type { Store } from "./ports/store.ts";
 import { countTries } from "./secrets/count-tries.ts";
 import { openSecrets } from "./secrets/open-secrets.ts";
 import { type Found, findCaller } from "./use-cases/people/find-caller.ts";
@@ -51,14 +52,24 @@ const NO_ACCOUNTS: Accounts = {
 /** Accounts kept in a store, if they are on. */
 export function openAccounts(
   isOn: boolean,
-  plain: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom" | "provider" | "origins">,
+  {
+    inTime,
+    ...plain
+  }: Pick<PeoplePorts, "store" | "now" | "newSuffix" | "secondStepFrom" | "provider" | "origins"> & {
+    /** A store that is given up at the deadline of one request, counted from now. */
+    readonly inTime: (store: Store) => Store;
+  },
 ): Accounts {
   if (!isOn) return NO_ACCOUNTS;
   const ports = { ...plain, secrets: openSecrets(), tries: countTries(), passkeys: openPasskeys() };
-  const noteRefused = openNoteRefused(ports);
+  const forRequest = () => ({ ...ports, store: inTime(ports.store) });
+  const noteRefused = openNoteRefused({
+    now: ports.now,
+    store: { writeCards: (along) => inTime(ports.store).writeCards(along) },
+  });
   let sweeping: ReturnType<typeof everySo> | undefined;
-  const find = async (shown: Shown) => {
-    const found = await findCaller(ports, shown);
+  const find = async (shown: Shown, asked = forRequest()) => {
+    const found = await findCaller(asked, shown);
     if (found === undefined && shown.token !== undefined) await noteRefused("refuse token");
     if (found === undefined && shown.session !== undefined) await noteRefused("refuse session");
     return found;
@@ -66,16 +77,17 @@ export function openAccounts(
   return {
     noteRefused,
     callerOf: async (shown) => (await find(shown))?.caller,
-    find,
-    lookUp: (shown) => findCaller(ports, shown, "looked"),
+    find: (shown) => find(shown),
+    lookUp: (shown) => findCaller(forRequest(), shown, "looked"),
     answer: async (action, value, { shown, address }) => {
-      const found = await find(shown);
+      const asked = forRequest();
+      const found = await find(shown, asked);
       const asking = { found, ...(address === undefined ? {} : { address }) };
       const whose = {
         caller: found?.caller,
         ...(found?.session === undefined ? {} : { here: found.session }),
       };
-      const answered = await answerAccount({ ...ports, ...whose }, action, value, asking);
+      const answered = await answerAccount({ ...asked, ...whose }, action, value, asking);
       if (answered?.isRefusedByPolicy) await noteRefused(`refuse to ${action}`, found?.caller.id);
       return answered;
     },

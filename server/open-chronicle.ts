@@ -1,13 +1,15 @@
 import type { IncomingMessage } from "node:http";
 import { answerChronicle, refused, withNames } from "./api/chronicle/answer-chronicle.ts";
 import type { ChroniclePorts } from "./api/chronicle/chronicle-actions.ts";
+import { lineUp } from "./api/chronicle/line-up.ts";
 import { printAtom } from "./api/chronicle/print-atom.ts";
-import { isProblem } from "./domain/problem.ts";
+import type { Caller } from "./domain/people/caller.ts";
+import { mayDo } from "./domain/people/may-do.ts";
+import { isProblem, problem } from "./domain/problem.ts";
 import type { Chronicle } from "./http/serve-chronicle.ts";
 import type { serveFeed } from "./http/serve-feed.ts";
 import type { Progress } from "./ports/progress.ts";
 import type { Verify } from "./ports/verify.ts";
-import { refuseCaller } from "./use-cases/acting.ts";
 import { type Proven, proveHistory } from "./use-cases/chronicle/prove-history.ts";
 import { readFeed } from "./use-cases/chronicle/read-feed.ts";
 import { isRefusal } from "./use-cases/refusal.ts";
@@ -15,14 +17,25 @@ import { isRefusal } from "./use-cases/refusal.ts";
 /** Milliseconds between two words on how far a proof has come. */
 const EVERY = 200;
 
+/** What the chronicle of a server stands on. */
+export interface Founds {
+  readonly verify: Verify;
+  readonly callerOf: (request: IncomingMessage) => Promise<Caller | undefined>;
+  /** The ports of a caller, whose store is given up at the deadline of one request, counted from now. */
+  readonly portsOf: (caller: Caller | undefined) => ChroniclePorts;
+  /** The same for what goes on as long as it takes. */
+  readonly lastingPortsOf: (caller: Caller | undefined) => ChroniclePorts;
+}
+
 /**
  * The history of the house and its proof, for requests. One proof at a time runs in a process: who asks for one meanwhile is told
- * of that one.
+ * of that one. What reads much waits in a line.
  */
-export function openChronicle(
-  verify: Verify,
-  portsOf: (request: IncomingMessage) => Promise<ChroniclePorts>,
-): Chronicle & { readonly feed: Parameters<typeof serveFeed>[0] } {
+export function openChronicle({ verify, callerOf, portsOf, lastingPortsOf }: Founds): {
+  readonly open: (request: IncomingMessage) => Promise<Chronicle>;
+  readonly feed: Parameters<typeof serveFeed>[0];
+} {
+  const inLine = lineUp();
   let running: ReturnType<typeof proveHistory> | undefined;
   const listeners = new Set<(line: object) => void>();
   const begin = ({ store, seals }: ChroniclePorts): ReturnType<typeof proveHistory> => {
@@ -36,34 +49,50 @@ export function openChronicle(
       running = undefined;
     });
   };
-  const refuse = async (ports: ChroniclePorts) => {
-    const refusal = refuseCaller(ports, "read the graph");
-    return refusal && refused(refusal.refused);
+  const prove = async (caller: Caller | undefined, tell: (line: object) => void): Promise<void> => {
+    listeners.add(tell);
+    try {
+      tell({ progress: "Begun" });
+      running ??= begin(lastingPortsOf(caller));
+      const proven: Proven | object = await running;
+      tell(isProblem(proven) ? { broken: proven } : { proven });
+    } finally {
+      listeners.delete(tell);
+    }
   };
   return {
-    refuse: async (request) => refuse(await portsOf(request)),
-    answer: async (request, action, value) => answerChronicle(await portsOf(request), action, value),
+    open: async (request) => {
+      const caller = await callerOf(request);
+      const forbidden = mayDo(caller, "read the graph");
+      const unable = forbidden && refused([forbidden]);
+      return {
+        refused: unable,
+        answer: async (action, value) => {
+          const ports = portsOf(caller);
+          const answer = () => answerChronicle(ports, action, value);
+          if (caller === undefined || unable !== undefined) return answer();
+          const answered = await inLine(action, caller, answer);
+          return answered === "busy"
+            ? { status: 503, body: { refused: [tooMany] }, retryAfter: 1 }
+            : answered;
+        },
+        prove: async (tell) => {
+          if (unable === undefined) await prove(caller, tell);
+          return unable;
+        },
+      };
+    },
     feed: async (request, asked, origin) => {
-      const ports = await portsOf(request);
-      const feed = await readFeed(withNames(ports), asked);
+      const caller = await callerOf(request);
+      const ports = portsOf(caller);
+      const read = () => readFeed(withNames(ports), asked);
+      const feed = caller === undefined ? await read() : await inLine("feed", caller, read);
+      if (feed === "busy") return { refused: [tooMany] };
       if (isRefusal(feed)) return feed;
       const text = printAtom(feed, origin);
       return { text, hash: ports.seals.hash(text), updated: feed.updated };
     },
-    prove: async (request, tell) => {
-      const ports = await portsOf(request);
-      const refusal = await refuse(ports);
-      if (refusal) return refusal;
-      listeners.add(tell);
-      try {
-        tell({ progress: "Begun" });
-        running ??= begin(ports);
-        const proven: Proven | object = await running;
-        tell(isProblem(proven) ? { broken: proven } : { proven });
-      } finally {
-        listeners.delete(tell);
-      }
-      return undefined;
-    },
   };
 }
+
+const tooMany = problem("TRY_LATER", "Too much is asked for at once. Try again in a second.");

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type Server } from "node:http";
 import type { Log } from "../ports/log.ts";
 import { answerError, answerJson, type Handler } from "./answer.ts";
+import { answerFailure } from "./answer-failure.ts";
 import { isOwnHost } from "./is-own-request.ts";
 import { type Check, readReadiness } from "./readiness.ts";
 import { setSecurityHeaders } from "./security-headers.ts";
@@ -24,7 +25,7 @@ export interface Handlers {
   readonly isStopping: () => boolean;
 }
 
-/** An HTTP server over the handlers, not listening yet. What a handler throws is logged and answered without its text. */
+/** An HTTP server over the handlers, not listening yet. What a handler throws is answered as `answerFailure` says. */
 export function createHttpServer(
   handlers: Handlers,
   log: Log,
@@ -56,15 +57,7 @@ export function createHttpServer(
       } else await handlers.web(request, response);
     } catch (error) {
       if (request.destroyed && !request.complete) return;
-      log({
-        level: "error",
-        event: "request failed",
-        route: `/${path.split("/", 2)[1] ?? ""}`,
-        error: String(error instanceof Error ? error.stack : error),
-      });
-      if (response.headersSent) response.destroy();
-      else
-        answerError(response, 500, "INTERNAL_SERVER_ERROR", "Something went wrong here; the log says what.");
+      answerFailure(response, error, `/${path.split("/", 2)[1] ?? ""}`, log);
     }
   });
   // A client that dawdles over its request is cut off; an idle connection stays longer than a proxy keeps it.

@@ -13,32 +13,28 @@ const WITH_FILE: readonly string[] = ["take", "examine-again", "check-checkpoint
   (action) => CHRONICLE_PATH + action,
 );
 
-/** What there is to be asked. */
+/** What there is to be asked, for whoever asks. */
 export interface Chronicle {
-  /** Why whoever asks may ask for nothing of it. */
-  readonly refuse: (request: IncomingMessage) => Promise<ChronicleAnswer | undefined>;
-  readonly answer: (
-    request: IncomingMessage,
-    action: string,
-    value: unknown,
-  ) => Promise<ChronicleAnswer | undefined>;
+  /** Why they may ask for nothing of it. */
+  readonly refused: ChronicleAnswer | undefined;
+  readonly answer: (action: string, value: unknown) => Promise<ChronicleAnswer | undefined>;
   /** Proves the history; each object goes out as a line of JSON at once, the last one says what came of it. */
-  readonly prove: (
-    request: IncomingMessage,
-    tell: (line: object) => void,
-  ) => Promise<ChronicleAnswer | undefined>;
+  readonly prove: (tell: (line: object) => void) => Promise<ChronicleAnswer | undefined>;
 }
 
 /** Serves it: JSON in and out, but for the proof, which is lines of JSON while it goes on. */
 export const serveChronicle =
-  (chronicle: Chronicle, { origins }: { readonly origins: readonly string[] }): Handler =>
+  (
+    open: (request: IncomingMessage) => Promise<Chronicle>,
+    { origins }: { readonly origins: readonly string[] },
+  ): Handler =>
   async (request, response) => {
     const isFile = WITH_FILE.includes((request.url ?? "").split("?", 1)[0] ?? "");
     // Much is read of nobody who may not ask at all.
-    const refused = isFile ? await chronicle.refuse(request) : undefined;
-    if (refused !== undefined) {
+    const opened = isFile ? await open(request) : undefined;
+    if (opened?.refused !== undefined) {
       response.setHeader("Connection", "close");
-      answerJson(response, refused.status, refused.body);
+      answerJson(response, opened.refused.status, opened.refused.body);
       request.resume();
       return;
     }
@@ -47,10 +43,12 @@ export const serveChronicle =
     const posted = await readPosted(request, response, asked);
     if (posted === undefined) return;
     const { action, value } = posted;
-    if (action === "prove") return prove(chronicle, request, response);
-    const answered = await chronicle.answer(request, action, value);
+    const chronicle = opened ?? (await open(request));
+    if (action === "prove") return prove(chronicle, response);
+    const answered = await chronicle.answer(action, value);
     if (answered === undefined)
       return answerError(response, 404, "NOT_FOUND", "There is no such thing to do.");
+    if (answered.retryAfter !== undefined) response.setHeader("Retry-After", `${answered.retryAfter}`);
     const packed = await compressAnswer(`${JSON.stringify(answered.body)}\n`, request.headers);
     response.writeHead(answered.status, {
       ...packed.headers,
@@ -60,12 +58,8 @@ export const serveChronicle =
     response.end(packed.body);
   };
 
-async function prove(
-  { prove: proveIt }: Chronicle,
-  request: IncomingMessage,
-  response: ServerResponse,
-): Promise<void> {
-  const refused = await proveIt(request, (line) => {
+async function prove({ prove: proveIt }: Chronicle, response: ServerResponse): Promise<void> {
+  const refused = await proveIt((line) => {
     if (!response.headersSent)
       response.writeHead(200, {
         ...{ "Content-Type": "application/jsonl; charset=utf-8", "Cache-Control": "no-store" },

@@ -12,6 +12,8 @@ export type FeedAnswer =
   | { readonly text: string; readonly hash: string; readonly updated: string }
   | { readonly refused: readonly [{ readonly code: string; readonly message: string }, ...unknown[]] };
 
+const STATUS: Readonly<Record<string, number>> = { NOT_SIGNED_IN: 401, NOT_ALLOWED: 403, TRY_LATER: 503 };
+
 /** Serves the feeds as Atom, with what lets a reader ask only for what is new (RFC 9110, 13). */
 export const serveFeed =
   (
@@ -43,7 +45,8 @@ export const serveFeed =
     if ("refused" in answer) {
       const [{ code, message }] = answer.refused;
       if (code === "NOT_SIGNED_IN") response.setHeader("WWW-Authenticate", 'Bearer realm="Scribeline"');
-      const status = code === "NOT_SIGNED_IN" ? 401 : code === "NOT_ALLOWED" ? 403 : 404;
+      if (code === "TRY_LATER") response.setHeader("Retry-After", "1");
+      const status = STATUS[code] ?? 404;
       return answerError(response, status, code, message);
     }
     const tag = `W/"${answer.hash.slice(0, 32)}"`;

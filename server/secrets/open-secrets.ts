@@ -1,9 +1,9 @@
 import { createHash, randomBytes, timingSafeEqual } from "node:crypto";
+import { limitRuns } from "../ports/limit-runs.ts";
 import type { Secrets } from "../ports/secrets.ts";
 import { checkWithArgon, hashWithArgon } from "./argon-hash.ts";
 import { toBase32 } from "./base32.ts";
 import common from "./common-passwords.json" with { type: "json" };
-import { limitRuns } from "./limit-runs.ts";
 import { oneTimeCode } from "./one-time-code.ts";
 import { seal, unseal } from "./seal.ts";
 

@@ -8,6 +8,8 @@ import { CHRONICLE_ACTIONS, type ChroniclePorts, type ReadingPorts } from "./chr
 export interface ChronicleAnswer {
   readonly status: number;
   readonly body: object;
+  /** Seconds after which it may be asked for again. */
+  readonly retryAfter?: number;
 }
 
 const STATUS: Readonly<Record<string, number>> = {

@@ -1,9 +1,9 @@
-import { GraphQLError } from "graphql";
 import { problem } from "../../domain/problem.ts";
 import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import type { Store } from "../../ports/store.ts";
 import { WRITES } from "../../ports/writes.ts";
 import type { Surveys } from "../../use-cases/ask/surveys/open-surveys.ts";
+import { DeadlineExceeded } from "./deadline-exceeded.ts";
 
 /**
  * The same store, or the same surveys of it, for one request: from `deadline` milliseconds after this call on, reads and writes are refused, so that
@@ -16,22 +16,18 @@ export function withinDeadline<Asked extends Store | Surveys>(
   now: () => number,
 ): Asked {
   const end = now() + deadline;
-  const tooLong = (): GraphQLError =>
-    new GraphQLError(`This took longer than ${deadline} ms and was given up; ask for less at a time.`, {
-      extensions: { code: "DEADLINE_EXCEEDED" },
-    });
   return new Proxy(store, {
     get(target, name) {
       const member: unknown = Reflect.get(target, name, target);
       if (typeof member !== "function") return member;
       return (...args: unknown[]): unknown => {
-        if (now() > end) throw tooLong();
+        if (now() > end) throw new DeadlineExceeded(deadline);
         const answer: unknown = Reflect.apply(member, target, args);
         if (!(answer instanceof Promise)) return answer;
         return inTime(answer, end - now()).then((given) => {
           if (given !== TOO_LATE) return given;
           if (WRITES.has(name)) return notHeardOf(deadline);
-          throw tooLong();
+          throw new DeadlineExceeded(deadline);
         });
       };
     },

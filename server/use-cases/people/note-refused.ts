@@ -12,7 +12,13 @@ const MOST = 10_000;
  * The same refusal of the same person is noted once a minute by each process: the audit shows the attempt, and nobody fills the ledger
  * by trying.
  */
-export function openNoteRefused({ store, now }: { readonly store: Store; readonly now: Clock }): NoteRefused {
+export function openNoteRefused({
+  store,
+  now,
+}: {
+  readonly store: Pick<Store, "writeCards">;
+  readonly now: Clock;
+}): NoteRefused {
   const notedAt = new Map<string, number>();
   return async (did, about) => {
     const at = now();
