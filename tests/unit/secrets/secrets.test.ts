@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { limitRuns } from "#server/ports/limit-runs.ts";
 import { checkWithArgon, hashWithArgon } from "#server/secrets/argon-hash.ts";
 import { countTries } from "#server/secrets/count-tries.ts";
-import { limitRuns } from "#server/ports/limit-runs.ts";
 import { openSecrets } from "#server/secrets/open-secrets.ts";
 
 describe("a password's hash", () => {
