@@ -1,5 +1,7 @@
-/** finding: what an observation, or a thing claimed, says. rule-out: what cannot be or is unusual. part: the worst on a part. record: whether the piece can be examined. */
-export const SHIFT_KINDS = ["finding", "rule-out", "part", "record"] as const;
+import type { StateOdds } from "./weighing/odds.ts";
+
+/** finding: what an observation, or a thing claimed, says. rule-out: what cannot be or is unusual. part: the worst on a part. state: what a part most probably is. record: whether the piece can be examined. */
+export const SHIFT_KINDS = ["finding", "rule-out", "part", "state", "record"] as const;
 export type ShiftKind = (typeof SHIFT_KINDS)[number];
 
 /** One thing that is said otherwise than before. */
@@ -12,6 +14,8 @@ export interface ShiftLine {
   /** In a few words. */
   readonly before: string;
   readonly now: string;
+  /** Of a state: the probabilities that the words are of. */
+  readonly odds?: { readonly before: StateOdds; readonly now: StateOdds };
 }
 
 /** What of one piece is said otherwise on two states of the graph. */

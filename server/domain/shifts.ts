@@ -1,6 +1,7 @@
 import type { PartId } from "./ids.ts";
 import type { PartSummary } from "./report.ts";
 import type { FindingVerdict, RuleOutVerdict, Verdicts } from "./verdicts.ts";
+import type { LikelyState } from "./weighing/likely-state.ts";
 
 /** What of one piece is said otherwise on two states of the graph, from what to what. */
 export interface Shifts {
@@ -17,6 +18,12 @@ export interface Shifts {
     readonly from: PartSummary["speaks"] | undefined;
     readonly to: PartSummary["speaks"] | undefined;
   }[];
+  /** By the first of the parts that are together. */
+  readonly states: readonly {
+    readonly part: PartId;
+    readonly from: LikelyState | undefined;
+    readonly to: LikelyState | undefined;
+  }[];
 }
 
 /** How the second verdicts differ from the first, of one piece; nothing where they are the same. */
@@ -30,16 +37,22 @@ export function shiftsBetween(before: Verdicts, after: Verdicts): Shifts | undef
     before.parts.map(({ part, speaks }) => [part, speaks]),
     after.parts.map(({ part, speaks }) => [part, speaks]),
   ).filter(({ from, to }) => from !== to);
+  const states = pairs(
+    before.states.map(({ part, likely }) => [part, likely]),
+    after.states.map(({ part, likely }) => [part, likely]),
+  ).filter(({ from, to }) => from !== to);
   const came = after.ruleOuts.filter((text) => !before.ruleOuts.includes(text));
   const went = before.ruleOuts.filter((text) => !after.ruleOuts.includes(text));
   const isSame =
-    findings.length + parts.length + came.length + went.length === 0 && before.fits === after.fits;
+    findings.length + parts.length + states.length + came.length + went.length === 0 &&
+    before.fits === after.fits;
   if (isSame) return undefined;
   return {
     ...(before.fits === after.fits ? {} : { fits: { from: before.fits, to: after.fits } }),
     findings: findings.map(({ key, from, to }) => ({ id: key, from, to })),
     ruleOuts: { came: came.map(asVerdict), went: went.map(asVerdict) },
     parts: parts.map(({ key, from, to }) => ({ part: key as PartId, from, to })),
+    states: states.map(({ key, from, to }) => ({ part: key as PartId, from, to })),
   };
 }
 

@@ -2,6 +2,8 @@ import { compareText } from "./compare.ts";
 import { holdsEverywhere } from "./holds-everywhere.ts";
 import type { PartId } from "./ids.ts";
 import type { Finding, PartSummary, Report, RuleOut } from "./report.ts";
+import type { PartOdds } from "./weighing/dates.ts";
+import { type LikelyState, likelyStateOf } from "./weighing/likely-state.ts";
 
 /** What a finding says of the claimed years, without what it rests on. */
 export type FindingVerdict = Pick<
@@ -14,7 +16,7 @@ export interface RuleOutVerdict extends Pick<RuleOut, "hardness" | "against" | "
   readonly everywhere: boolean;
 }
 
-/** What a report comes to: small enough to be kept of every stored examination. */
+/** What a report, and the odds of its parts, come to: small enough to be kept of every stored examination. */
 export interface Verdicts {
   /** False where the piece cannot be examined: it names what the graph does not know. The lists are empty then. */
   readonly fits: boolean;
@@ -24,9 +26,11 @@ export interface Verdicts {
   readonly ruleOuts: readonly string[];
   /** In the order of the piece. */
   readonly parts: readonly { readonly part: PartId; readonly speaks: PartSummary["speaks"] }[];
+  /** What each part most probably is, as coarsely as words tell it; of parts that are together the first stands for all. */
+  readonly states: readonly { readonly part: PartId; readonly likely: LikelyState }[];
 }
 
-export const UNFIT: Verdicts = { fits: false, findings: [], ruleOuts: [], parts: [] };
+export const UNFIT: Verdicts = { fits: false, findings: [], ruleOuts: [], parts: [], states: [] };
 
 /** Equal verdicts are one object: there are few beside the examinations that share them. */
 const shared = new Map<string, FindingVerdict>();
@@ -40,7 +44,12 @@ export interface Telling {
   readonly parts: readonly Pick<PartSummary, "part" | "speaks">[];
 }
 
-export function verdictsOf(told: Telling): Verdicts {
+export function verdictsOf(told: Telling, odds: readonly PartOdds[]): Verdicts {
+  return { ...reportVerdictsOf(told), states: likelyStatesOf(odds) };
+}
+
+/** The part of them that follows from a report. */
+export function reportVerdictsOf(told: Telling): Omit<Verdicts, "states"> {
   const ruleOuts = told.ruleOuts.map((ruleOut) => JSON.stringify(ruleOutVerdictOf(ruleOut, told)));
   return {
     fits: true,
@@ -51,6 +60,12 @@ export function verdictsOf(told: Telling): Verdicts {
     parts: told.parts.map(({ part, speaks }) => ({ part, speaks })),
   };
 }
+
+/** The part of them that follows from the odds. */
+export const likelyStatesOf = (odds: readonly PartOdds[]): Verdicts["states"] =>
+  odds.flatMap(({ parts: [part], odds: of, prior }) =>
+    part === undefined ? [] : [{ part, likely: likelyStateOf(of, prior) }],
+  );
 
 function verdictOf(finding: FindingVerdict): FindingVerdict {
   const { label, hardness, direction, gapYears, certain, marginal, reason } = finding;

@@ -3,8 +3,9 @@ import { checkPiece } from "../domain/check-piece.ts";
 import type { Piece } from "../domain/examination.ts";
 import type { Neighbourhood } from "../domain/neighbourhood.ts";
 import type { Assumptions } from "../domain/report.ts";
-import { UNFIT, type Verdicts, verdictsOf } from "../domain/verdicts.ts";
+import { likelyStatesOf, reportVerdictsOf, UNFIT, type Verdicts } from "../domain/verdicts.ts";
 import { type Check, readSubject, type Subject } from "./check.ts";
+import { partOddsOf } from "./dates/part-odds.ts";
 import { reasonUnseen, tell } from "./find.ts";
 import { knowGraph } from "./known-graph.ts";
 import { worstOf } from "./part-summaries.ts";
@@ -13,7 +14,7 @@ import { readSigns } from "./signs.ts";
 
 /**
  * What a piece comes to on a neighbourhood: the verdicts of its report, without working out what they rest on (no supports, no
- * paths, no gaps), which is most of the work.
+ * paths, no gaps), which is most of the work, and what its parts most probably are, without years, weights or stories.
  */
 export function verdictsOn(
   piece: Piece,
@@ -31,11 +32,17 @@ export function canBeExamined(piece: Piece, { terms }: Neighbourhood): boolean {
 }
 
 /** The same of a piece that was made ready, and that can be examined. */
-export function verdictsOfSubject(subject: Subject): Verdicts {
+export const verdictsOfSubject = (subject: Subject): Verdicts => ({
+  ...reportVerdictsOfSubject(subject),
+  states: likelyStatesOf(partOddsOf(subject)),
+});
+
+/** The part of them that follows from the report. */
+export function reportVerdictsOfSubject(subject: Subject): Omit<Verdicts, "states"> {
   const { piece } = subject;
   const told = subject.checks.map((check) => ({ check, verdict: verdictOf(check, subject.claimed) }));
   const signs = readSigns(subject);
-  return verdictsOf({
+  return reportVerdictsOf({
     attribution: { places: subject.places },
     findings: told.map(({ check, verdict }) => ({ id: check.id, ...verdict })),
     ruleOuts: ruleOut(subject).ruleOuts,

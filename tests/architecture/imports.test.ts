@@ -163,7 +163,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   { from: "web/actions/", folders: ["web/actions/", "web/shared/", "server/domain/"], packages: ["*"] },
   {
     from: "web/answers/",
-    folders: ["web/answers/", "web/strips/", "web/shared/", "server/domain/"],
+    folders: ["web/answers/", "web/strips/", "web/drawings/", "web/shared/", "server/domain/"],
     packages: ["*"],
   },
   {

@@ -9,6 +9,7 @@ import { ASSUMED } from "#server/domain/assumptions.ts";
 import { canonicalJson } from "#server/domain/canonical-json.ts";
 import type { ExaminationId } from "#server/domain/ids.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
+import { partOddsOn } from "#server/reasoning/dates/part-odds.ts";
 import { examine } from "#server/reasoning/examine.ts";
 import { anyAct, anyBeginning, anyStoredPiece } from "#tests/support/any-edits.ts";
 import { openActs } from "#tests/support/open-acts.ts";
@@ -50,7 +51,8 @@ describe("answers that are kept", () => {
         for (const next of [undefined, ...acts]) {
           if (next) await act(next);
           const neighbourhood = await store.neighbourhood(askFor(piece, ASSUMED));
-          const said = canonicalJson({ ...examine(piece, neighbourhood), revision: 0 });
+          const report = { ...examine(piece, neighbourhood), revision: 0 };
+          const said = canonicalJson([report, partOddsOn(piece, neighbourhood)]);
           const digest = digestNeighbourhood(neighbourhood);
           expect(saidBy.get(digest) ?? said).toBe(said);
           saidBy.set(digest, said);

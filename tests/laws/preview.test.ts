@@ -1,32 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { openStandings } from "#server/again/open-standings.ts";
-import { ASSUMED } from "#server/domain/assumptions.ts";
-import { checkPiece } from "#server/domain/check-piece.ts";
-import type { Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
-import { shiftsBetween } from "#server/domain/shifts.ts";
-import { UNFIT, type Verdicts, verdictsOf } from "#server/domain/verdicts.ts";
-import type { Store } from "#server/ports/store.ts";
-import { askFor } from "#server/reasoning/ask-for.ts";
-import { examine } from "#server/reasoning/examine.ts";
+import { type Shifts, shiftsBetween } from "#server/domain/shifts.ts";
+import type { Verdicts } from "#server/domain/verdicts.ts";
 import { previewChange } from "#server/use-cases/ask/preview-change.ts";
 import { anyAct, anyBeginning, anyStoredPiece, changeOf } from "#tests/support/any-edits.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { freshVerdicts } from "#tests/support/fresh-verdicts.ts";
 import { graphOf, openActs } from "#tests/support/open-acts.ts";
 
-async function freshVerdicts(store: Store, piece: Piece): Promise<Verdicts> {
-  const neighbourhood = await store.neighbourhood(askFor(piece, ASSUMED));
-  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
-  if (checkPiece(piece, (term) => terms.get(term)).length > 0) return UNFIT;
-  return verdictsOf(examine(piece, neighbourhood));
-}
+/** Nothing is found otherwise, and yet a part is probably something else. */
+const isOfStatesAlone = ({ findings, ruleOuts: { came, went }, parts, states }: Shifts): boolean =>
+  states.length > 0 && findings.length + came.length + went.length + parts.length === 0;
 
 describe("what a change would do", () => {
   it("[K10] is what examining everything before and after it shows, whether or not it was examined again by then", async () => {
-    let [shiftedAll, made] = [0, 0];
+    let [shiftedAll, ofStatesAlone, made] = [0, 0, 0];
     await fc.assert(
       fc.asyncProperty(
         anyBeginning,
@@ -57,6 +49,7 @@ describe("what a change would do", () => {
             ).toEqual(expected);
             expect(preview.left).toBe(0);
             shiftedAll += expected.length;
+            ofStatesAlone += expected.filter(({ shifts }) => isOfStatesAlone(shifts)).length;
             for (const written of await store.writesAfter(told, 9)) await standings.follow(written);
             told = await store.newestWrite();
           }
@@ -67,5 +60,6 @@ describe("what a change would do", () => {
     );
     expect(made).toBeGreaterThan(100);
     expect(shiftedAll).toBeGreaterThan(50);
+    expect(ofStatesAlone).toBeGreaterThan(10);
   });
 });

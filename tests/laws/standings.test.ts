@@ -1,30 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { openStandings } from "#server/again/open-standings.ts";
-import { ASSUMED } from "#server/domain/assumptions.ts";
-import { checkPiece } from "#server/domain/check-piece.ts";
-import type { Piece } from "#server/domain/examination.ts";
 import { type ExaminationId, id } from "#server/domain/ids.ts";
 import { shiftsBetween } from "#server/domain/shifts.ts";
-import { UNFIT, type Verdicts, verdictsOf } from "#server/domain/verdicts.ts";
 import { followWrites } from "#server/follower/follow-writes.ts";
-import type { Store } from "#server/ports/store.ts";
-import { askFor } from "#server/reasoning/ask-for.ts";
-import { examine } from "#server/reasoning/examine.ts";
 import { anyAct, anyBeginning, anyStoredPiece } from "#tests/support/any-edits.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { freshVerdicts } from "#tests/support/fresh-verdicts.ts";
 import { openActs } from "#tests/support/open-acts.ts";
-
-/** What a piece comes to on a revision, worked out from nothing. */
-async function freshVerdicts(store: Store, piece: Piece, at?: number): Promise<Verdicts> {
-  const neighbourhood = await store.neighbourhood({
-    ...askFor(piece, ASSUMED),
-    ...(at === undefined ? {} : { at }),
-  });
-  const terms = new Map(neighbourhood.terms.map((term) => [term.id, term]));
-  if (checkPiece(piece, (term) => terms.get(term)).length > 0) return UNFIT;
-  return verdictsOf(examine(piece, neighbourhood));
-}
 
 const names = ["examination.a", "examination.b", "examination.c"].map((name) => id<"examination">(name));
 const anyStep = fc.oneof(

@@ -1,15 +1,16 @@
 import fc from "fast-check";
 import type { Change, Graph } from "#server/domain/change.ts";
-import type { Claim } from "#server/domain/claim.ts";
+import { type Claim, STRENGTHS, type Strength } from "#server/domain/claim.ts";
 import type { Observation, Piece } from "#server/domain/examination.ts";
 import { id, type TermId } from "#server/domain/ids.ts";
 import type { Term } from "#server/domain/term.ts";
 import { anyClaims, anyPiece, FEATURES, WORLD } from "./any-graph.ts";
-import { adding, aTerm, replacing, withdrawing } from "./build-change.ts";
+import { adding, aSource, aTerm, replacing, withdrawing } from "./build-change.ts";
 import { aClaim } from "./build-claim.ts";
 
 /** Terms that the first graph does not know; a later change may add them, and a piece may name the first already. */
 const LATER: readonly Term[] = [aTerm("feature.later"), aTerm("tool.later")];
+const BOOKS = ["source.a", "source.b"] as const;
 const MOVED: Readonly<Record<string, readonly string[]>> = {
   "region.north-east": ["region.north", "region.south", "region.world"],
   "region.south": ["region.world", "region.north"],
@@ -19,7 +20,7 @@ const MOVED: Readonly<Record<string, readonly string[]>> = {
 
 const WHATS = [
   ...["put", "put", "put", "replace", "withdraw", "status", "note", "exception", "sign", "typical", "spread"],
-  ...["rename", "move", "move", "begin", "end", "lead", "both"],
+  ...["rename", "move", "move", "begin", "end", "lead", "both", "firm", "cite"],
 ] as const;
 
 /** One change of a graph, still to be held against what stands. */
@@ -44,7 +45,9 @@ export const anyAct: fc.Arbitrary<Act> = fc
   .map(([act, then]) => (then ? { ...act, then } : act));
 
 /** The graph before any act. */
-export const anyBeginning: fc.Arbitrary<Change> = anyClaims.map((claims) => adding(...WORLD, ...claims));
+export const anyBeginning: fc.Arbitrary<Change> = anyClaims.map((claims) =>
+  adding(...WORLD, ...BOOKS.map((book) => aSource(book)), ...claims),
+);
 
 /** A piece that may name what the graph does not know yet, with something looked for and absent. */
 export const anyStoredPiece: fc.Arbitrary<Piece> = fc
@@ -81,6 +84,16 @@ function one({ what, number, at, claim }: Act, { claims, terms }: Graph): Change
     case "status":
       if (picked === undefined) return [];
       return replacing(picked, { ...picked, status: picked.status === "accepted" ? "proposed" : "accepted" });
+    case "firm":
+      return picked
+        ? replacing(picked, { ...picked, strength: STRENGTHS[number % STRENGTHS.length] as Strength })
+        : [];
+    case "cite": {
+      const source = id<"source">(BOOKS[number % BOOKS.length] as string);
+      return picked
+        ? replacing(picked, { ...picked, citations: [{ basis: "published", source, locator: "p. 1" }] })
+        : [];
+    }
     case "note":
       return picked ? replacing(picked, { ...picked, note: `noted ${number}` }) : [];
     case "exception": {

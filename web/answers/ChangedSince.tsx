@@ -2,6 +2,7 @@ import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import type { ChangedSinceFieldsFragment } from "./ChangedSince.graphql.ts";
 import styles from "./ChangedSince.module.css";
+import { ShiftedShares } from "./ShiftedShares.tsx";
 import { sayChangedClaims } from "./say-changed.ts";
 
 /** What changed under a piece since it was recorded or looked at: what is said otherwise, then the claims. */
@@ -15,9 +16,17 @@ export function ChangedSince({ changed }: { changed: ChangedSinceFieldsFragment 
       </p>
       {lines.length > 0 ? (
         <ul className={styles["lines"]}>
-          {lines.map(({ kind, strip, says, before, now }) => (
+          {lines.map(({ kind, strip, says, before, now, odds }) => (
             <li key={`${kind} ${strip} ${says}`}>
               {says}: <b>now {now}</b>, <span className={styles["before"]}>before {before}</span>
+              {odds ? (
+                <ShiftedShares
+                  sides={[
+                    { name: "Now", odds: odds.now },
+                    { name: "Before", odds: odds.before },
+                  ]}
+                />
+              ) : null}
             </li>
           ))}
         </ul>

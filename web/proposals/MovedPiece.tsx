@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { AnswerInStrips } from "#web/answers/AnswerInStrips.tsx";
+import { ShiftedShares } from "#web/answers/ShiftedShares.tsx";
 import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import styles from "./Impact.module.css";
@@ -30,9 +31,17 @@ export function MovedPiece({
         <p>Its conclusion would read the same.</p>
       )}
       <ul className={styles["shifts"]}>
-        {lines.map(({ kind, strip, says, before, now }) => (
+        {lines.map(({ kind, strip, says, before, now, odds }) => (
           <li key={`${kind} ${strip} ${says}`}>
             {says}: <b>{now}</b> <span className={styles["beside"]}>instead of: {before}</span>
+            {odds ? (
+              <ShiftedShares
+                sides={[
+                  { name: "As it is", odds: odds.before },
+                  { name: "As it would be", odds: odds.now },
+                ]}
+              />
+            ) : null}
           </li>
         ))}
       </ul>

@@ -1,16 +1,13 @@
 import { memo } from "react";
+import { PART_STATES } from "#server/domain/part-state.ts";
 import { StateSwatch } from "#web/drawings/StateSwatch.tsx";
 import type { DrawnState } from "#web/drawings/state-hatching.ts";
+import { STATE_WORDS } from "#web/drawings/state-words.ts";
 import styles from "./DrawingLegend.module.css";
 import type { HatchedBy } from "./use-weighed-shapes.ts";
 import { useTouched } from "./weighing-desk.ts";
 
-const STATES: readonly (readonly [DrawnState, string])[] = [
-  ["original", "of the first making"],
-  ["later", "later than the piece"],
-  ["reused", "from an earlier piece"],
-  ["reworked", "of the first making, worked over since"],
-];
+const STATES = PART_STATES.map((state): readonly [DrawnState, string] => [state, STATE_WORDS[state]]);
 
 /** What the hatchings of the drawing mean, as it is drawn now. */
 export const DrawingLegend = memo(function DrawingLegend({ hatchedBy }: { hatchedBy: HatchedBy }) {

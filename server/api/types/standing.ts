@@ -1,3 +1,5 @@
+import type { ShiftLine } from "../../domain/shift-words.ts";
+import type { StateOdds } from "../../domain/weighing/odds.ts";
 import {
   type ChangedSince,
   type ExaminationStanding,
@@ -9,6 +11,18 @@ import { EXAMINE_WEIGHT } from "../limits/operation-cost.ts";
 
 /** How a stored examination stands after changes of the graph. */
 export function addStanding(b: Builder) {
+  const states = b.objectRef<StateOdds>("StateOdds").implement({
+    description: "How probable each state of a part is; the four add up to 1.",
+    fields: (t) => ({
+      original: t.exposeFloat("original"),
+      later: t.exposeFloat("later"),
+      reused: t.exposeFloat("reused"),
+      reworked: t.exposeFloat("reworked"),
+    }),
+  });
+  const shifted = b.objectRef<NonNullable<ShiftLine["odds"]>>("ShiftedOdds").implement({
+    fields: (t) => ({ before: t.expose("before", { type: states }), now: t.expose("now", { type: states }) }),
+  });
   b.objectType("ShiftLine", {
     description: "One thing that is said otherwise than before.",
     fields: (t) => ({
@@ -23,6 +37,12 @@ export function addStanding(b: Builder) {
       }),
       before: t.exposeString("before"),
       now: t.exposeString("now"),
+      odds: t.field({
+        description: "Of what a part most probably is: the probabilities that the words are of.",
+        type: shifted,
+        nullable: true,
+        resolve: ({ odds }) => odds,
+      }),
     }),
   });
   const changed = b.objectRef<ChangedSince>("ChangedSince").implement({

@@ -32,6 +32,9 @@ export interface PartDates {
   readonly ifAsClaimed: StateOdds;
 }
 
+/** What parts that share one state are, without years. */
+export type PartOdds = Pick<PartDates, "parts" | "prior" | "odds">;
+
 /** When the piece was made, and what each part is, as probabilities under the stated assumptions. */
 export interface Dates {
   readonly whole: YearOdds;

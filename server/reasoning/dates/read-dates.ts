@@ -1,5 +1,4 @@
 import type { Dates, PartDates } from "../../domain/weighing/dates.ts";
-import type { StateOdds } from "../../domain/weighing/odds.ts";
 import { finiteWeight, significant } from "../../domain/weighing/significant.ts";
 import type { Span, Year } from "../../domain/years.ts";
 import { yearOdds } from "./credible-years.ts";
@@ -7,6 +6,7 @@ import { logOdds } from "./log-odds.ts";
 import { madeIn } from "./made.ts";
 import type { Mixer } from "./mixture.ts";
 import type { Model } from "./model.ts";
+import { partOddsIn, roundedStates } from "./part-odds.ts";
 import { type Posterior, statesOf, weighModel, weightOf } from "./posterior.ts";
 import { shareWithin } from "./share-within.ts";
 import { workedIn } from "./worked.ts";
@@ -15,20 +15,17 @@ import { workedIn } from "./worked.ts";
 export function readDates(posterior: Posterior, claimed: Span, mixer: Mixer): Dates {
   const { model, years } = posterior;
   const ifClaimed = asClaimed(model, claimed, mixer);
-  const groups = model.cases[0]?.groups ?? [];
   return {
     whole: yearOdds(years, model.from),
     claimed: claimedOdds(posterior, claimed),
     evidence: significant(posterior.logEvidence / Math.LN10),
-    parts: groups.map(({ parts, prior }, i): PartDates => {
+    parts: partOddsIn(posterior).map((part, i): PartDates => {
       const worked = workedIn(posterior, i);
       return {
-        parts,
-        prior: rounded(prior),
-        odds: rounded(statesOf(posterior, i)),
+        ...part,
         made: yearOdds(madeIn(posterior, i), model.from),
         ...(worked ? { worked: yearOdds(worked, model.from) } : {}),
-        ifAsClaimed: rounded(ifClaimed ? statesOf(ifClaimed, i) : prior),
+        ifAsClaimed: ifClaimed ? roundedStates(statesOf(ifClaimed, i)) : part.prior,
       };
     }),
     places: placesOf(posterior),
@@ -65,10 +62,3 @@ function asClaimed(model: Model, claimed: Span, mixer: Mixer): Posterior | undef
     ? undefined
     : weighModel({ ...model, prior: prior.map((value) => value / total) }, mixer);
 }
-
-const rounded = ({ original, later, reused, reworked }: StateOdds): StateOdds => ({
-  original: significant(original),
-  later: significant(later),
-  reused: significant(reused),
-  reworked: significant(reworked),
-});

@@ -7,6 +7,7 @@ import { headline } from "./headline.ts";
 import { capitalise } from "./list-in-words.ts";
 import { type ReportReader, subjectInWords } from "./report-reader.ts";
 import { ruleOutInWords } from "./rule-out-in-words.ts";
+import { type OddsOnBothSides, stateShiftsInWords } from "./weighing/state-shifts-in-words.ts";
 
 const SPEAKS: Readonly<Record<Report["parts"][number]["speaks"], string>> = {
   "against-hard": "cannot be of the claimed years",
@@ -17,8 +18,13 @@ const SPEAKS: Readonly<Record<Report["parts"][number]["speaks"], string>> = {
   "not-looked": "not looked at",
 };
 
-/** What changed between two reports on one piece: findings first, then what they alone do not tell. */
-export function shiftsInWords(shifts: Shifts, before: ReportReader, now: ReportReader): ShiftsInWords {
+/** What changed between two answers on one piece: findings first, then what they alone do not tell, at last what parts probably are. */
+export function shiftsInWords(
+  shifts: Shifts,
+  before: ReportReader,
+  now: ReportReader,
+  odds: OddsOnBothSides,
+): ShiftsInWords {
   const [was, is] = [headline(before), headline(now)];
   const shifted = new Set(shifts.findings.map(({ id }) => id));
   const ofShifted = new Set(shifts.findings.flatMap(({ id }) => now.findingOf(id)?.part ?? []));
@@ -41,6 +47,7 @@ export function shiftsInWords(shifts: Shifts, before: ReportReader, now: ReportR
             now: SPEAKS[to ?? "not-looked"],
           }),
         ),
+      ...stateShiftsInWords(shifts.states, odds, now.partOf),
     ],
   };
 }

@@ -65,8 +65,15 @@ async function shiftsOf(
   const { now, after } = await bothNeighbourhoods(store, piece, change, beside, revision);
   const standing = standings.find(id);
   const isKnown = standing?.upToDate && standing.version === version && standing.knownTo === revision;
-  const verdicts = verdictsAfter(piece, now, after, change);
-  if (verdicts === "same") return undefined;
-  const before = isKnown ? standing.verdicts : verdictsOn(piece, now);
-  return shiftsBetween(before, verdicts);
+  const before = once(() => (isKnown ? standing.verdicts : verdictsOn(piece, now)));
+  const verdicts = verdictsAfter(piece, now, after, change, before);
+  return verdicts === "same" ? undefined : shiftsBetween(before(), verdicts);
+}
+
+function once<Value>(work: () => Value): () => Value {
+  let known: { readonly value: Value } | undefined;
+  return () => {
+    known ??= { value: work() };
+    return known.value;
+  };
 }

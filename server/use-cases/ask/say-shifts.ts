@@ -6,6 +6,7 @@ import type { ShiftsInWords } from "../../domain/shift-words.ts";
 import { shiftsBetween } from "../../domain/shifts.ts";
 import { verdictsOf } from "../../domain/verdicts.ts";
 import type { Results } from "../../ports/results.ts";
+import { partOddsOn } from "../../reasoning/dates/part-odds.ts";
 import { type ReportReader, readReport } from "../../reasoning/explain/report-reader.ts";
 import { shiftsInWords } from "../../reasoning/explain/shifts-in-words.ts";
 
@@ -27,7 +28,8 @@ export function sayShifts(
   }
   if (!fits) return undefined;
   const [reportThen, reportNow] = [report(piece, then), report(piece, now)];
-  const shifts = shiftsBetween(verdictsOf(reportThen), verdictsOf(reportNow));
+  const [oddsThen, oddsNow] = [partOddsOn(piece, then), partOddsOn(piece, now)];
+  const shifts = shiftsBetween(verdictsOf(reportThen, oddsThen), verdictsOf(reportNow, oddsNow));
   const reader = (of: typeof reportNow, { terms, claims }: Neighbourhood): ReportReader => {
     const labels = new Map(terms.map((term) => [term.id, nameInSentence(term)]));
     const known = new Map(claims.map((claim) => [claim.id, claim]));
@@ -36,7 +38,8 @@ export function sayShifts(
       claimOf: (claim) => known.get(claim),
     });
   };
-  return shifts && shiftsInWords(shifts, reader(reportThen, then), reader(reportNow, now));
+  const odds = { before: oddsThen, now: oddsNow };
+  return shifts && shiftsInWords(shifts, reader(reportThen, then), reader(reportNow, now), odds);
 }
 
 /** Whether a piece can be examined on a neighbourhood: it knows all that the piece names. */

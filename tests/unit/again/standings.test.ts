@@ -48,7 +48,7 @@ async function open(pieces: readonly ReturnType<typeof piece>[], options: Partia
 }
 
 describe("how stored examinations stand", () => {
-  it("[K5] [K7] each is examined after the start, and after a change that touches it says from what to what", async () => {
+  it("[K5] [K7] [K12] each is examined after the start, and after a change that touches it says from what to what", async () => {
     const { opened, commit } = await open([SAWN, piece("feature.gesso")]);
     await opened.settled();
     expect(opened.find(name(0))).toMatchObject({ revision: 1, upToDate: true, since: { revision: 1 } });
@@ -81,6 +81,13 @@ describe("how stored examinations stand", () => {
         ],
       },
       parts: [{ part: "bottom", from: "against-hard", to: "for" }],
+      states: [
+        {
+          part: "bottom",
+          from: { state: "original", likelihood: "more likely than not", tells: true },
+          to: { state: "original", likelihood: "probable", tells: true },
+        },
+      ],
     });
     await opened.stop();
   });

@@ -3,18 +3,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ASSUMED } from "#server/domain/assumptions.ts";
 import { isProblem } from "#server/domain/problem.ts";
-import { verdictsOf } from "#server/domain/verdicts.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
-import { examine } from "#server/reasoning/examine.ts";
 import { verdictsOn } from "#server/reasoning/verdicts-on.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { anyAct, anyBeginning, anyStoredPiece } from "#tests/support/any-edits.ts";
 import { aCommit } from "#tests/support/build-change.ts";
+import { wholeVerdicts } from "#tests/support/fresh-verdicts.ts";
 import { openActs } from "#tests/support/open-acts.ts";
 
 describe("what a piece comes to", () => {
-  it("[K7] is what its report says, without what it rests on", async () => {
+  it("[K7] is what its report says, without what it rests on, and what the weighing says of its parts", async () => {
     await fc.assert(
       fc.asyncProperty(
         anyBeginning,
@@ -26,7 +25,7 @@ describe("what a piece comes to", () => {
           const neighbourhood = await store.neighbourhood(askFor(piece, ASSUMED));
           const verdicts = verdictsOn(piece, neighbourhood);
           fc.pre(verdicts.fits);
-          expect(verdicts).toEqual(verdictsOf(examine(piece, neighbourhood)));
+          expect(verdicts).toEqual(wholeVerdicts(piece, neighbourhood));
         },
       ),
       { numRuns: 300 },
@@ -41,7 +40,7 @@ describe("what a piece comes to", () => {
     for (const { piece } of seed.pieces) {
       const neighbourhood = await store.neighbourhood(askFor(piece, ASSUMED));
       const verdicts = verdictsOn(piece, neighbourhood);
-      expect(verdicts).toEqual(verdictsOf(examine(piece, neighbourhood)));
+      expect(verdicts).toEqual(wholeVerdicts(piece, neighbourhood));
       expect(verdicts.findings.length).toBeGreaterThan(5);
     }
     expect(seed.pieces.length).toBeGreaterThan(3);

@@ -1884,7 +1884,8 @@ export type ShiftKind =
   | 'FINDING'
   | 'PART'
   | 'RECORD'
-  | 'RULE_OUT';
+  | 'RULE_OUT'
+  | 'STATE';
 
 /** One thing that is said otherwise than before. */
 export type ShiftLine = {
@@ -1892,10 +1893,18 @@ export type ShiftLine = {
   readonly before: Scalars['String']['output'];
   readonly kind: ShiftKind;
   readonly now: Scalars['String']['output'];
+  /** Of what a part most probably is: the probabilities that the words are of. */
+  readonly odds?: Maybe<ShiftedOdds>;
   /** What it is about; of a rule-out, its sentence without the full stop. */
   readonly says: Scalars['String']['output'];
   /** The strip to look at, where there is one: a finding. */
   readonly strip?: Maybe<Scalars['ID']['output']>;
+};
+
+export type ShiftedOdds = {
+  readonly __typename?: 'ShiftedOdds';
+  readonly before: StateOdds;
+  readonly now: StateOdds;
 };
 
 export type SignInWords = {
@@ -1961,6 +1970,15 @@ export type Standing = {
   readonly revision?: Maybe<Scalars['Int']['output']>;
   /** No later change that this process knows of can have touched it. */
   readonly upToDate: Scalars['Boolean']['output'];
+};
+
+/** How probable each state of a part is; the four add up to 1. */
+export type StateOdds = {
+  readonly __typename?: 'StateOdds';
+  readonly later: Scalars['Float']['output'];
+  readonly original: Scalars['Float']['output'];
+  readonly reused: Scalars['Float']['output'];
+  readonly reworked: Scalars['Float']['output'];
 };
 
 /** One step of a chain; `depth` indents it below what it supports. */

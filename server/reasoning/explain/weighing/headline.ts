@@ -1,7 +1,7 @@
 import type { Dates, PartDates } from "../../../domain/weighing/dates.ts";
+import { likeliestState } from "../../../domain/weighing/likely-state.ts";
 import type { Sensitivity, Weights } from "../../../domain/weighing/weights.ts";
 import { capitalise } from "../list-in-words.ts";
-import { likeliestState } from "./part-dates-in-words.ts";
 import { probabilityInWords, rangeInWords } from "./probability-in-words.ts";
 import type { WeighingReader } from "./weighing-reader.ts";
 import { weightInWords } from "./weight-in-words.ts";

@@ -1,15 +1,13 @@
+import type { PartState } from "../../../domain/part-state.ts";
 import type { Credible, Dates, PartDates, YearOdds } from "../../../domain/weighing/dates.ts";
-import type { StateOdds } from "../../../domain/weighing/odds.ts";
+import { likeliestState, tellsOfState } from "../../../domain/weighing/likely-state.ts";
 import type { WeighingWords } from "../../../domain/weighing/weighing-words.ts";
 import { capitalise } from "../list-in-words.ts";
 import { yearsInWords } from "../years-in-words.ts";
 import { likelyInWords, probabilityInWords, rangeInWords } from "./probability-in-words.ts";
 import type { WeighingReader } from "./weighing-reader.ts";
 
-type State = keyof StateOdds;
-const STATES: readonly State[] = ["original", "later", "reused", "reworked"];
-
-const WHAT: Readonly<Record<State, string>> = {
+const WHAT: Readonly<Record<PartState, string>> = {
   original: "of the first making",
   later: "later than the piece",
   reused: "from an earlier piece",
@@ -21,10 +19,6 @@ const WIDEST = 150;
 /** Years this narrow are told to the year; wider ones by fives. */
 const NARROW = 25;
 
-/** The likeliest state; of ties the first in the order original, later, reused, reworked. */
-export const likeliestState = (odds: StateOdds): State =>
-  STATES.reduce((best, state) => (odds[state] > odds[best] ? state : best));
-
 /** Each group of parts: its likeliest state with the range under other assumptions, and its years. */
 export function partDatesInWords(
   dates: readonly PartDates[],
@@ -34,20 +28,26 @@ export function partDatesInWords(
     const { parts, odds, prior } = part;
     const verb = reader.isPlural(parts) ? "are" : "is";
     const state = likeliestState(odds);
-    const isPriorAlone = STATES.every((each) => Math.abs(odds[each] - prior[each]) < 0.005);
+    const isPriorAlone = !tellsOfState(odds, prior);
     const subject = capitalise(reader.partsOf(parts));
     const says = isPriorAlone
       ? `${subject}: nothing seen tells; ${probabilityInWords(odds.original)} of the first making is what is assumed of such a part.`
       : `${subject} ${verb} ${likelyInWords(odds[state])} ${WHAT[state]}: ${probabilityInWords(odds[state])}${rangeOf(part, state, reader)}.`;
-    const brief = isPriorAlone
-      ? `nothing seen tells; ${probabilityInWords(odds.original)} of the first making is assumed`
-      : `${likelyInWords(odds[state])} ${WHAT[state]}: ${probabilityInWords(odds[state])}${rangeOf(part, state, reader)}`;
+    const brief = `${stateInBrief(part)}${isPriorAlone ? "" : rangeOf(part, state, reader)}`;
     const when = whenInWords(part, isPriorAlone);
     return { parts, name: subject, brief, tells: !isPriorAlone, says, when };
   });
 }
 
-function rangeOf({ parts }: PartDates, state: State, { weighing }: WeighingReader): string {
+/** What a part most probably is, with its probability; or that nothing seen tells. */
+export function stateInBrief({ odds, prior }: Pick<PartDates, "odds" | "prior">): string {
+  const state = likeliestState(odds);
+  return tellsOfState(odds, prior)
+    ? `${likelyInWords(odds[state])} ${WHAT[state]}: ${probabilityInWords(odds[state])}`
+    : `nothing seen tells; ${probabilityInWords(odds.original)} of the first making is assumed`;
+}
+
+function rangeOf({ parts }: PartDates, state: PartState, { weighing }: WeighingReader): string {
   const outcomes = weighing.sensitivity?.varied.flatMap(
     ({ parts: all }) => all.find(({ part }) => part === parts[0])?.odds[state] ?? [],
   );

@@ -1,3 +1,5 @@
+import { type Likelihood, likelihoodOf } from "../../../domain/weighing/likely-state.ts";
+
 /** A probability with two figures at most: "0.83", "0.05", "under 0.01", "over 0.99". */
 export function probabilityInWords(p: number): string {
   if (p < 0.01) return "under 0.01";
@@ -11,10 +13,12 @@ export function rangeInWords([least, greatest]: readonly [number, number]): stri
   return a === b ? a : `${a} to ${b}`;
 }
 
+const LIKELY: Readonly<Record<Likelihood, string>> = {
+  "very probable": "very probably",
+  probable: "probably",
+  "more likely than not": "more likely than not",
+  possible: "possibly",
+};
+
 /** How a person says how likely something is. */
-export function likelyInWords(p: number): string {
-  if (p >= 0.95) return "very probably";
-  if (p >= 0.75) return "probably";
-  if (p >= 0.5) return "more likely than not";
-  return "possibly";
-}
+export const likelyInWords = (p: number): string => LIKELY[likelihoodOf(p)];
