@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import { MOVED_BY_ONE } from "#server/domain/proposals/review.ts";
+import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered } from "#tests/support/expect-answer.ts";
@@ -27,8 +28,19 @@ const ACCEPT = `mutation ($id: ID!) { done: decideOnProposal(id: $id, expectedVe
 describe("a change that moves many conclusions", () => {
   let house: Awaited<ReturnType<typeof openHouse>>;
   let [cleo, rolf, zoe]: Cookie[] = [];
+  /** What happens just before a revision is kept, once. */
+  const meanwhile: { committing?: () => Promise<unknown> } = {};
   beforeAll(async () => {
-    const store = openMemoryStore();
+    const kept = openMemoryStore();
+    const store: Store = {
+      ...kept,
+      commit: async (commit) => {
+        const { committing } = meanwhile;
+        delete meanwhile.committing;
+        await committing?.();
+        return kept.commit(commit);
+      },
+    };
     for (let n = 0; n <= MOVED_BY_ONE; n++)
       answered(await store.createExamination(id(`examination.e${n}`), MARKED, "2026-01-01T00:00:00Z"));
     house = await openHouse({}, store);
@@ -72,5 +84,42 @@ describe("a change that moves many conclusions", () => {
     const { proposal: ended } = await ask(rolf, IMPACT, variables);
     expect(ended.impact).toBeNull();
     expect(ended.reviews.map(({ by }: { by: { name: string } }) => by.name)).toEqual(["rolf", "rolf", "zoe"]);
+  });
+
+  const propose = async (when: string): Promise<{ readonly id: string }> => {
+    const { standing } = await ask(cleo, `{ standing(id: "claim.saw") }`, {});
+    const [{ before }] = standing;
+    const input = {
+      ...{ kind: "CORRECTION", title: "Otherwise", why: "A bill has it." },
+      change: [{ kind: "claim", before, after: { ...before, when } }],
+    };
+    return { id: (await ask(cleo, MAKE, { input })).done.proposal.id };
+  };
+  const change = async (who: Cookie | undefined, what: object) => {
+    const { id } = await house.who(who as Cookie);
+    const { people } = JSON.parse((await house.act("people", {}, house.owner)).text);
+    const { version } = people.find((one: { readonly id: string }) => one.id === id);
+    const changed = await house.act("change-person", { id, expectedVersion: version, ...what }, house.owner);
+    expect(changed.status).toBe(200);
+  };
+  const one = { stillNeeded: 1, proposal: { state: "OPEN", revision: null } };
+
+  it("[J2] counts nobody who was shut out or may not review since, and whoever may again", async () => {
+    const variables = await propose("1795");
+    expect((await ask(rolf, ACCEPT, variables)).done).toEqual(one);
+    await change(rolf, { role: "contributor" });
+    expect((await ask(zoe, ACCEPT, variables)).done).toEqual(one);
+    await change(rolf, { role: "reviewer" });
+    expect((await ask(zoe, ACCEPT, variables)).done).toMatchObject({ stillNeeded: 0 });
+  });
+
+  it("[J2] counts nobody who is shut out while the last one accepts", async () => {
+    const variables = await propose("1700");
+    expect((await ask(rolf, ACCEPT, variables)).done).toEqual(one);
+    meanwhile.committing = () => change(rolf, { state: "shut out" });
+    expect((await ask(zoe, ACCEPT, variables)).done).toEqual(one);
+    const ann = await house.join("reviewer", "ann");
+    meanwhile.committing = () => change(zoe, { role: "owner" });
+    expect((await ask(ann, ACCEPT, variables)).done).toMatchObject({ stillNeeded: 0 });
   });
 });

@@ -1,8 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
+import { PROPOSAL_CARD } from "#server/domain/proposals/kept-proposal.ts";
 import type { Store } from "#server/ports/store.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
+import { openChronicle } from "#tests/support/open-chronicle.ts";
+import { send } from "#tests/support/open-http.ts";
 import { sawnChest } from "#tests/support/saw-graph.ts";
 import { askServer, type ServerProcess, startServerProcess } from "#tests/support/server-process.ts";
 import { faultsIn, recordHistory } from "./record-history.ts";
@@ -123,6 +126,26 @@ export function severalServers(name: string, make: () => Promise<Place> | Place)
         const parts = stored?.piece.parts.map((part) => part.id) ?? [];
         expect(stored?.version).toBe(1 + 6 * 8);
         expect(faultsIn(history, { version: stored?.version ?? 0, parts })).toEqual([]);
+      });
+    });
+
+    it("[I16] take the same file of another house at the same moment, and propose each change once", async () => {
+      const added = Array.from({ length: 8 }, (_, n) => adding(aTerm(`tool.of-there-${n}`)));
+      const there = await openChronicle(added);
+      const changes = await there.ask("give", { since: 0 });
+      there.close();
+      const body = JSON.stringify({ changes, look: false });
+      const headers = { "Content-Type": "application/json" };
+      const answers = await Promise.all(
+        servers.map(({ url }) => send(`${url}chronicle/take`, { method: "POST", headers, body })),
+      );
+      expect(answers.map(({ status }) => status)).toEqual([200, 200]);
+      const [one, two] = answers.map(({ text }) => JSON.parse(text));
+      expect(one.proposed.length + two.proposed.length).toBe(8);
+      expect(one.known + two.known).toBe(8);
+      await inStore(async (store) => {
+        const { total } = await store.listCards({ kind: PROPOSAL_CARD }, { first: 1 });
+        expect(total).toBe(8);
       });
     });
 

@@ -1,3 +1,4 @@
+import { canonicalJson } from "../../domain/canonical-json.ts";
 import type { Change, Edit } from "../../domain/change.ts";
 import { idOfEdit } from "../../domain/graph-view.ts";
 import { id as idOf } from "../../domain/ids.ts";
@@ -6,6 +7,7 @@ import { problem } from "../../domain/problem.ts";
 import { PROPOSAL_CARD, proposalOf } from "../../domain/proposals/kept-proposal.ts";
 import { type MergeGroup, planMerge } from "../../domain/sharing/plan-merge.ts";
 import type { SharedChanges } from "../../domain/sharing/shared-changes.ts";
+import { TAKEN_CARD, takenWrite } from "../../domain/sharing/taken.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
 import { readAll } from "../../ports/read-all.ts";
@@ -44,7 +46,7 @@ export interface TakenChanges {
 
 type Ports = Acting & {
   readonly store: Store;
-  readonly seals: Pick<Seals, "findFault">;
+  readonly seals: Pick<Seals, "findFault" | "hash">;
   readonly named: FindNamed;
   readonly newSuffix: NewSuffix;
 };
@@ -92,12 +94,18 @@ export async function takeChanges(
       proposed.push(told);
       continue;
     }
-    const made = await makeProposal(ports, asked);
-    if (isRefusal(made)) left.push({ ids, why: made.refused[0].message });
+    // Who takes the same file at the same moment, at whichever server, writes the same card.
+    const once = takenWrite(ports.seals.hash(canonicalJson([changes.house, group.change])));
+    const made = await makeProposal(ports, asked, [once]);
+    if (isRefusal(made) && isTakenMeanwhile(made)) known++;
+    else if (isRefusal(made)) left.push({ ids, why: made.refused[0].message });
     else proposed.push({ ...told, id: made.id });
   }
   return { house: changes.house, until: changes.until, proposed, same: plan.same.length, known, left };
 }
+
+const isTakenMeanwhile = ({ refused: [{ code, path }] }: Refusal): boolean =>
+  code === "CHANGED_MEANWHILE" && path[0] === "cards" && path[1] === TAKEN_CARD;
 
 const taken = (
   { change, changedOnBothSides }: MergeGroup,

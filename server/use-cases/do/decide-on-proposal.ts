@@ -1,4 +1,6 @@
+import type { CardWrite } from "../../domain/card.ts";
 import { sharesTheHouse } from "../../domain/people/caller.ts";
+import { ENTRY_CARD } from "../../domain/people/entry.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import { checkLength, LONGEST_TEXT } from "../../domain/proposals/check-words.ts";
 import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
@@ -22,7 +24,8 @@ import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { previewChange } from "../ask/preview-change.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
-import { type Refusal, refusalFrom } from "../refusal.ts";
+import { isRefusal, type Refusal, refusalFrom } from "../refusal.ts";
+import { whoStillAgrees } from "./who-still-agrees.ts";
 
 type Ports = Acting & {
   readonly store: Store;
@@ -70,16 +73,22 @@ export async function decideOnProposal(
 
   if (verdict === "accept") {
     const moved = isShared ? (await previewChange(ports, proposal.change)).shifted.length : 0;
-    const earlier = await readAll((page) =>
-      store.listCards({ kind: REVIEW_CARD, key: { name: "proposal", value: id } }, page),
-    );
-    const agreed = agreedOn([...earlier.map(reviewOf), review], expectedVersion);
-    const stillNeeded = isShared ? Math.max(0, reviewersNeeded(moved) - agreed.length) : 0;
-    if (stillNeeded > 0) {
-      const written = await store.writeCards({ ...along, cards: [reviewed] });
-      return isProblem(written) ? { refused: [written] } : { proposal, review, stillNeeded };
+    const others = reviewersNeeded(moved) - 1;
+    if (!isShared || others === 0) return accept([]);
+    for (let time = 1; ; time++) {
+      const earlier = await readAll((page) =>
+        store.listCards({ kind: REVIEW_CARD, key: { name: "proposal", value: id } }, page),
+      );
+      const agreed = agreedOn(earlier.map(reviewOf), expectedVersion).filter((one) => one !== by);
+      const { persons, cards } = await whoStillAgrees(store, agreed, proposal.by);
+      if (persons.length < others) {
+        const written = await store.writeCards({ ...along, cards: [reviewed] });
+        if (isProblem(written)) return { refused: [written] };
+        return { proposal, review, stillNeeded: others - persons.length };
+      }
+      const accepted = await accept(cards);
+      if (!isRefusal(accepted) || time === MOST_TIMES || !isOfPerson(accepted)) return accepted;
     }
-    return accept();
   }
   const next: Proposal = {
     ...before,
@@ -91,19 +100,24 @@ export async function decideOnProposal(
   if (isProblem(written)) return { refused: [written] };
   return { proposal: { id, version: expectedVersion + 1, ...next }, review, stillNeeded: 0 };
 
-  /** The revision and the end of the proposal are written in one step. */
-  async function accept(): Promise<Decided | Refusal> {
+  /** The revision and the end of the proposal are written in one step, with what holds those who agreed before. */
+  async function accept(holds: readonly CardWrite[]): Promise<Decided | Refusal> {
     const newest = (await store.newestRevision())?.number ?? 0;
     const next: Proposal = { ...before, state: "accepted", changedAt: at, revision: newest + 1 };
     const revision = await store.commit({
       ...{ change: next.change, expected: newest, at, by: next.by, message: next.title },
       ...along,
-      cards: [await keep(next), reviewed],
+      cards: [await keep(next), reviewed, ...holds],
     });
     if (isProblem(revision)) return { refused: [revision] };
     return { proposal: { id, version: expectedVersion + 1, ...next }, review, revision, stillNeeded: 0 };
   }
 }
+
+/** Times that it is looked anew who agrees still, where one of them was changed meanwhile. */
+const MOST_TIMES = 5;
+const isOfPerson = ({ refused: [{ code, path }] }: Refusal): boolean =>
+  code === "CHANGED_MEANWHILE" && path[0] === "cards" && path[1] === ENTRY_CARD;
 
 const checkReason = (verdict: Verdict, reason: string): readonly Problem[] =>
   verdict !== "accept" && reason.trim() === ""

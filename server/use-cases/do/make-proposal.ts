@@ -1,3 +1,4 @@
+import type { CardWrite } from "../../domain/card.ts";
 import { isProblem, problem } from "../../domain/problem.ts";
 import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
 import type { Proposal } from "../../domain/proposals/proposal.ts";
@@ -17,10 +18,14 @@ export type Asked = Pick<Proposal, "kind" | "title" | "why" | "change" | "base" 
 /** Proposals of one person that may wait for a decision at once, so that nobody buries those of the others. */
 export const MOST_UNDECIDED = 500;
 
-/** Keeps a new proposal, or refuses what could not be read. An open one is refused if the graph would refuse its change. */
+/**
+ * Keeps a new proposal, or refuses what could not be read. An open one is refused if the graph would refuse its change. It is kept
+ * together with the cards `beside` it, or not at all.
+ */
 export async function makeProposal(
   ports: Acting & { readonly store: Store; readonly newSuffix: NewSuffix },
   asked: Asked | Refusal,
+  beside: readonly CardWrite[] = [],
 ): Promise<KeptProposal | Refusal> {
   const refusal = refuseCaller(ports, "make a proposal");
   if (refusal) return refusal;
@@ -40,7 +45,7 @@ export async function makeProposal(
   const id = `proposal.${now.slice(0, 10)}-${ports.newSuffix()}`;
   const by = signed(ports, "make proposal", id);
   const proposal: Proposal = { ...asked, by: by.deed.by, madeAt: now, changedAt: now };
-  const cards = [await cardOfProposal(ports, id, 0, proposal)];
+  const cards = [await cardOfProposal(ports, id, 0, proposal), ...beside];
   const written = await ports.store.writeCards({ ...by, cards });
   return isProblem(written) ? { refused: [written] } : { id, version: 1, ...proposal };
 }

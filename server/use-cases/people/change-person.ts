@@ -1,5 +1,5 @@
 import type { CardWrite } from "../../domain/card.ts";
-import { ENTRY_CARD, endingEntry, entryOf } from "../../domain/people/entry.ts";
+import { ENTRY_CARD, endingEntry, entryOf, holdingEntry } from "../../domain/people/entry.ts";
 import { OWNERS_CARD } from "../../domain/people/invitation.ts";
 import { PERSON_CARD, type Person, personOf, personWrite } from "../../domain/people/person.ts";
 import { TOKEN_CARD } from "../../domain/people/token.ts";
@@ -37,14 +37,15 @@ export async function changePerson(
         };
       cards.push({ ...OWNERS_CARD, expectedVersion: owners?.version ?? 0, next: { keys: {}, body: {} } });
     }
-    if (next.state === "shut out") cards.push(...(await sessionsAndTokens(ports, id)));
+    // Whoever counts on what the person may do now writes that card too.
+    cards.push(...(next.state === "shut out" ? await endings(ports, id) : [await holding(ports, id)]));
     return cards;
   });
   return isRefusal(written) ? written : next;
 }
 
 /** What ends the sessions of a person and takes back the tokens. */
-async function sessionsAndTokens({ store, now }: PeoplePorts, person: string): Promise<readonly CardWrite[]> {
+async function endings({ store, now }: PeoplePorts, person: string): Promise<readonly CardWrite[]> {
   const entry = entryOf(await store.card(ENTRY_CARD, person));
   const key = { name: "person", value: person };
   const tokens = await readAll((page) => store.listCards({ kind: TOKEN_CARD, key }, page));
@@ -53,6 +54,9 @@ async function sessionsAndTokens({ store, now }: PeoplePorts, person: string): P
     ...tokens.map(({ kind, id, version }) => ({ kind, id, expectedVersion: version })),
   ];
 }
+
+const holding = async ({ store }: PeoplePorts, person: string): Promise<CardWrite> =>
+  holdingEntry(person, entryOf(await store.card(ENTRY_CARD, person)));
 
 const isActiveOwner = ({ role, state }: Person): boolean => role === "owner" && state === "active";
 

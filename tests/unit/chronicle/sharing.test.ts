@@ -141,6 +141,22 @@ describe("[I16] what a house takes from another", () => {
     expect(await here.ask("take", { changes, look: false })).toMatchObject({ proposed: [], known: 1 });
   });
 
+  it("is proposed once where the same file is taken by two at the same moment", async () => {
+    const there = await open(adding(adze, onAdze), adding(aTerm("tool.froe")), withdrawing(plain));
+    const here = await open();
+    const changes = await there.ask("give", { since: 1 });
+    const both = await Promise.all(
+      [1, 2, 3].map((n) =>
+        here.ask("take", { changes, look: false }, { ...as("contributor"), id: `person.p${n}` }),
+      ),
+    );
+    const sum = (of: (taken: { proposed: readonly object[]; known: number }) => number) =>
+      both.map(of).reduce((all, each) => all + each, 0);
+    expect([sum(({ proposed }) => proposed.length), sum(({ known }) => known)]).toEqual([3, 6]);
+    expect(both.flatMap(({ left }) => left)).toEqual([]);
+    expect((await here.store.listCards({ kind: PROPOSAL_CARD }, { first: 9 })).total).toBe(3);
+  });
+
   it("is refused from readers, if it was changed after it was signed, or is of no sound form", async () => {
     const there = await open(adding(adze));
     const here = await open();
