@@ -100,9 +100,6 @@ const idPages: Readonly<Record<string, IdPage>> = {
   "/house/disputes/:id": lazy(async () => ({
     default: (await import("./proposals/DisputePage.tsx")).DisputePage,
   })),
-  "/house/correct/:id": lazy(async () => ({
-    default: (await import("./proposals/CorrectionPage.tsx")).CorrectionPage,
-  })),
   "/sources/:id": asOf(async () => (await import("./evidence/SourcePage.tsx")).SourcePage),
 };
 

@@ -22,7 +22,6 @@ export const PAGES_AHEAD: Readonly<Record<string, readonly string[]>> = {
   "/house/proposals": ["proposals/ProposalsPage.tsx"],
   "/house/proposals/:id": ["proposals/ProposalPage.tsx"],
   "/house/propose": ["proposals/writing/ProposePage.tsx"],
-  "/house/correct/:id": ["proposals/CorrectionPage.tsx"],
   "/house/disputes": ["proposals/DisputesPage.tsx"],
   "/house/disputes/:id": ["proposals/DisputePage.tsx"],
   "/house/history": ["chronicle/HistoryPage.tsx"],

@@ -121,6 +121,36 @@ describe("a form that is read back", () => {
     await wouldBeTaken(exception.change, "EXCEPTION");
   });
 
+  it("[J47] corrects every citation of a claim, in its order, with as many new sources as are described", async () => {
+    const claim = {
+      ...{
+        about: "claim.saw",
+        relation: "introduced",
+        subject: "tool.circular-saw",
+        region: "region.england",
+      },
+      ...{ when: "1792", strength: "firm", basis: "published", locator: "p. 3" },
+      ...{ title: "On pits", author: "Example, Ann", year: "1901" },
+      ...{ "basis.2": "published", "source.2": "source.saw-book", "locator.2": "p. 12" },
+      ...{ "basis.3": "published", "locator.3": "p. 4", "title.3": "On mills", "author.3": "Example, Bo" },
+    };
+    const undated = await look("CORRECTION", claim);
+    expect(undated).toMatchObject({ change: null, problems: [{ path: ["year.3"] }] });
+    const looked = await look("CORRECTION", { ...claim, "year.3": "1905" });
+    expect(looked.problems).toEqual([]);
+    expect(looked.change.at(-1).after.citations).toEqual([
+      { basis: "published", source: "source.example-1901", locator: "p. 3" },
+      { basis: "published", source: "source.saw-book", locator: "p. 12" },
+      { basis: "published", source: "source.example-1905", locator: "p. 4" },
+    ]);
+    expect(looked.edits.map(({ kind }: { kind: string }) => kind)).toEqual(["source", "source", "claim"]);
+    await wouldBeTaken(looked.change, "CORRECTION");
+    const same = await look("CORRECTION", {
+      ...{ ...claim, "title.3": "On pits", "author.3": "Example, Ann", "year.3": "1901" },
+    });
+    expect(same.change).toHaveLength(2);
+  });
+
   it("[J44] merges two terms as one change that the graph takes", async () => {
     const looked = await look("MERGE", { about: "tool.circular-saw", into: "tool.pit-saw" });
     expect(looked.problems).toEqual([]);

@@ -70,12 +70,12 @@ describe("two people in one house", () => {
   it("[J8] [J9] propose, discuss, see what it would do, accept; the old report is unchanged", async () => {
     const before = await reportOn(1);
     const maker = await as(cleo, CLAIM);
-    await maker.getByRole("link", { name: "Propose a correction" }).click();
+    await maker.getByRole("link", { name: "Put it right" }).click();
     await maker.getByText("The date", { exact: true }).click();
     await maker.getByRole("textbox", { name: "The right date" }).fill("c. 1760");
     await maker.getByText(/cannot be read/).waitFor();
     await maker.getByRole("textbox", { name: "The right date" }).fill("1760");
-    await maker.getByRole("button", { name: /^Make a draft/ }).click();
+    await maker.getByRole("button", { name: "See what it would change" }).click();
     await foreseen(maker);
     const impact = await textOf(maker.getByRole("region", { name: "What accepting it would do" }));
     expect(impact).toMatch(
@@ -160,12 +160,18 @@ describe("two people in one house", () => {
   }, 120_000);
 
   it("[J7] narrow the queue by kind and region, and the address keeps it", async () => {
-    const maker = await as(cleo, "/house/correct/tool.circular-saw");
+    const maker = await as(cleo, "/house/propose?kind=correction");
+    await maker.getByRole("combobox", { name: "What is it about?" }).fill("circular saw");
+    await maker
+      .getByRole("option", { name: /^circular saw/ })
+      .first()
+      .click();
+    await maker.getByRole("link", { name: "The term itself: circular saw" }).click();
     await maker.getByText("Its name or its note", { exact: true }).click();
-    await maker.getByRole("textbox", { name: "It is called" }).fill("round saw");
-    await maker.getByRole("textbox", { name: "Why" }).fill("So it is called here.");
-    await maker.getByRole("button", { name: /^Make a draft/ }).click();
-    await foreseen(maker);
+    await maker.getByRole("textbox", { name: "Name in the trade" }).fill("round saw");
+    await maker
+      .getByRole("textbox", { name: "Why the evidence should change" })
+      .fill("So it is called here.");
     await maker.getByRole("button", { name: "Hand it to the reviewers" }).click();
     await maker.getByText("open and waits for a reviewer").waitFor();
     const title = "circular saw, to be called round saw";

@@ -99,6 +99,32 @@ describe("writing a proposal", () => {
     expect(await auditPage(page)).toEqual([]);
   });
 
+  it("[J9] [J47] corrects the sources of a claim one by one, and is gone on with as it was left", async () => {
+    const claim = await open("/claims/claim.A14");
+    await claim.getByRole("link", { name: "Put it right" }).click();
+    await claim.getByText("Where it is from", { exact: true }).click();
+    expect(await claim.getByRole("textbox", { name: "When" }).count()).toBe(0);
+    const add = claim.getByRole("button", { name: "Add another source" });
+    await add.click();
+    await claim.getByRole("button", { name: /^\d+\. Not said yet/ }).waitFor();
+    await claim
+      .getByRole("radio", { name: /^I remember it/ })
+      .last()
+      .check({ force: true });
+    const [second] = await claim.getByRole("button", { name: /^\d+\. from memory, unconfirmed$/ }).all();
+    await second?.waitFor();
+    await claim.getByRole("button", { name: "Tell first: from memory, unconfirmed" }).click();
+    await claim.getByRole("button", { name: /^1\. from memory, unconfirmed · told first$/ }).waitFor();
+    await said(claim).getByText("from memory", { exact: false }).first().waitFor();
+    expect(await auditPage(claim)).toEqual([]);
+    await claim.getByText("Kept as a draft.").waitFor();
+    const draft = await claim.getByRole("link", { name: /^Its address/ }).getAttribute("href");
+    const elsewhere = await open(draft ?? "");
+    await elsewhere.getByRole("button", { name: /^1\. from memory, unconfirmed · told first$/ }).click();
+    await elsewhere.getByRole("button", { name: "Take out: from memory, unconfirmed" }).click();
+    await said(elsewhere).getByText("Nothing differs yet", { exact: false }).waitFor();
+  });
+
   it("[J46] keeps what is written on the machine while the server cannot be reached, and sends it when it is back", async () => {
     const page = await open("/house/propose?kind=term");
     await page.context().setOffline(true);
@@ -152,12 +178,18 @@ describe("the forms", () => {
         "/house/propose?kind=term",
         "/house/propose?kind=source",
         "/house/propose?kind=correction&about=claim.A13",
-        "/house/propose?kind=exception&of=claim.A13",
-        "/house/propose?kind=retirement&about=claim.A13",
+        "/house/propose?kind=correction&about=claim.A13&wrong=all",
+        "/house/propose?kind=correction&about=claim.A13&wrong=sources",
+        "/house/propose?kind=correction&about=claim.A13&wrong=exception",
+        "/house/propose?kind=correction&about=claim.A13&wrong=retract",
+        "/house/propose?kind=correction&about=tool.circular-saw&wrong=belongs",
         "/house/propose?kind=merge&about=tool.circular-saw",
       ]) {
         const page = await open(address, size);
-        await said(page).waitFor();
+        await (address.includes("correction")
+          ? page.getByText("What is wrong with it?")
+          : said(page)
+        ).waitFor();
         expect(await auditPage(page), address).toEqual([]);
         expect(await sticksOut(page), address).toEqual(NOTHING);
       }

@@ -4,19 +4,18 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import { ContributeDocument } from "./Contribute.graphql.ts";
 import styles from "./reading.module.css";
 
-/** Where something is proposed of a thing: a claim about or within a term, or the thing in other words. */
+/** Where something is proposed of a thing: put right, or a claim about or within a term. */
 function writingsOf(of: string): readonly { readonly to: string; readonly name: string }[] {
   const kind = of.split(".")[0] ?? "";
-  const anew = { to: `/house/propose?kind=correction&about=${of}`, name: "Write it anew" };
-  if (kind === "claim" || kind === "source") return [anew];
+  const right = { to: `/house/propose?kind=correction&about=${of}`, name: "Put it right" };
+  if (kind === "claim" || kind === "source") return [right];
   const field = ["region", "form", "part"].includes(kind) ? kind : "subject";
   return [
+    right,
     {
       to: `/house/propose?kind=claim&${field}=${of}`,
       name: field === "subject" ? "Propose a claim about it" : "Propose a claim that holds for it",
     },
-    anew,
-    { to: `/house/propose?kind=merge&about=${of}`, name: "Propose that it is the same as another" },
   ];
 }
 
@@ -31,11 +30,6 @@ export function Contribute({ of }: { of: string }) {
   if (isOld) return null;
   return (
     <ul className={`${styles["contribute"]} screen-only`}>
-      {of.startsWith("source.") ? null : (
-        <li>
-          <TextLink to={`/house/correct/${of}`}>Propose a correction</TextLink>
-        </li>
-      )}
       {writingsOf(of).map(({ to, name }) => (
         <li key={to}>
           <TextLink to={to}>{name}</TextLink>

@@ -46,7 +46,7 @@ export function EndDispute({ dispute: { id, version: on, claimId, isMine, decisi
       <h2 id="end">End it</h2>
       <p className={styles["beside"]}>
         A decision is a reviewer's. What the claim says is changed by{" "}
-        <TextLink to={`/house/correct/${claimId}`}>a correction of it</TextLink>.
+        <TextLink to={`/house/propose?kind=correction&about=${claimId}`}>a correction of it</TextLink>.
       </p>
       <RadioGroup
         label="How it ends"

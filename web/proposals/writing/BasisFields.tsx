@@ -1,3 +1,4 @@
+import type { CslItem } from "#server/domain/source.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { useFormDesk } from "./form-desk.ts";
 import { PlainField } from "./PlainField.tsx";
@@ -18,12 +19,12 @@ const BASES = [
 ] as const;
 
 /** How whoever writes knows it, asked in plain words; printed things want a source and a place in it. */
-export function BasisFields() {
+export function BasisFields({ known }: { known: readonly CslItem[] }) {
   const { fields } = useFormDesk();
   return (
     <>
       <ChoiceField of="basis" label="How do you know it?" isLabelHidden choices={BASES} />
-      {fields["basis"] === "published" ? <SourceChoice /> : null}
+      {fields["basis"] === "published" ? <SourceChoice known={known} /> : null}
       {fields["basis"] ? (
         <PlainField
           of="citation-note"

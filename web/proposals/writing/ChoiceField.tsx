@@ -29,7 +29,7 @@ export function ChoiceField({
   const refusal = refusalAt(of);
   const onChange = (chosen: string) => put({ [of]: chosen });
   return (
-    <div>
+    <div data-refused={refusal !== undefined}>
       {look === "folded" ? (
         <Select label={label} choices={choices} value={value} onChange={onChange} placeholder="choose" />
       ) : (

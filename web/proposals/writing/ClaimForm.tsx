@@ -1,21 +1,16 @@
 import { isRelation } from "#server/domain/proposals/form/claim-fields.ts";
 import { usualHardness } from "#server/domain/proposals/form/claim-of-fields.ts";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
-import { BasisFields } from "./BasisFields.tsx";
 import { ChoiceField } from "./ChoiceField.tsx";
+import { CitationsFields } from "./CitationsFields.tsx";
 import { useFormDesk } from "./form-desk.ts";
 import { NamedTermField } from "./NamedTermField.tsx";
 import { PlainField } from "./PlainField.tsx";
 import { RelationFields } from "./RelationFields.tsx";
 import { RELATION_CHOICES } from "./relation-choices.ts";
 import { StandingClaims } from "./StandingClaims.tsx";
+import { StrengthField } from "./StrengthField.tsx";
 
-const STRENGTHS = [
-  { id: "certain", label: "Certain", beside: "could not be otherwise" },
-  { id: "firm", label: "Firm", beside: "well shown" },
-  { id: "usual", label: "Usual", beside: "with exceptions" },
-  { id: "tentative", label: "Tentative", beside: "a guess worth testing" },
-];
 const HARDNESSES = [
   { id: "physical", label: "It could not be", beside: "the thing did not exist" },
   { id: "practice", label: "It was not done", beside: "habit or fashion" },
@@ -34,13 +29,9 @@ export function ClaimForm() {
       <ChoiceField of="relation" label="I can say" choices={RELATION_CHOICES} look="folded" />
       <RelationFields />
       <h2>How do you know?</h2>
-      <BasisFields />
+      <CitationsFields />
       <Disclosure summary="How far it can be leaned on, remarks">
-        <ChoiceField
-          of="strength"
-          label="How sure is it? Left open, it follows from how you know it."
-          choices={STRENGTHS}
-        />
+        <StrengthField label="How sure is it? Left open, it follows from how you know it." />
         {isRelation(relation) &&
         relation !== "typical of" &&
         relation !== "spread to" &&

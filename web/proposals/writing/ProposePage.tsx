@@ -4,7 +4,7 @@ import { PageHeading } from "../../shared/ui/PageHeading.tsx";
 import styles from "../proposals.module.css";
 import { BatchForm } from "./BatchForm.tsx";
 import { FILLED_BY_ADDRESS, WRITING_KINDS } from "./kinds.ts";
-import { WritingFromStanding } from "./WritingFromStanding.tsx";
+import { WritingOf } from "./WritingOf.tsx";
 import { WrittenDraft } from "./WrittenDraft.tsx";
 import own from "./writing.module.css";
 
@@ -20,7 +20,7 @@ export function ProposePage() {
   const isBatch = asked === BATCH.id;
   const kind = WRITING_KINDS.find(({ id }) => id === asked) ?? WRITING_KINDS[0];
   const start = Object.fromEntries(
-    FILLED_BY_ADDRESS.filter((name) => name !== "kind").flatMap((name) => {
+    FILLED_BY_ADDRESS.flatMap((name) => {
       const value = params.get(name);
       return value ? [[name, value]] : [];
     }),
@@ -37,6 +37,7 @@ export function ProposePage() {
         </p>
         <nav aria-label="What to propose">
           <ul className={own["kinds"]}>
+            <li className={own["beside"]}>Propose</li>
             {[...WRITING_KINDS, BATCH].map(({ id, name }) => (
               <li key={id}>
                 <Link href={`/house/propose?kind=${id}`} aria-current={id === asked ? "page" : undefined}>
@@ -50,10 +51,11 @@ export function ProposePage() {
       {isBatch ? (
         <BatchForm />
       ) : opened === undefined ? (
-        <WritingFromStanding
+        <WritingOf
           key={`${kind.id} ${JSON.stringify(start)}`}
           kind={kind}
-          start={start}
+          begun={undefined}
+          start={{ fields: start, title: "", why: "" }}
           onBegun={setBegun}
         />
       ) : (

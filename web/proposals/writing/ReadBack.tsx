@@ -17,14 +17,7 @@ export function ReadBack({ looked, isTouched }: Props) {
       <h2 id="read-back">It would say</h2>
       <div aria-live="polite">
         {lines.length > 0 ? (
-          lines.map(({ of, does, before, after }) => (
-            <p key={of} className={styles["says"]}>
-              {does === "WITHDRAWN" ? `No more: ${before ?? of}` : (after ?? of)}
-              {does === "CHANGED" && before !== after ? (
-                <span className={styles["beside"]}> instead of: {before}</span>
-              ) : null}
-            </p>
-          ))
+          lines.map((line) => <LineOfEdit key={line.of} line={line} />)
         ) : (
           <p className={styles["beside"]}>Nothing yet. What it says stands here as soon as it is whole.</p>
         )}
@@ -46,5 +39,28 @@ export function ReadBack({ looked, isTouched }: Props) {
         </div>
       ) : null}
     </section>
+  );
+}
+
+type Line = LookedOver["edits"][number];
+
+/** One edit: the sentence it would be, and of a change that the sentence does not show what would be otherwise. */
+function LineOfEdit({ line: { of, does, before, after, rows } }: { line: Line }) {
+  const otherwise = does === "CHANGED" && before === after ? rows.filter(({ differs }) => differs) : [];
+  return (
+    <div>
+      <p className={styles["says"]}>
+        {does === "WITHDRAWN" ? `No more: ${before ?? of}` : (after ?? of)}
+        {does === "CHANGED" && before !== after ? (
+          <span className={styles["beside"]}> instead of: {before}</span>
+        ) : null}
+      </p>
+      {otherwise.map((row) => (
+        <p key={`${row.what} ${row.before} ${row.after}`}>
+          {row.what}: <strong>{row.after ?? "dropped"}</strong>{" "}
+          {row.before === null ? null : <span className={styles["beside"]}>instead of: {row.before}</span>}
+        </p>
+      ))}
+    </div>
   );
 }

@@ -1,16 +1,14 @@
-import { datingInWords } from "#server/domain/dating-in-words.ts";
 import { PART_STATES } from "#server/domain/part-state.ts";
 import { FIELDS_OF_RELATION, isRelation } from "#server/domain/proposals/form/claim-fields.ts";
 import { listIn } from "#server/domain/proposals/form/form-fields.ts";
-import { roleOfRelation } from "#server/domain/role-of-relation.ts";
 import { Checkboxes } from "#web/shared/ui/Checkboxes.tsx";
-import { DatingField } from "#web/shared/ui/DatingField.tsx";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { useFormDesk } from "./form-desk.ts";
 import { NamedTermField } from "./NamedTermField.tsx";
 import { PlainField } from "./PlainField.tsx";
-import { RegionSteps } from "./RegionSteps.tsx";
+import { ScopeFields } from "./ScopeFields.tsx";
 import { TermsField } from "./TermsField.tsx";
+import { WhenField } from "./WhenField.tsx";
 
 const STATE_CHOICES = PART_STATES.map((id) => ({ id, label: id }));
 
@@ -79,25 +77,8 @@ export function RelationFields() {
           />
         </>
       ) : null}
-      {has("when") ? (
-        <DatingField
-          label="When"
-          value={fields["when"] ?? ""}
-          datingRole={roleOfRelation(relation)}
-          onType={(when) => put({ when })}
-          say={datingInWords}
-          mayBeEmpty
-          hint="c. 1770, 1760s, after 1830: write it as you would, and take the reading that is offered."
-          refusal={fields["when"] ? undefined : refusalAt("when")}
-        />
-      ) : null}
-      {has("region") ? (
-        <>
-          <RegionSteps />
-          <NamedTermField of="form" label="On what form" placeholder="any form" />
-          <NamedTermField of="part" label="On what part" placeholder="any part" />
-        </>
-      ) : null}
+      {has("when") ? <WhenField relation={relation} /> : null}
+      {has("region") ? <ScopeFields /> : null}
     </>
   );
 }

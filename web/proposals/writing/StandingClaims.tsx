@@ -1,13 +1,14 @@
 import { useQuery } from "@apollo/client/react";
 import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { ShowMore } from "#web/shared/ui/ShowMore.tsx";
 import { TextLink } from "#web/shared/ui/TextLink.tsx";
 import { ClaimsOnSubjectDocument } from "./Writing.graphql.ts";
 import styles from "./writing.module.css";
 
 /** What is said of a subject already, to be read before one writes. */
 export function StandingClaims({ subject }: { subject: string | undefined }) {
-  const { data } = useQuery(ClaimsOnSubjectDocument, {
-    variables: { id: subject ?? "" },
+  const { data, fetchMore } = useQuery(ClaimsOnSubjectDocument, {
+    variables: { id: subject ?? "", first: 50 },
     skip: !subject,
   });
   const claims = data?.term?.claims;
@@ -25,6 +26,11 @@ export function StandingClaims({ subject }: { subject: string | undefined }) {
           </li>
         ))}
       </ul>
+      <ShowMore
+        list={claims}
+        onMore={(after) => fetchMore({ variables: { after } })}
+        label="Show more claims"
+      />
     </Disclosure>
   );
 }

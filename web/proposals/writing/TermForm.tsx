@@ -17,32 +17,48 @@ const KINDS = TERM_KINDS.map((id) => ({
 /** A term: what the trade calls it, what it is, and under what it comes. */
 export function TermForm({ isNew }: { isNew: boolean }) {
   const { fields } = useFormDesk();
-  const kind = fields["kind"];
   return (
     <>
       <h2>What is it called?</h2>
       {isNew ? <ChoiceField of="kind" label="What it is" choices={KINDS} look="folded" /> : null}
-      <PlainField of="label" label="Name in the trade" hint="A general name; no person, firm or brand." />
-      <PlainField of="other-labels" label="Other names" placeholder="with | between them" />
-      <PlainField of="note" label="What it is, in plain sentences" lines={3} />
-      {kind ? (
+      <TermWords />
+      {fields["kind"] ? (
         <>
           <h2>Where does it belong?</h2>
-          <NamedTermField
-            of="broader"
-            label="It is a kind of, or lies within"
-            kinds={[kindOf(kind)]}
-            placeholder="a broader term"
-          />
-          {kind === "feature" || kind === "form" ? (
-            <TermsField
-              of="parts"
-              label={kind === "form" ? "Parts it has" : "Looked for on"}
-              kinds={["PART"]}
-              placeholder="a kind of part"
-            />
-          ) : null}
+          <TermPlace />
         </>
+      ) : null}
+    </>
+  );
+}
+
+/** What a term is called, and what it is. */
+export const TermWords = () => (
+  <>
+    <PlainField of="label" label="Name in the trade" hint="A general name; no person, firm or brand." />
+    <PlainField of="other-labels" label="Other names" placeholder="with | between them" />
+    <PlainField of="note" label="What it is, in plain sentences" lines={3} />
+  </>
+);
+
+/** Under what a term comes, and on what it is looked for. */
+export function TermPlace() {
+  const kind = useFormDesk().fields["kind"] ?? "";
+  return (
+    <>
+      <NamedTermField
+        of="broader"
+        label="It is a kind of, or lies within"
+        kinds={[kindOf(kind)]}
+        placeholder="a broader term"
+      />
+      {kind === "feature" || kind === "form" ? (
+        <TermsField
+          of="parts"
+          label={kind === "form" ? "Parts it has" : "Looked for on"}
+          kinds={["PART"]}
+          placeholder="a kind of part"
+        />
       ) : null}
     </>
   );

@@ -26,7 +26,7 @@ export function TermsField({ of, label, placeholder = "", kinds }: Props) {
   const set = (next: readonly string[]) => put({ [of]: next.join(" | ") });
   const refusal = refusalAt(of);
   return (
-    <div className={styles["several"]}>
+    <div className={styles["several"]} data-refused={refusal !== undefined}>
       {entries.length > 0 ? (
         <ul>
           {entries.map((entry) => (

@@ -1,15 +1,21 @@
-import { useMemo, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import { useLocation } from "wouter";
+import type { Edit } from "#server/domain/change.ts";
+import type { ProposalKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
+import { Disclosure } from "#web/shared/ui/Disclosure.tsx";
+import { focusFirstRefused } from "#web/shared/ui/focus-first-refused.ts";
 import { TextField } from "#web/shared/ui/TextField.tsx";
 import styles from "../proposals.module.css";
+import { askedIn, wrongIn } from "./asked-in-form.ts";
 import { DraftStanding } from "./DraftStanding.tsx";
 import { FormOfKind } from "./FormOfKind.tsx";
-import { type FormDesk, FormDeskContext } from "./form-desk.ts";
+import { type FormDesk, FormDeskContext, OF_EXCEPTION } from "./form-desk.ts";
 import { formToSend } from "./form-to-send.ts";
 import type { WritingKind } from "./kinds.ts";
 import { readLocalCopy, type Written } from "./local-copy.ts";
 import { ReadBack } from "./ReadBack.tsx";
+import { titleOfForm } from "./title-of-form.ts";
 import { type Place, useDraft } from "./use-draft.ts";
 import { useLookOver } from "./use-look-over.ts";
 import own from "./writing.module.css";
@@ -18,14 +24,17 @@ interface Props {
   kind: WritingKind;
   begun: Place | undefined;
   start: Written;
+  /** What is put right. */
+  standing: Edit | undefined;
   onBegun: (id: string) => void;
 }
 
 /** A form, what it says, and what becomes of it. */
-export function Writing({ kind, begun, start, onBegun }: Props) {
+export function Writing({ kind, begun, start, standing, onBegun }: Props) {
   const [, navigate] = useLocation();
-  const local = useMemo(() => readLocalCopy(begun?.id ?? kind.kind), [begun?.id, kind.kind]);
-  const isFilled = Object.keys(start.fields).length > 0;
+  const called = [kind.kind, ...(start.fields["about"] ? [start.fields["about"]] : [])].join(" ");
+  const local = useMemo(() => readLocalCopy(begun?.id ?? called), [begun?.id, called]);
+  const isFilled = Object.keys(start.fields).length > 0 && standing === undefined;
   // What was kept here and never sent goes on where it was made on the version that stands.
   const isLocal =
     local !== undefined && local.version === (begun?.version ?? 0) && (begun !== undefined || !isFilled);
@@ -33,11 +42,17 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
   const [unsent, setUnsent] = useState<Written | undefined>(isLocal ? undefined : local);
   const [touched, setTouched] = useState<ReadonlySet<string>>(new Set());
   const [hasTried, setHasTried] = useState(begun !== undefined);
-  const sent = useMemo(() => formToSend(kind.id, written.fields), [kind.id, written.fields]);
-  const { looked, lookNow } = useLookOver(kind.kind, sent);
-  const suggested = looked?.edits.at(kind.id === "merge" ? 0 : -1);
-  const line = [...(suggested?.after ?? suggested?.before ?? "")].slice(0, 200).join("");
-  const draft = useDraft(kind.kind, begun, start, written, looked?.change ?? [], line);
+  const asked = askedIn(kind, written.fields);
+  const wrong = kind.id === "correction" ? wrongIn(written.fields) : undefined;
+  const isAsked = kind.id !== "correction" || wrong !== undefined;
+  const sent = useMemo(
+    () => formToSend(asked, written.fields, written.why),
+    [asked, written.fields, written.why],
+  );
+  const { looked, lookNow } = useLookOver(asked, sent);
+  const line = titleOfForm(asked, wrong, looked?.edits ?? []);
+  const draft = useDraft(asked, called, begun, start, written, looked?.change ?? [], line);
+  const sheet = useRef<HTMLDivElement>(null);
   const desk: FormDesk = {
     fields: written.fields,
     put: (fields) => {
@@ -46,14 +61,17 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
     },
     refusalAt: (field) =>
       hasTried || touched.has(field)
-        ? looked?.problems.find(({ path }) => path[0] === field)?.message
+        ? looked?.problems.find(({ path }) => placeInForm(asked, path[0]) === field)?.message
         : undefined,
   };
   const hand = async (how: "open" | "keep") => {
     setHasTried(true);
     // The form as it is now, not as it was when the last answer came.
     const now = await lookNow();
-    if (!now?.change) return;
+    if (!now?.change || (how === "open" && written.why.trim() === "")) {
+      requestAnimationFrame(() => focusFirstRefused(sheet.current));
+      return;
+    }
     const place = await (how === "open" ? draft.open(now.change) : draft.keep(now.change));
     if (!place) return;
     onBegun(place.id);
@@ -61,7 +79,7 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
   };
   return (
     <FormDeskContext value={desk}>
-      <div className={own["sheet"]}>
+      <div className={own["sheet"]} ref={sheet}>
         <div className={own["fields"]}>
           {unsent === undefined ? null : (
             <p>
@@ -76,46 +94,51 @@ export function Writing({ kind, begun, start, onBegun }: Props) {
               </Button>
             </p>
           )}
-          <FormOfKind kind={kind} />
+          <FormOfKind kind={kind} standing={standing} />
         </div>
-        <ReadBack looked={looked} isTouched={hasTried || touched.size > 0} />
-        <div className={own["fields"]}>
-          <h2>For those who decide</h2>
-          <TextField
-            label="In a few words"
-            value={written.title}
-            onChange={(title) => setWritten((before) => ({ ...before, title }))}
-            placeholder={line || "what it is"}
-            hint="Left empty, it is what the sentence says."
-            maxLength={200}
-          />
-          <TextField
-            label="Why the evidence should change"
-            value={written.why}
-            onChange={(why) => setWritten((before) => ({ ...before, why }))}
-            hint="What you saw or read, and where."
-            lines={4}
-            maxLength={5000}
-            {...(hasTried && written.why.trim() === ""
-              ? { refusal: "Say why, so that others can decide." }
-              : {})}
-          />
-          <div className={styles["acts"]}>
-            {begun?.isOpen ? null : (
-              <Button
-                look="main"
-                onPress={() => void (written.why.trim() === "" ? setHasTried(true) : hand("open"))}
-              >
-                Hand it to the reviewers
+        {isAsked ? <ReadBack looked={looked} isTouched={hasTried || touched.size > 0} /> : null}
+        {isAsked ? (
+          <div className={own["fields"]}>
+            <h2>For those who decide</h2>
+            <TextField
+              label="Why the evidence should change"
+              value={written.why}
+              onChange={(why) => setWritten((before) => ({ ...before, why }))}
+              hint="What you saw or read, and where."
+              lines={4}
+              maxLength={5000}
+              {...(hasTried && written.why.trim() === ""
+                ? { refusal: "Say why, so that others can decide." }
+                : {})}
+            />
+            <Disclosure summary="Give it a name of your own" isOpenAtFirst={written.title !== ""}>
+              <TextField
+                label="In a few words"
+                value={written.title}
+                onChange={(title) => setWritten((before) => ({ ...before, title }))}
+                placeholder={line || "what it is"}
+                hint="Left empty, it is what the sentence says."
+                maxLength={200}
+              />
+            </Disclosure>
+            <div className={styles["acts"]}>
+              {begun?.isOpen ? null : (
+                <Button look="main" onPress={() => void hand("open")}>
+                  Hand it to the reviewers
+                </Button>
+              )}
+              <Button onPress={() => void hand("keep")}>
+                {begun?.isOpen ? "Keep it as it is now" : "See what it would change"}
               </Button>
-            )}
-            <Button onPress={() => void hand("keep")}>
-              {begun?.isOpen ? "Keep it as it is now" : "See what it would change"}
-            </Button>
+            </div>
+            <DraftStanding draft={draft} onBegun={onBegun} />
           </div>
-          <DraftStanding draft={draft} onBegun={onBegun} />
-        </div>
+        ) : null}
       </div>
     </FormDeskContext>
   );
 }
+
+/** Where a problem of what was sent stands in the form. */
+const placeInForm = (asked: ProposalKind, field: string | undefined): string | undefined =>
+  asked === "EXCEPTION" && field !== undefined ? `${OF_EXCEPTION}${field}` : field;

@@ -23,12 +23,17 @@ interface Given {
 const PAUSE = 1200;
 const AGAIN = 8000;
 
+const withoutWrong = ({ fields: { wrong: _, ...fields }, title, why }: Written): string =>
+  JSON.stringify({ fields, title, why });
+
 /**
  * Keeps a draft as it is written: on the server after each pause, on this machine while the server cannot be reached. Each keeping
  * names the version it was made on; where another tab kept a newer one, nothing is overwritten and `kept` is "elsewhere".
  */
 export function useDraft(
   kind: ProposalKind,
+  /** Under what it is kept on this machine before it has an id. */
+  called: string,
   begun: Place | undefined,
   start: Written,
   written: Written,
@@ -37,9 +42,10 @@ export function useDraft(
 ) {
   const client = useApolloClient();
   const place = useRef(begun);
-  const latest = useRef({ written, change, line });
-  latest.current = { written, change, line };
+  const latest = useRef({ kind, written, change, line });
+  latest.current = { kind, written, change, line };
   const keptText = useRef(JSON.stringify(start));
+  const begunWith = useRef(withoutWrong(start));
   const underWay = useRef<Promise<unknown>>(Promise.resolve());
   const [kept, setKept] = useState<Kept>(begun ? "server" : "nowhere");
   const [refused, setRefused] = useState<readonly string[]>([]);
@@ -47,14 +53,12 @@ export function useDraft(
 
   const send = useCallback(
     async (how: "keep" | "open", whole?: Change): Promise<Place | undefined> => {
-      const { written: now, change: soFar, line: says } = latest.current;
+      const { kind, written: now, change: soFar, line: says } = latest.current;
       const title = whole !== undefined && now.title.trim() === "" ? says : now.title;
-      const said = { title, why: now.why, form: now.fields, change: whole ?? soFar };
-      const input = { ...said, kind, base: null };
+      const form = Object.fromEntries(Object.entries(now.fields).filter(([, text]) => text.trim() !== ""));
+      const input = { title, why: now.why, form, change: whole ?? soFar, kind, base: null };
       const at = place.current;
-      const named = at
-        ? { id: at.id, on: at.version, changes: { ...said, kind: null, base: null } }
-        : undefined;
+      const named = at ? { id: at.id, on: at.version, changes: input } : undefined;
       try {
         const { data } = named
           ? how === "open"
@@ -63,7 +67,7 @@ export function useDraft(
           : await client.mutate({ mutation: BeginDraftDocument, variables: { input, open: how === "open" } });
         const [given] = Object.values(data ?? {}).filter((one) => typeof one === "object") as Given[];
         if (given?.proposal) {
-          keepLocalCopy(at?.id ?? kind, undefined);
+          keepLocalCopy(at?.id ?? called, undefined);
           place.current = { ...given.proposal, ...(at?.isOpen ? { isOpen: true } : {}) };
           keptText.current = JSON.stringify(now);
           setKept("server");
@@ -74,7 +78,7 @@ export function useDraft(
         setKept(problems.some(({ code }) => code === "CHANGED_MEANWHILE") ? "elsewhere" : "refused");
         setRefused(problems.map(({ message }) => message));
       } catch (failure) {
-        const isKept = keepLocalCopy(at?.id ?? kind, { ...now, version: at?.version ?? 0 });
+        const isKept = keepLocalCopy(at?.id ?? called, { ...now, version: at?.version ?? 0 });
         const { what, next } = sayFailure(failure);
         setKept(isKept ? "here" : "refused");
         setFailures((before) => before + 1);
@@ -82,7 +86,7 @@ export function useDraft(
       }
       return undefined;
     },
-    [client, kind],
+    [client, called],
   );
   /** One at a time: the next names the version that the one before made. */
   const inTurn = useCallback(
@@ -99,17 +103,19 @@ export function useDraft(
     Object.values(written.fields).every((one) => one.trim() === "") && written.why.trim() === "";
   useEffect(() => {
     if (isBlank || text === keptText.current || kept === "elsewhere") return undefined;
+    // To say what is wrong and nothing more is to look at the form.
+    if (place.current === undefined && withoutWrong(written) === begunWith.current) return undefined;
     if (place.current?.isOpen) return undefined;
     const timer = setTimeout(() => void inTurn("keep"), failures > 0 && kept === "here" ? AGAIN : PAUSE);
     const onBack = () => void inTurn("keep");
     addEventListener("online", onBack);
     // Whoever shuts the machine before the pause is over finds it here again.
-    keepLocalCopy(place.current?.id ?? kind, { ...written, version: place.current?.version ?? 0 });
+    keepLocalCopy(place.current?.id ?? called, { ...written, version: place.current?.version ?? 0 });
     return () => {
       clearTimeout(timer);
       removeEventListener("online", onBack);
     };
-  }, [text, isBlank, kept, failures, inTurn, kind, written]);
+  }, [text, isBlank, kept, failures, inTurn, called, written]);
 
   return {
     kept: isBlank ? ("nowhere" as const) : kept,

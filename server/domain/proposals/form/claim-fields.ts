@@ -26,9 +26,12 @@ export const CITATION_FIELDS = ["basis", "source", "locator", "citation-note"] a
 /** Citations that a form has room for. */
 export const MOST_CITATIONS = 12;
 
+/** A field of one of the citations, counted from 0, or of the source that it describes. */
+export const placedField = (name: string, nth: number): string => (nth === 0 ? name : `${name}.${nth + 1}`);
+
 /** A field of one of the citations, counted from 0. */
 export const citationField = (name: (typeof CITATION_FIELDS)[number], nth: number): string =>
-  nth === 0 ? name : `${name}.${nth + 1}`;
+  placedField(name, nth);
 
 /** Fields that hold names of terms, one or several. */
 export const FIELDS_OF_TERMS = [

@@ -53,7 +53,7 @@ export function claimOfFields(fields: FormFields, id: string): Claim | readonly 
 export function draftOfClaim(fields: FormFields, id: string): Draft {
   const relation = saidIn(fields, "relation");
   const wanted: readonly string[] = isRelation(relation) ? FIELDS_OF_RELATION[relation] : ["subject"];
-  const citations = citationsOf(fields);
+  const citations = citationsOf(fields).map(({ citation }) => citation);
   const own = Object.fromEntries(
     wanted.flatMap((name) => {
       const value = valueIn(name, fields, relation);
@@ -124,18 +124,20 @@ function yearsOf(text: string): unknown {
   return least === undefined ? text : [Number(least), Number(most ?? least)];
 }
 
-function citationsOf(fields: FormFields): readonly Draft[] {
+/** The citations of a form, each with its place there; one that says nothing is left out. */
+function citationsOf(fields: FormFields): readonly { readonly nth: number; readonly citation: Draft }[] {
   return Array.from({ length: MOST_CITATIONS }, (_, nth) => {
     const [basis, source, locator, note] = CITATION_FIELDS.map((name) =>
       saidIn(fields, citationField(name, nth)),
     );
-    return {
+    const citation = {
       ...(basis === undefined ? {} : { basis }),
       ...(source === undefined ? {} : { source }),
       ...(locator === undefined ? {} : { locator }),
       ...(note === undefined ? {} : { note }),
     };
-  }).filter((citation) => Object.keys(citation).length > 0);
+    return { nth, citation };
+  }).filter(({ citation }) => Object.keys(citation).length > 0);
 }
 
 const isOfCitation = (name: string): boolean =>
@@ -150,7 +152,10 @@ function sayAtField(one: Problem, fields: FormFields): Problem {
     first === "scope"
       ? String(second ?? "region")
       : first === "citations"
-        ? citationField(third === "note" ? "citation-note" : asCited(third), Number(second ?? 0))
+        ? citationField(
+            third === "note" ? "citation-note" : asCited(third),
+            citationsOf(fields)[Number(second ?? 0)]?.nth ?? 0,
+          )
         : first === "absenceOnly"
           ? "absence-only"
           : String(first ?? "relation");

@@ -3,17 +3,17 @@ import type { Claim } from "../../../domain/claim.ts";
 import { id } from "../../../domain/ids.ts";
 import { isSame } from "../../../domain/is-same.ts";
 import { isProblem, type Problem, problem } from "../../../domain/problem.ts";
-import { claimOfFields } from "../../../domain/proposals/form/claim-of-fields.ts";
 import { type FormFields, saidIn } from "../../../domain/proposals/form/form-fields.ts";
-import { FIELDS_OF_SOURCE, sourceOfFields } from "../../../domain/proposals/form/source-of-fields.ts";
+import { sourceOfFields } from "../../../domain/proposals/form/source-of-fields.ts";
 import { termOfFields } from "../../../domain/proposals/form/term-of-fields.ts";
 import { mergeTerms } from "../../../domain/proposals/merge-terms.ts";
 import type { ProposalKind } from "../../../domain/proposals/proposal.ts";
 import type { Source } from "../../../domain/source.ts";
 import type { NewSuffix } from "../../../ports/ids.ts";
 import type { Store } from "../../../ports/store.ts";
+import { claimOfForm, newSource, nothingDiffers } from "./claim-of-form.ts";
 import { findStanding } from "./find-standing.ts";
-import { freeSourceId, freeTermId, newClaimId } from "./free-id.ts";
+import { freeTermId, newClaimId } from "./free-id.ts";
 import { namersOfTerm } from "./namers-of-term.ts";
 
 export interface FormPorts {
@@ -42,7 +42,7 @@ export async function changeOfForm(ports: FormPorts, kind: ProposalKind, fields:
       return "id" in made ? [{ kind: "term", after: made }] : made;
     }
     case "source": {
-      const made = await newSource(ports, fields, new Set());
+      const made = await newSource(ports.store, fields, new Set());
       return "id" in made ? [{ kind: "source", after: made }] : made;
     }
     case "merge":
@@ -52,46 +52,19 @@ export async function changeOfForm(ports: FormPorts, kind: ProposalKind, fields:
   }
 }
 
-/** A new claim, with its source where that is new as well. `sources` are new ones of the same change, by what they are called. */
-export async function claimChange(
+/** A new claim, with the sources that are new as well. `sources` are new ones of the same change, by what they are called. */
+export const claimChange = (
   ports: FormPorts,
   fields: FormFields,
   sources: Map<string, Source> = new Map(),
-): Promise<Asked> {
-  const isNew = saidIn(fields, "basis") === "published" && saidIn(fields, "source") === undefined;
-  const describes = FIELDS_OF_SOURCE.filter((name) => saidIn(fields, name) !== undefined);
-  const own = without(fields, FIELDS_OF_SOURCE);
+): Promise<Asked> => {
+  const named = ["subject", "of", "relation", "condition", "object", "region"];
   const claimId = newClaimId(
-    ["subject", "of", "relation", "condition", "object", "region"].map((name) => saidIn(fields, name)),
+    named.map((name) => saidIn(fields, name)),
     ports.newSuffix(),
   );
-  if (!isNew || describes.length === 0) return asEdits(claimOfFields(own, claimId));
-  const called = [saidIn(fields, "title"), saidIn(fields, "year"), saidIn(fields, "author")].join("|");
-  const known = sources.get(called);
-  const taken = new Set([...sources.values()].map((source): string => source.id));
-  const source = known ?? (await newSource(ports, fields, taken));
-  const claim = claimOfFields({ ...own, source: "id" in source ? source.id : "source.unnamed" }, claimId);
-  if (!("id" in source) || !("id" in claim))
-    return [...("id" in source ? [] : source), ...("id" in claim ? [] : claim)];
-  sources.set(called, source);
-  return [...(known ? [] : [{ kind: "source" as const, after: source }]), { kind: "claim", after: claim }];
-}
-
-const asEdits = (claim: Claim | readonly Problem[]): Asked =>
-  "id" in claim ? [{ kind: "claim", after: claim }] : claim;
-
-const without = (fields: FormFields, names: readonly string[]): FormFields =>
-  Object.fromEntries(Object.entries(fields).filter(([name]) => !names.includes(name)));
-
-async function newSource(
-  { store }: FormPorts,
-  fields: FormFields,
-  taken: ReadonlySet<string>,
-): Promise<Source | readonly Problem[]> {
-  const draft = sourceOfFields(fields, "source.unnamed");
-  if (!("id" in draft)) return draft;
-  return sourceOfFields(fields, await freeSourceId(store, draft.csl, taken));
-}
+  return claimOfForm(ports.store, fields, claimId, sources);
+};
 
 /** Another reading of something that stands, or its end. */
 async function changeOfStanding(
@@ -110,7 +83,9 @@ async function changeOfStanding(
       ),
     ];
   const before = standing.thing;
-  const own = without(fields, ["about", "reason"]);
+  const own = Object.fromEntries(
+    Object.entries(fields).filter(([name]) => name !== "about" && name !== "reason"),
+  );
   if (kind === "retirement") {
     const reason = saidIn(fields, "reason");
     if (reason === undefined)
@@ -121,15 +96,13 @@ async function changeOfStanding(
         : ({ kind: standing.kind, before } as Edit),
     ];
   }
+  if (standing.kind === "claim") return claimOfForm(store, own, before.id, new Map(), standing.thing);
   const after =
-    standing.kind === "claim"
-      ? claimOfFields(own, before.id)
-      : standing.kind === "term"
-        ? termOfFields(own, before.id, standing.thing)
-        : sourceOfFields(own, before.id, standing.thing);
+    standing.kind === "term"
+      ? termOfFields(own, before.id, standing.thing)
+      : sourceOfFields(own, before.id, standing.thing);
   if (!("id" in after)) return after;
-  if (isSame(after, before))
-    return [problem("EMPTY_LIST", "Nothing differs yet from what stands; change what is wrong.", [])];
+  if (isSame(after, before)) return [nothingDiffers];
   return [{ kind: standing.kind, before, after } as Edit];
 }
 
