@@ -51,7 +51,7 @@ export function Writing({ kind, begun, start, standing, onBegun }: Props) {
   );
   const { looked, lookNow } = useLookOver(asked, sent);
   const line = titleOfForm(asked, wrong, looked?.edits ?? []);
-  const draft = useDraft(asked, called, begun, start, written, looked?.change ?? [], line);
+  const draft = useDraft(asked, called, begun, start, written, looked?.change ?? []);
   const sheet = useRef<HTMLDivElement>(null);
   const desk: FormDesk = {
     fields: written.fields,
@@ -72,7 +72,8 @@ export function Writing({ kind, begun, start, standing, onBegun }: Props) {
       requestAnimationFrame(() => focusFirstRefused(sheet.current));
       return;
     }
-    const place = await (how === "open" ? draft.open(now.change) : draft.keep(now.change));
+    const whole = { change: now.change, line: titleOfForm(asked, wrong, now.edits) };
+    const place = await (how === "open" ? draft.open(whole) : draft.keep(whole));
     if (!place) return;
     onBegun(place.id);
     navigate(`/house/proposals/${place.id}`);

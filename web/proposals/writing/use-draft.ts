@@ -14,6 +14,11 @@ export interface Place {
   /** It is with the reviewers: each keeping makes a version that they have to read again, so it is kept only when asked to. */
   readonly isOpen?: boolean;
 }
+/** A form that is whole: what it would change, and what that is called where its maker says nothing. */
+interface Whole {
+  readonly change: Change;
+  readonly line: string;
+}
 interface Given {
   readonly __typename: string;
   readonly proposal?: Place;
@@ -38,25 +43,26 @@ export function useDraft(
   start: Written,
   written: Written,
   change: Change,
-  line: string,
 ) {
   const client = useApolloClient();
   const place = useRef(begun);
-  const latest = useRef({ kind, written, change, line });
-  latest.current = { kind, written, change, line };
+  const latest = useRef({ kind, written, change });
+  latest.current = { kind, written, change };
   const keptText = useRef(JSON.stringify(start));
   const begunWith = useRef(withoutWrong(start));
   const underWay = useRef<Promise<unknown>>(Promise.resolve());
   const [kept, setKept] = useState<Kept>(begun ? "server" : "nowhere");
   const [refused, setRefused] = useState<readonly string[]>([]);
+  /** What was refused when it was handed in stays, though a draft of it is kept afterwards. */
+  const isRefusedOpen = useRef(false);
   const [failures, setFailures] = useState(0);
 
   const send = useCallback(
-    async (how: "keep" | "open", whole?: Change): Promise<Place | undefined> => {
-      const { kind, written: now, change: soFar, line: says } = latest.current;
-      const title = whole !== undefined && now.title.trim() === "" ? says : now.title;
+    async (how: "keep" | "open", whole?: Whole): Promise<Place | undefined> => {
+      const { kind, written: now, change: soFar } = latest.current;
+      const title = whole !== undefined && now.title.trim() === "" ? whole.line : now.title;
       const form = Object.fromEntries(Object.entries(now.fields).filter(([, text]) => text.trim() !== ""));
-      const input = { title, why: now.why, form, change: whole ?? soFar, kind, base: null };
+      const input = { title, why: now.why, form, change: whole?.change ?? soFar, kind, base: null };
       const at = place.current;
       const named = at ? { id: at.id, on: at.version, changes: input } : undefined;
       try {
@@ -71,10 +77,11 @@ export function useDraft(
           place.current = { ...given.proposal, ...(at?.isOpen ? { isOpen: true } : {}) };
           keptText.current = JSON.stringify(now);
           setKept("server");
-          setRefused([]);
+          if (how === "open" || !isRefusedOpen.current) setRefused([]);
           return given.proposal;
         }
         const problems = given?.problems ?? [];
+        isRefusedOpen.current = how === "open";
         setKept(problems.some(({ code }) => code === "CHANGED_MEANWHILE") ? "elsewhere" : "refused");
         setRefused(problems.map(({ message }) => message));
       } catch (failure) {
@@ -90,7 +97,7 @@ export function useDraft(
   );
   /** One at a time: the next names the version that the one before made. */
   const inTurn = useCallback(
-    (how: "keep" | "open", whole?: Change) => {
+    (how: "keep" | "open", whole?: Whole) => {
       const next = underWay.current.then(() => send(how, whole));
       underWay.current = next.catch(() => undefined);
       return next;
@@ -123,8 +130,8 @@ export function useDraft(
     refused,
     place,
     /** Keeps it with this change, whole; the place it is kept under, or nothing where it was refused. */
-    keep: (whole: Change) => inTurn("keep", whole),
-    open: (whole: Change) => inTurn("open", whole),
+    keep: (whole: Whole) => inTurn("keep", whole),
+    open: (whole: Whole) => inTurn("open", whole),
     /** Goes on as another draft, where this one was changed in another place. */
     goOnApart: () => {
       place.current = undefined;
