@@ -1,5 +1,6 @@
 import type { Server as HttpServer } from "node:http";
 import { ENTRY_CARD } from "./domain/people/entry.ts";
+import { ACCESS_CARD } from "./domain/people/examination-access.ts";
 import { PERSON_CARD } from "./domain/people/person.ts";
 import { SESSION_CARD } from "./domain/people/session.ts";
 import { TOKEN_CARD } from "./domain/people/token.ts";
@@ -38,6 +39,7 @@ export function openLive(store: Pick<Store, "writesAfter">, after: number): Live
       // Whoever may know no more is let go of before there is more to know.
       await sockets?.seeAgain(isConcernedBy(written));
       await follow(written);
+      for (const { kind, id } of written.cards ?? []) if (kind === ACCESS_CARD) presence.stir(id);
     },
     attach: (server, told, settings) => {
       sockets = openSockets(server, liveProtocol(told), settings);

@@ -18,6 +18,10 @@ export function openPresence(): Presence & { readonly count: () => number } {
   };
   return {
     count: () => [...rooms.values()].reduce((sum, { places }) => sum + places.size, 0),
+    stir: (examination) => {
+      const room = rooms.get(examination);
+      if (room !== undefined) tell(room);
+    },
     enter: (examination, present, me = {}): Place => {
       const room = rooms.get(examination) ?? {
         ...{ places: new Map(), changes: 0, changed: Promise.withResolvers<void>() },

@@ -15,11 +15,13 @@ export interface Present extends Doing {
 export interface Presence {
   /** Somebody is there, until `leave`; once a connection, as it said last. */
   readonly enter: (examination: string, present: Present, connection?: object) => Place;
+  /** Who may see it has changed: all who are there look anew who is. */
+  readonly stir: (examination: string) => void;
 }
 export interface Place {
   /** All who are there but this one. */
   readonly others: () => readonly Present[];
-  /** Resolves when somebody came, went or does something else since `others` was asked last, or when `stop` fires. */
+  /** Resolves when somebody came, went, does something else or may see it no more since `others` was asked last, or when `stop` fires. */
   readonly changed: (stop: AbortSignal) => Promise<void>;
   readonly leave: () => void;
 }

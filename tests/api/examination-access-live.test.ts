@@ -91,6 +91,19 @@ describe("[C26] what is not shown", () => {
     ]);
   });
 
+  it("has nobody there any more to whom it is not shown, at once and without anybody else's doing", async () => {
+    const id = await record([await idOf(cleo)]);
+    const [hers, cleos] = [await connect(rita), await connect(cleo)];
+    hers.subscribe("p", PRESENCE, { id });
+    await hers.next();
+    cleos.subscribe("p", PRESENCE, { id, isEditing: true });
+    expect((await cleos.next()).payload.data.presence).toEqual({ count: 1, others: [{ name: "rita" }] });
+    expect((await hers.next()).payload.data.presence).toEqual({ count: 1, others: [{ name: "cleo" }] });
+    await ask(rita, SHOW, { id, seenBy: [] });
+    expect((await hers.next()).payload.data.presence).toEqual({ count: 0, others: [] });
+    expect(JSON.stringify((await cleos.next()).payload)).toContain("UNKNOWN_EXAMINATION");
+  });
+
   it("counts in what a proposal would do, and is not named there", async () => {
     const hidden = await record([]);
     const { standing } = await ask(cleo, `{ standing(id: "claim.saw") }`);

@@ -1,6 +1,7 @@
 import { id } from "../../domain/ids.ts";
 import { noExamination } from "../../domain/next-version.ts";
-import type { Caller } from "../../domain/people/caller.ts";
+import { type Caller, sharesTheHouse } from "../../domain/people/caller.ts";
+import { ACCESS_CARD, isShown } from "../../domain/people/examination-access.ts";
 import { mayDo } from "../../domain/people/may-do.ts";
 import { PERSON_CARD, personOf } from "../../domain/people/person.ts";
 import { orStopped } from "../../ports/or-stopped.ts";
@@ -45,14 +46,16 @@ export async function* followPresence(
   const { caller, presence } = ports;
   const problem = mayDo(caller, "read an examination");
   if (problem !== undefined || caller === undefined) throw problem && new NewsEnded(problem);
-  const isHidden = async () => (await hiddenFrom(ports.store, caller, [examination])).size > 0;
-  const isApart = await isHidden();
+  const isApart = (await hiddenFrom(ports.store, caller, [examination])).size > 0;
   const room = isApart ? `${examination} ${caller.id}` : examination;
   const place = presence.enter(room, { person: caller.id, ...doing }, ports.connection);
   try {
     while (!stop.aborted) {
-      const others = place.others();
-      if (!isApart && (await isHidden())) throw new NewsEnded(noExamination(id(examination)));
+      const there = place.others();
+      const isSeenBy = isApart ? () => true : await whoSees(ports, caller, examination);
+      if (!isSeenBy(caller.id)) throw new NewsEnded(noExamination(id(examination)));
+      // Who may see it no more is there no more, also before that one is told so.
+      const others = there.filter(({ person }) => isSeenBy(person));
       yield await read(ports, caller, others);
       await rest(stop);
       await place.changed(stop);
@@ -60,6 +63,13 @@ export async function* followPresence(
   } finally {
     place.leave();
   }
+}
+
+/** Tells whether a person sees the examination at this moment. */
+async function whoSees({ store }: Ports, caller: Caller, examination: string) {
+  if (!sharesTheHouse(caller)) return () => true;
+  const card = (await store.cards(ACCESS_CARD, [examination])).get(examination);
+  return (person: string): boolean => isShown(card, { id: person });
 }
 
 async function read({ store }: Ports, caller: Caller, present: readonly Present[]): Promise<Others> {

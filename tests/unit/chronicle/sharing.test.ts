@@ -3,6 +3,8 @@ import type { Claim } from "#server/domain/claim.ts";
 import type { Caller } from "#server/domain/people/caller.ts";
 import { personWrite } from "#server/domain/people/person.ts";
 import { PROPOSAL_CARD, proposalOf } from "#server/domain/proposals/kept-proposal.ts";
+import type { Store } from "#server/ports/store.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { aCommit, adding, aTerm, replacing, withdrawing } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { answered } from "#tests/support/expect-answer.ts";
@@ -143,7 +145,18 @@ describe("[I16] what a house takes from another", () => {
 
   it("is proposed once where the same file is taken by two at the same moment", async () => {
     const there = await open(adding(adze, onAdze), adding(aTerm("tool.froe")), withdrawing(plain));
-    const here = await open();
+    const store = openMemoryStore();
+    // So that each looks before any has written.
+    const slow: Store = {
+      ...store,
+      listCards: async (...asked) => {
+        const page = await store.listCards(...asked);
+        await new Promise((resolve) => setTimeout(resolve, 5));
+        return page;
+      },
+    };
+    const here = await openChronicle([sawGraph], slow);
+    closing.push(here.close);
     const changes = await there.ask("give", { since: 1 });
     const both = await Promise.all(
       [1, 2, 3].map((n) =>
