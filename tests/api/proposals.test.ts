@@ -111,7 +111,7 @@ describe("proposals by the API", () => {
     const { proposal } = await make(adding(claim), { kind: "CLAIM" });
     const { data, errors } = await api.ask(
       `query ($id: ID!) { proposal(id: $id) { impact {
-        revision looked left movedCount moved { id } reviewersNeeded isWhole created { id says } settled { id }
+        revision looked left movedCount moved { id } reviewersNeeded created { id says } settled { id }
       } } }`,
       { id: proposal.id },
     );
@@ -122,7 +122,6 @@ describe("proposals by the API", () => {
       movedCount: 0,
       reviewersNeeded: 1,
       settled: [],
-      isWhole: true,
     });
     expect(data.proposal.impact.created).toMatchObject([
       { says: expect.stringContaining("on record in England 140 years before") },

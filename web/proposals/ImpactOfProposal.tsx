@@ -53,7 +53,7 @@ function headline({ movedCount, looked, left }: Impact): string {
 }
 
 function Told({ impact }: { impact: Impact }) {
-  const { moved, movedCount, hidden, looked, reviewersNeeded, created, settled, isWhole, revision } = impact;
+  const { moved, movedCount, hidden, looked, reviewersNeeded, created, settled, revision } = impact;
   return (
     <>
       <p className={styles["headline"]}>{headline(impact)}</p>
@@ -65,12 +65,6 @@ function Told({ impact }: { impact: Impact }) {
       <Disagreements says="It would bring up a disagreement" of={created} />
       <Disagreements says="It would settle a disagreement" of={settled} />
       {created.length + settled.length === 0 ? <p>It brings up no disagreement, and settles none.</p> : null}
-      {isWhole ? null : (
-        <p className={styles["beside"]}>
-          It moves a term below another: further disagreements may come or go, which are found once it is
-          accepted.
-        </p>
-      )}
       {moved.map((piece, i) => (
         <MovedPiece key={piece.id} piece={piece} isOpenAtFirst={i === 0} />
       ))}

@@ -83,10 +83,6 @@ export function addProposalImpact(b: Builder) {
         type: [disagreement],
         resolve: ({ disagreements }) => disagreements.settled,
       }),
-      isWhole: t.boolean({
-        description: "False where a term is moved, so that further disagreements may come or go.",
-        resolve: ({ disagreements }) => disagreements.isWhole,
-      }),
     }),
   });
   b.objectField("Proposal", "impact", (t) =>

@@ -71,6 +71,6 @@ export async function foreseeImpact(
   return {
     ...{ revision, looked, left, moved, movedCount: shifted.length, hidden: hidden.size },
     reviewersNeeded: reviewersNeeded(shifted.length),
-    disagreements: await foreseeDisagreements(ports.store, change, revision),
+    disagreements: await foreseeDisagreements(ports.store, change, revision, stop),
   };
 }

@@ -713,8 +713,6 @@ export type Impact = {
   readonly created: ReadonlyArray<ForeseenDisagreement>;
   /** How many of them are not shown to you. */
   readonly hidden: Scalars['Int']['output'];
-  /** False where a term is moved, so that further disagreements may come or go. */
-  readonly isWhole: Scalars['Boolean']['output'];
   /** Of these, how many were not reached in time. */
   readonly left: Scalars['Int']['output'];
   /** Stored examinations that it can touch; no other can change. */
