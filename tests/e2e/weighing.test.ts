@@ -53,6 +53,18 @@ describe("the weighing on the page", () => {
     expect(narrow.looks.y).toBeGreaterThanOrEqual(narrow.end);
   });
 
+  it("[Y14] leads to each part of the page", async () => {
+    const page = await open(CHEST, PHONE);
+    await weighed(page);
+    const links = page.getByRole("navigation", { name: "On this page" }).getByRole("link");
+    expect(await links.count()).toBeGreaterThan(6);
+    for (const link of await links.all()) {
+      const target = page.locator((await link.getAttribute("href")) ?? "");
+      await link.click();
+      await expect.poll(async () => (await target.boundingBox())?.y).toBeLessThan(PHONE.viewport.height / 2);
+    }
+  });
+
   it("[Y4] [Y5] draws the story that is chosen", async () => {
     const page = await open(CHEST);
     await weighed(page);

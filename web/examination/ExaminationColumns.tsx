@@ -7,6 +7,7 @@ import { WeighedWhole } from "#web/weighing/WeighedWhole.tsx";
 import { ConclusionsColumn } from "./ConclusionsColumn.tsx";
 import styles from "./ExaminationView.module.css";
 import { MeanwhileDialog } from "./MeanwhileDialog.tsx";
+import { OnThisPage } from "./OnThisPage.tsx";
 import { PieceColumn } from "./PieceColumn.tsx";
 import type { StoredExamination } from "./read-answer.ts";
 import type { PageGlossary } from "./use-glossary.ts";
@@ -44,6 +45,7 @@ export const ExaminationColumns = memo(function ExaminationColumns(props: Props)
   const isWeighed = answer.kind === "examined" && stage === inOrder.length;
   return (
     <>
+      {answer.kind === "examined" && stored.piece.observations.length > 0 ? <OnThisPage /> : null}
       <div className={styles["columns"]}>
         {inOrder.slice(0, stage)}
         {isWeighed ? (

@@ -21,7 +21,7 @@ export function PartList({ marks }: Props) {
       </p>
     );
   return (
-    <section aria-label="Parts">
+    <section id="parts" aria-label="Parts">
       <h2 className={styles["heading"]}>
         Parts <span>· {rows.length}</span>
       </h2>

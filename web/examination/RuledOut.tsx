@@ -38,7 +38,7 @@ export function RuledOut({ title, hardness, none, report, words, glossary }: Pro
     />
   );
   return (
-    <section aria-label={title}>
+    <section id={hardness === "physical" ? "rules-out" : undefined} aria-label={title}>
       <h2 className={styles["heading"]}>
         {title} {told.length > 0 ? <span>· {count}</span> : null}
       </h2>

@@ -6,6 +6,7 @@ interface Props {
   /** What is told inside. */
   stage: Stage;
   as?: "section" | "div" | "p";
+  id?: string;
   className?: string | undefined;
   "aria-label"?: string;
   "aria-labelledby"?: string;

@@ -36,7 +36,7 @@ export function LooksSection() {
     );
   };
   return (
-    <Aged stage="looks" aria-label="What to look at next" className={styles["section"]}>
+    <Aged stage="looks" id="look-next" aria-label="What to look at next" className={styles["section"]}>
       <h2>What to look at next</h2>
       {looks === undefined ? (
         <p className={styles["none"]}>Not worked out yet.</p>

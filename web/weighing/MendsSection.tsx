@@ -18,7 +18,12 @@ export function MendsSection() {
   const { level, setLevel, story, choose } = useStory();
   const words = weighed.words.mends?.find((each) => each.level === level);
   return (
-    <Aged stage="mends" aria-label="What would have to be true" className={styles["section"]}>
+    <Aged
+      stage="mends"
+      id="would-have-to-be-true"
+      aria-label="What would have to be true"
+      className={styles["section"]}
+    >
       <h2 className={styles["heading"]}>What would have to be true</h2>
       {story === undefined || words === undefined ? (
         <p className={styles["none"]}>It is worked out once the strips stand.</p>

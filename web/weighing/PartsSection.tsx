@@ -12,7 +12,7 @@ export function PartsSection() {
   const told = parts?.filter(({ tells }) => tells) ?? [];
   const silent = parts?.filter(({ tells }) => !tells) ?? [];
   return (
-    <Aged stage="dates" aria-label="Part by part" className={styles["section"]}>
+    <Aged stage="dates" id="part-by-part" aria-label="Part by part" className={styles["section"]}>
       <h2 className={styles["heading"]}>
         Part by part <span>· what each most probably is</span>
       </h2>
