@@ -98,7 +98,7 @@ export async function startServer({
   const results = keepResults();
   const standings = openStandings({ store: mirrored, log });
   const surveys = openSurveys(mirrored);
-  const live = openLive(store, after);
+  const live = openLive(store, { after, by: newSuffix(), log });
   // The mirror first: whoever is told of a write after it sees it there.
   const listeners = [...(mirror === undefined ? [] : [mirror.follow]), standings.follow, live.follow];
   const follower = followWrites(store, listeners, { after, every: config.followEvery, log });

@@ -10,8 +10,11 @@ import { liveProtocol, type Told } from "./http/live/live-protocol.ts";
 import { type Known, type LiveSettings, openSockets, type Sockets } from "./http/live/open-sockets.ts";
 import { openNews } from "./live/open-news.ts";
 import { openPresence } from "./live/open-presence.ts";
+import { sharePresence } from "./live/share-presence.ts";
+import type { Log } from "./ports/log.ts";
 import type { Tell } from "./ports/metrics.ts";
 import type { News } from "./ports/news.ts";
+import type { Notes } from "./ports/notes.ts";
 import { oneGauge } from "./ports/one-number.ts";
 import type { Presence } from "./ports/presence.ts";
 import type { Store } from "./ports/store.ts";
@@ -28,10 +31,19 @@ export interface Live {
   readonly tell: Tell;
 }
 
-/** All of a store that was followed up to the write `after`. */
-export function openLive(store: Pick<Store, "writesAfter">, after: number): Live {
+export interface LiveOptions {
+  /** The number of the write up to which the store was followed. */
+  readonly after: number;
+  /** A name of this process that no other over the store has. */
+  readonly by: string;
+  readonly log: Log;
+}
+
+/** All of a store that is told. */
+export function openLive(store: Pick<Store, "writesAfter"> & Notes, { after, by, log }: LiveOptions): Live {
   const { follow, ...news } = openNews(store, after);
-  const { count, ...presence } = openPresence();
+  const { presence, rooms } = openPresence();
+  const shared = sharePresence(rooms, store, { by, log });
   let sockets: Sockets | undefined;
   return {
     ...{ news, presence },
@@ -45,13 +57,16 @@ export function openLive(store: Pick<Store, "writesAfter">, after: number): Live
       sockets = openSockets(server, liveProtocol(told), settings);
     },
     letGo: () => sockets?.letGo(),
-    close: async () => sockets?.close(),
+    close: async () => {
+      await sockets?.close();
+      await shared.stop();
+    },
     tell: () => [
       oneGauge(
         { name: "scribeline_live_connections", help: "Live connections that are open." },
         sockets?.count() ?? 0,
       ),
-      oneGauge({ name: "scribeline_live_present", help: "Pages that have a piece open." }, count()),
+      oneGauge({ name: "scribeline_live_present", help: "Pages that have a piece open." }, rooms.count()),
     ],
   };
 }

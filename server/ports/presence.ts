@@ -11,7 +11,7 @@ export interface Present extends Doing {
   readonly person: string;
 }
 
-/** Who has which piece open, as far as they are at this process: it is kept nowhere else, and gone with it. */
+/** Who has which piece open, at this process at once, at others over the same store within some seconds. */
 export interface Presence {
   /** Somebody is there, until `leave`; once a connection, as it said last. */
   readonly enter: (examination: string, present: Present, connection?: object) => Place;

@@ -12,6 +12,7 @@ import type { Source } from "../domain/source.ts";
 import type { Term, TermKind } from "../domain/term.ts";
 import type { Written } from "../domain/written.ts";
 import type { Span } from "../domain/years.ts";
+import type { Notes } from "./notes.ts";
 import type { Progress } from "./progress.ts";
 import type { WalkBlock } from "./walk-block.ts";
 
@@ -128,9 +129,10 @@ export interface CardFilter {
  * - S68 The ledger chains every write by hashes to the one before; `verify` recomputes it.
  * - S46 Writes are numbered in the order in which they were kept, each in one step with what it wrote: who sees a number
  *   sees what that write and all before it wrote. A restore is one write, that of an empty dump none.
+ * - S71 Notes are what processes tell each other for a short while, beside everything else (`Notes`).
  * - S12 to S14, S41 Filters, search, neighbourhood, history: at each of them below.
  */
-export interface Store {
+export interface Store extends Notes {
   /** Short name of the adapter, for messages. */
   readonly name: string;
 

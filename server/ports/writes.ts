@@ -8,5 +8,6 @@ export const WRITES: ReadonlySet<string | symbol> = new Set<keyof Store>([
   "undoExamination",
   "deleteExamination",
   "writeCards",
+  "leaveNotes",
   "restore",
 ]);

@@ -8,6 +8,7 @@ import { openChronicle } from "#tests/support/open-chronicle.ts";
 import { send } from "#tests/support/open-http.ts";
 import { sawnChest } from "#tests/support/saw-graph.ts";
 import { askServer, type ServerProcess, startServerProcess } from "#tests/support/server-process.ts";
+import { liveOnTwo } from "./live-on-two.ts";
 import { faultsIn, recordHistory } from "./record-history.ts";
 
 /** Where several servers keep one store. */
@@ -29,7 +30,7 @@ const titled = (title: string) => ({
   title,
 });
 
-/** Rules H4 to H6, S3, S16, S17 and S44 with two servers as processes of their own, beside a third program. */
+/** Rules H4 to H6, S3, S16, S17, S44 and Z4 to Z6 with two servers as processes of their own, beside a third program. */
 export function severalServers(name: string, make: () => Promise<Place> | Place): void {
   describe(`two servers on one store: ${name}`, () => {
     let place: Place;
@@ -148,6 +149,8 @@ export function severalServers(name: string, make: () => Promise<Place> | Place)
         expect(total).toBe(8);
       });
     });
+
+    liveOnTwo(() => servers);
 
     it("[S3] go on when one of them is killed while it writes, and keep all that either has acknowledged", async () => {
       const acknowledged: { readonly id: string; readonly title: string }[] = [];

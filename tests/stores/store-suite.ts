@@ -7,6 +7,7 @@ import { historyGroup } from "./suite/history.ts";
 import { listGroup } from "./suite/lists.ts";
 import { modelGroup } from "./suite/model.ts";
 import { neighbourhoodGroup } from "./suite/neighbourhood.ts";
+import { noteGroup } from "./suite/notes.ts";
 import { revisionGroup } from "./suite/revisions.ts";
 import { searchGroup } from "./suite/search.ts";
 import { walkBlockGroup } from "./suite/walk-blocks.ts";
@@ -36,6 +37,7 @@ export function storeSuite(name: string, open: () => Promise<Store>, runs = 100)
     examinationGroup(openAndKeep);
     writeGroup(openAndKeep);
     cardGroup(openAndKeep);
+    noteGroup(openAndKeep);
     dumpGroup(openAndKeep, runs);
     modelGroup(openAndKeep, runs);
   });

@@ -44,7 +44,11 @@ export async function openApi(
   const results = keepResults();
   const surveys = openSurveys(base);
   const newSuffix = () => `s${++suffixes}`;
-  const live = openLive(base, await base.newestWrite());
+  const live = openLive(base, {
+    after: await base.newestWrite(),
+    by: "tests",
+    log: (line) => logged.push(line),
+  });
   const apollo = createApollo(buildSchema(), { highestCost, log: (line) => logged.push(line), newSuffix });
 
   const ask = async (

@@ -81,7 +81,7 @@ export function addSubscription(b: Builder) {
     }),
   });
   const others = b.objectRef<Others>("Others").implement({
-    description: "Who else has a piece open, as far as they are at the same process.",
+    description: "Who else has a piece open.",
     fields: (t) => ({
       others: t.field({ type: [other], resolve: (told) => told.others }),
       count: t.exposeInt("count", { description: "More than are told of one by one, if there are many." }),

@@ -21,6 +21,7 @@ import { allCards, type Cards, cardsOf, findCard, findCards, listCards, withCard
 import { allVersions, type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
 import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
+import { openNotes } from "./open-notes.ts";
 import { pageOf, pick, sorted } from "./page-of.ts";
 import { verifyHistory } from "./verify-history.ts";
 import { walkBlocks } from "./walk-blocks.ts";
@@ -143,6 +144,8 @@ export function openMemoryStore(): Store {
     card: async (kind, id) => findCard(cards, kind, id),
     cards: async (kind, ids) => findCards(cards, kind, ids),
     listCards: async (filter, page, order = "up") => listCards(cards, filter, page, order),
+
+    ...openNotes(),
 
     newestWrite: async () => ledger.length,
     writesAfter: async (sequence, first) => ledger.slice(sequence, sequence + checkCount(first)),

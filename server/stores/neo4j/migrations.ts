@@ -23,6 +23,7 @@ const index = (name: string, label: string, ...properties: readonly string[]): s
  *
  * `Store` is the one node of a store that every write locks first. `Write` is one accepted write with the key it was made
  * under, its number, what it wrote and the chain of the ledger, `Card` a card with its keys as `CardKey`, `Revision` one revision, `ChangePart` some edits of its change in their order, as text or packed.
+ * `Note` is what a process says for a short while, `NoteDoor` what whoever leaves notes locks first.
  */
 export const MIGRATIONS: readonly (readonly string[])[] = [
   [
@@ -55,4 +56,10 @@ export const MIGRATIONS: readonly (readonly string[])[] = [
   ],
   // The edits of a large change may be packed from here on; there is nothing to alter.
   [],
+  // What processes say for a short while.
+  [
+    unique("note_about", "Note", "store", "about", "by"),
+    index("note_end", "Note", "store", "until"),
+    unique("note_door", "NoteDoor", "store"),
+  ],
 ];

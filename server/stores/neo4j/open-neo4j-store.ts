@@ -4,6 +4,7 @@ import { isProblem, type Problem, problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import { keepChanges } from "../../ports/keep-changes.ts";
+import { checkLife } from "../../ports/notes.ts";
 import type { Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
 import { findCards, listCards } from "./cards.ts";
@@ -13,6 +14,7 @@ import { dumpDatabase } from "./dump-database.ts";
 import { findExamination, listExaminations } from "./examinations.ts";
 import { listEdits } from "./list-edits.ts";
 import type { Neo4jAddress } from "./neo4j-address.ts";
+import { findNotes, putNotes } from "./notes.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { ALL, listThings, readThings, sliceThings, wantedClaims, wantedTerms } from "./read-things.ts";
 import { readWalkBlocks } from "./read-walk-blocks.ts";
@@ -104,6 +106,12 @@ function storeIn(database: Database, readOnly: boolean): Store {
     card: async (kind, id) => (await findCards(database.read, kind, [id])).get(id),
     cards: (kind, ids) => findCards(database.read, kind, ids),
     listCards: (filter, page, order = "up") => listCards(database, filter, page, order),
+
+    leaveNotes: async (by, notes, life) => {
+      const copy = frozenCopy({ by, notes, life: checkLife(life) });
+      return write(() => putNotes(database, copy.by, copy.notes, copy.life));
+    },
+    notesAbout: (about) => findNotes(database, about),
 
     newestWrite: () => newestWrite(database),
     writesAfter: (sequence, first) => writesAfter(database, sequence, first),

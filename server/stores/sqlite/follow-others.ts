@@ -24,7 +24,8 @@ export function followOthers(database: Database, cache: NeighbourhoodCache): Oth
   const readChanges = (): readonly Change[] | undefined => {
     if (known === undefined) return [];
     const writes = writesAfter(database, known, MOST_WRITES + 1);
-    if (writes.length === 0 || writes.length > MOST_WRITES) return undefined;
+    // None where others only left notes, which nothing is kept of.
+    if (writes.length > MOST_WRITES) return undefined;
     const changes: Change[] = [];
     for (const { revision, restored } of writes) {
       if (restored) return undefined;

@@ -188,4 +188,14 @@ export const MIGRATIONS: readonly string[] = [
   CREATE INDEX claim_life ON claim (row, since, until, subject, relation);
   CREATE INDEX term_life ON term (row, since, until, kind, broader);
   `,
+  `
+  -- What processes say of things for a short while, until a time in milliseconds since 1970.
+  CREATE TABLE note (
+    about TEXT NOT NULL,
+    by TEXT NOT NULL,
+    until INTEGER NOT NULL,
+    body TEXT NOT NULL,
+    PRIMARY KEY (about, by)
+  ) STRICT, WITHOUT ROWID;
+  `,
 ];

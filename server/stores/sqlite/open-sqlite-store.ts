@@ -12,6 +12,7 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Source } from "../../domain/source.ts";
 import type { Term } from "../../domain/term.ts";
 import { keepChanges } from "../../ports/keep-changes.ts";
+import { checkLife } from "../../ports/notes.ts";
 import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
 import { findCard, findCards, listCards } from "./cards.ts";
@@ -23,6 +24,7 @@ import { followOthers } from "./follow-others.ts";
 import { listEdits } from "./list-edits.ts";
 import { listThings } from "./list-things.ts";
 import { neighbourhoodCache } from "./neighbourhood-cache.ts";
+import { findNotes, putNotes } from "./notes.ts";
 import { type OpenOptions, openFile, TO_WRITE_MUCH } from "./open-file.ts";
 import { readNeighbourhood } from "./read-neighbourhood.ts";
 import { readThings } from "./read-things.ts";
@@ -154,6 +156,15 @@ function storeIn(database: Database, path: string, patience: number): Store {
     card: (kind, id) => read(() => findCard(database, kind, id)),
     cards: (kind, ids) => read(() => findCards(database, kind, ids)),
     listCards: (filter, page, order = "up") => read(() => listCards(database, filter, page, order)),
+
+    leaveNotes: async (by, notes, life) => {
+      const copy = frozenCopy({ by, notes, life: checkLife(life) });
+      return write(() => {
+        putNotes(database, copy.by, copy.notes, copy.life);
+        return "left";
+      });
+    },
+    notesAbout: (about) => read(() => findNotes(database, about)),
 
     newestWrite: () => read(() => newestWrite(database)),
     writesAfter: (sequence, first) => read(() => writesAfter(database, sequence, first)),

@@ -1040,7 +1040,7 @@ export type Other = {
   readonly part?: Maybe<Scalars['ID']['output']>;
 };
 
-/** Who else has a piece open, as far as they are at the same process. */
+/** Who else has a piece open. */
 export type Others = {
   readonly __typename?: 'Others';
   /** More than are told of one by one, if there are many. */
