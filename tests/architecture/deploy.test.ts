@@ -183,6 +183,15 @@ describe("what starts and stops Scribeline", () => {
     expect(seconds(unitValues(unit, "TimeoutStopSec")[0])).toBeGreaterThan(drain + patience + 5);
   });
 
+  it("[H18] keeps live connections for longer than two pings, and not for ever where the proxy is told to read anew", () => {
+    const ping = Number(
+      /PING_EVERY = ([\d_]+)/.exec(read("server/http/live/run-socket.ts"))?.[1]?.replace("_", ""),
+    );
+    expect(proxySeconds("tunnel")).toBeGreaterThan((2 * ping) / 1000);
+    const last = Number(/^ +hard-stop-after (\d+)s$/m.exec(proxy)?.[1]);
+    expect(last).toBeGreaterThan(proxySeconds("server") + proxySeconds("queue"));
+  });
+
   it("[H18] drains for longer than the proxy takes to see it", () => {
     const [, inter, fall] = /check inter (\d)s .*fall (\d)/.exec(proxy) ?? [];
     const drains = [

@@ -1,5 +1,5 @@
 import { Agent, request } from "node:https";
-import type { TwoBehindAProxy } from "./two-behind-a-proxy.ts";
+import type { TwoBehindAProxy } from "#tests/support/two-behind-a-proxy.ts";
 
 /** What clients saw. */
 export interface Seen {

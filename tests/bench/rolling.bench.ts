@@ -6,10 +6,10 @@ import { readNeo4jAddress } from "#server/stores/neo4j/neo4j-address.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { openFromJars } from "#tests/support/neo4j/by-jars.ts";
+import { findProxy, openTwo } from "#tests/support/two-behind-a-proxy.ts";
 import { askWithoutEnd } from "./ask-without-end.ts";
 import { quantile, sayFigure } from "./figure.ts";
 import type { Bench } from "./measure.ts";
-import { findProxy, openTwo } from "./two-behind-a-proxy.ts";
 
 const CLIENTS = 8;
 const ROUNDS = Number(process.env["ROLLING_ROUNDS"] ?? 3);
@@ -37,7 +37,10 @@ export const bench: Bench = async () => {
         const asking = askWithoutEnd(two, CLIENTS);
         await pause(2000);
         for (let round = 0; round < ROUNDS; round++)
-          for (const which of [0, 1]) await two.restart(which, signal);
+          for (const which of [0, 1]) {
+            await two.end(which, signal);
+            await two.startAgain(which);
+          }
         await asking.stop();
         const { answered, failed, times } = asking.seen;
         for (const id of asking.seen.kept) kept.add(id);

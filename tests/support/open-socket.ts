@@ -21,13 +21,20 @@ export interface Socket {
   readonly close: () => void;
 }
 
+/** What a server is known by over TLS. */
+export interface Tls {
+  readonly ca: Buffer;
+  readonly servername: string;
+}
+
 /** Opens a live connection with exactly these headers; rejects with the status where it is refused. */
 export function openSocket(
   url: string,
   headers: Record<string, string> = {},
   protocol = "graphql-transport-ws",
+  tls?: Tls,
 ): Promise<Socket> {
-  const socket = new WebSocket(`${url.replace("http", "ws")}graphql`, protocol, { headers });
+  const socket = new WebSocket(`${url.replace("http", "ws")}graphql`, protocol, { headers, ...tls });
   const messages: Message[] = [];
   const waiting: { readonly resolve: (message: Message) => void; readonly reject: (why: Error) => void }[] =
     [];
@@ -69,8 +76,12 @@ export function openSocket(
 }
 
 /** One that has begun, and may subscribe. */
-export async function openLiveSocket(url: string, headers: Record<string, string> = {}): Promise<Socket> {
-  const socket = await openSocket(url, headers);
+export async function openLiveSocket(
+  url: string,
+  headers: Record<string, string> = {},
+  tls?: Tls,
+): Promise<Socket> {
+  const socket = await openSocket(url, headers, undefined, tls);
   socket.send({ type: "connection_init" });
   const { type } = await socket.next();
   if (type !== "connection_ack") throw new Error(`Not let in: ${type}`);

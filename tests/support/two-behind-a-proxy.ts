@@ -9,7 +9,7 @@ import { fileURLToPath } from "node:url";
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIGURATION = join(ROOT, "docs/deploy/haproxy.cfg");
 /** Milliseconds, as the files of docs/deploy set it. */
-const DRAIN = "4000";
+export const DRAIN = 4000;
 /** How long a server may take until it is ready on a busy machine, in milliseconds. */
 const LONGEST_START = 120_000;
 
@@ -21,8 +21,12 @@ export interface TwoBehindAProxy {
   readonly certificate: Buffer;
   /** Of the store, if it is a file. */
   readonly folder: string;
-  /** Stops one of the two by a signal, and starts it again once it has ended; its number is 0 or 1. */
-  restart(which: number, signal: "SIGTERM" | "SIGKILL"): Promise<void>;
+  /** Stops one of the two by a signal, until it is gone; its number is 0 or 1. Gives how long it took, in milliseconds. */
+  end(which: number, signal: "SIGTERM" | "SIGKILL"): Promise<number>;
+  /** Starts it again, until the proxy sends requests there. */
+  startAgain(which: number): Promise<void>;
+  /** The numbers that one of the two tells, as text. */
+  numbersOf(which: number): Promise<string>;
   /** What the proxy logged, a line each. */
   readonly log: () => readonly Readonly<Record<string, unknown>>[];
   stop(): Promise<void>;
@@ -34,7 +38,7 @@ export function findProxy(): string | undefined {
   return spawnSync(program, ["-v"]).status === 0 ? program : undefined;
 }
 
-/** Two Scribelines over one store, behind a proxy with the configuration of docs/deploy but for its ports. */
+/** Two Scribelines over one store, behind a proxy with the configuration of docs/deploy but for its ports and how many it takes. */
 export async function openTwo(
   proxy: string,
   settings: Readonly<Record<string, string>>,
@@ -46,7 +50,9 @@ export async function openTwo(
   const configuration = readFileSync(CONFIGURATION, "utf8")
     .replace("127.0.0.1:4820", `127.0.0.1:${a}`)
     .replace("127.0.0.1:4821", `127.0.0.1:${b}`)
-    .replace("127.0.0.1:8405", `127.0.0.1:${numbers}`);
+    .replace("127.0.0.1:8405", `127.0.0.1:${numbers}`)
+    // Two descriptors a connection: more than a machine may give a program that was started by hand.
+    .replace("maxconn 10000", "maxconn 1000");
   writeFileSync(join(folder, "haproxy.cfg"), configuration);
   const hash = execFileSync("openssl", ["passwd", "-5", "-salt", "0123456789", "correct"], {
     encoding: "utf8",
@@ -63,7 +69,7 @@ export async function openTwo(
           SCRIBELINE_PORT: String(port),
           SCRIBELINE_ORIGINS: `https://${host}:${https}`,
           SCRIBELINE_DATA: folder,
-          SCRIBELINE_DRAIN: DRAIN,
+          SCRIBELINE_DRAIN: String(DRAIN),
         },
         ...settings,
       },
@@ -72,8 +78,22 @@ export async function openTwo(
     children[which] = child;
     await until(async () => (await fetch(`http://127.0.0.1:${port}/readyz`)).ok);
   };
-  await startOne(0);
-  await startOne(1);
+  const stop = async (): Promise<void> => {
+    const all = children.filter((child) => child?.exitCode === null && child.signalCode === null);
+    const ended = all.map((child) => new Promise((resolve) => child?.once("exit", resolve)));
+    for (const child of all) child?.kill("SIGTERM");
+    await Promise.all(ended);
+    rmSync(folder, { recursive: true, force: true });
+  };
+  const orStop = async (starting: Promise<void>): Promise<void> => {
+    try {
+      await starting;
+    } catch (failure) {
+      await stop();
+      throw failure;
+    }
+  };
+  await orStop(startOne(0).then(() => startOne(1)));
   let logged = "";
   const front = spawn(proxy, ["-db", "-f", join(folder, "haproxy.cfg"), "-f", join(folder, "people.cfg")], {
     env: {
@@ -84,17 +104,28 @@ export async function openTwo(
     },
     stdio: ["ignore", "pipe", "inherit"],
   });
+  children.push(front);
   front.stdout.setEncoding("utf8").on("data", (text: string) => {
     logged += text;
   });
-  await until(async () => (await fetch(`http://127.0.0.1:${numbers}/metrics`)).ok);
+  await orStop(
+    until(async () => {
+      if (front.exitCode !== null) throw new HasEnded(`The proxy ended with ${front.exitCode}`);
+      return (await fetch(`http://127.0.0.1:${numbers}/metrics`)).ok;
+    }),
+  );
   return {
     ...{ folder, port: https, host, certificate, authorization: `Basic ${btoa("anna:correct")}` },
-    restart: async (which, signal) => {
+    end: async (which, signal) => {
+      const begun = performance.now();
       const child = children[which];
       const ended = new Promise((resolve) => child?.once("exit", resolve));
       child?.kill(signal);
       await ended;
+      return performance.now() - begun;
+    },
+    numbersOf: async (which) => (await fetch(`http://127.0.0.1:${which === 0 ? a : b}/metrics`)).text(),
+    startAgain: async (which) => {
       await startOne(which);
       // The proxy wants two good answers, a second apart, before it sends anything there again.
       await pause(3000);
@@ -104,13 +135,7 @@ export async function openTwo(
         .split("\n")
         .filter((line) => line.startsWith("{"))
         .map((line) => JSON.parse(line) as Record<string, unknown>),
-    stop: async () => {
-      const all = [...children, front].filter((child) => child?.exitCode === null);
-      const ended = all.map((child) => new Promise((resolve) => child?.once("exit", resolve)));
-      for (const child of all) child?.kill("SIGTERM");
-      await Promise.all(ended);
-      rmSync(folder, { recursive: true, force: true });
-    },
+    stop,
   };
 }
 
@@ -147,9 +172,20 @@ async function freePorts(count: number): Promise<readonly number[]> {
   );
 }
 
+/** Is waited for no longer. */
+class HasEnded extends Error {}
+
 async function until(isSo: () => Promise<boolean>): Promise<void> {
   const end = performance.now() + LONGEST_START;
-  while (!(await isSo().catch(() => false))) {
+  const isSoNow = async (): Promise<boolean> => {
+    try {
+      return await isSo();
+    } catch (failure) {
+      if (failure instanceof HasEnded) throw failure;
+      return false;
+    }
+  };
+  while (!(await isSoNow())) {
     if (performance.now() > end) throw new Error("A server was not ready in time");
     await pause(100);
   }
