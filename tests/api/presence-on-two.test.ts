@@ -11,6 +11,7 @@ const PRESENCE = `subscription ($id: ID!, $isEditing: Boolean! = false) {
   presence(examination: $id, isEditing: $isEditing) { count others { name isEditing } } }`;
 const CREATE = `mutation ($piece: PieceInput!, $seenBy: [ID!]) { done: createExamination(piece: $piece, seenBy: $seenBy) {
   ... on ExaminationChanged { examination { id } } } }`;
+const SHOW = `mutation ($id: ID!, $seenBy: [ID!]) { done: setExaminationAccess(id: $id, seenBy: $seenBy) { __typename } }`;
 
 // One house, served twice over one file.
 let house: Awaited<ReturnType<typeof openHouse>>;
@@ -41,6 +42,7 @@ async function follow(url: string, who: Cookie, variables: object) {
   await expect.poll(() => told.length).toBeGreaterThan(0);
   return { socket, last: () => told.at(-1) };
 }
+const nobody = { count: 0, others: [] };
 const soon = { timeout: 10_000 };
 
 it("[Z6] [C26] tells of somebody at another process by name, to whoever may see the examination and nobody else", async () => {
@@ -58,4 +60,8 @@ it("[Z6] [C26] tells of somebody at another process by name, to whoever may see 
   await expect.poll(hers.last, soon).toEqual({ count: 1, others: [{ name: "cleo", isEditing: false }] });
   await expect.poll(cleos.last, soon).toEqual({ count: 1, others: [{ name: "rita", isEditing: true }] });
   expect(JSON.stringify([others.last(), elsewhere.last()])).not.toMatch(/rita|cleo/);
+
+  await post(house.url, { query: SHOW, variables: { id, seenBy: [] } }, rita);
+  await expect.poll(hers.last, soon).toEqual(nobody);
+  await expect.poll(cleos.last, soon).toBe("refused");
 });
