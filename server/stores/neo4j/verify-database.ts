@@ -64,6 +64,7 @@ async function remake(
       const thing = `${edit.kind} ${idOfEdit(edit)}`;
       const before = standing.get(thing);
       if (before) before.until = number;
+      standing.delete(thing);
       if (!edit.after) continue;
       const added = { kind: edit.kind, thing: edit.after } as Standing;
       const row = versionRow(added, number, 0, texts.after[at] ?? "");

@@ -40,7 +40,7 @@ export function revisionGroup(open: () => Promise<Store>): void {
       await commit(replacing(saw, sawWithNote));
     });
 
-    it("[S1] reads the graph as it stood at each revision", async () => {
+    it("[S1] [S6] reads the graph as it stood at each revision, and verifies what was withdrawn and added again", async () => {
       await commit(adding(saw, mark, needsSaw, book));
       await commit(replacing(saw, sawWithNote));
       await commit(withdrawing(needsSaw, book));
@@ -66,6 +66,7 @@ export function revisionGroup(open: () => Promise<Store>): void {
       expect([await listed(1), await listed(3), await listed(4)]).toEqual([[needsSaw.id], [], [needsSaw.id]]);
       expect((await store.listTerms({}, { first: 9 }, 1)).rows).toEqual([mark, saw]);
       expect((await store.listSources({ first: 9 }, 2)).rows).toEqual([book]);
+      expect(await store.verify()).toMatchObject({ revisions: 4 });
     });
 
     it("[S1] reads the empty graph at revision 0, and no revision that does not exist", async () => {
