@@ -123,23 +123,24 @@ export async function putCards(run: Run, { puts }: PlannedCards): Promise<void> 
     await run(
       `UNWIND $cards AS card MERGE (c:Card {store: $store, kind: card.kind, id: card.id})
        SET c.version = card.version, c.keys = card.keys, c.body = card.body`,
-      { cards: cards.map(propertiesOf) },
+      { cards: cards.map(cardNode) },
     );
     await run("UNWIND $keys AS key CREATE (k:CardKey {store: $store}) SET k += key", {
-      keys: cards.flatMap(keysOf),
+      keys: cards.flatMap(cardKeyNodes),
     });
   }
 }
 
 const keyOf = ({ kind, id }: { readonly kind: string; readonly id: string }): string => `${kind} ${id}`;
 
-const propertiesOf = ({ kind, id, version, keys, body }: Card): CardNode => ({
+/** The properties of the node of a card. */
+export const cardNode = ({ kind, id, version, keys, body }: Card): CardNode => ({
   ...{ kind, id, version },
   ...{ keys: canonicalJson(keys), body: canonicalJson(body) },
 });
 
-/** What a card is found by; `card` repeats its id for the way back. */
-const keysOf = ({ kind, id, keys }: Card): readonly object[] =>
+/** The properties of the nodes that a card is found by; `card` repeats its id for the way back. */
+export const cardKeyNodes = ({ kind, id, keys }: Card): readonly object[] =>
   Object.entries(keys).flatMap(([name, values]) =>
     [...new Set(values)].map((value) => ({ kind, name, value, id, card: id })),
   );

@@ -1,31 +1,18 @@
 import type { Run } from "./database.ts";
+import { LINKS, type Link, linksOf, namedBy } from "./links.ts";
 import { STILL_STANDS } from "./migrations.ts";
 import { KINDS, type Kind, LABELS, type VersionRow } from "./version-row.ts";
 
 /** Rows of one statement. */
 const ROWS_AT_ONCE = 5_000;
 
-type Link = "broader" | "leads" | "states" | "proposes" | "needs" | "names" | "excepts" | "cites";
-
-/** What leads from or to a version `v`: to which kind of node `n`, and for which kind of thing. */
-const LINKS: Readonly<
-  Record<Link, { readonly to: Kind; readonly of: readonly Kind[]; readonly pattern: string }>
-> = {
-  broader: { to: "term", of: ["term"], pattern: "(v)-[:BROADER]->(n)" },
-  leads: { to: "term", of: ["claim"], pattern: "(n)-[:LEADS]->(v)" },
-  states: { to: "term", of: ["claim"], pattern: "(n)-[:STATES]->(v)" },
-  proposes: { to: "term", of: ["claim"], pattern: "(n)-[:PROPOSES]->(v)" },
-  needs: { to: "term", of: ["claim"], pattern: "(v)-[:NEEDS]->(n)" },
-  names: { to: "term", of: KINDS, pattern: "(v)-[:NAMES]->(n)" },
-  excepts: { to: "claim", of: ["claim"], pattern: "(v)-[:EXCEPTS]->(n)" },
-  cites: {
-    to: "source",
-    of: ["claim"],
-    pattern: "(v)-[:CITES {place: link.place, locator: link.locator, note: link.note}]->(n)",
-  },
-};
-const linksOf = (kind: Kind): readonly Link[] =>
-  (Object.keys(LINKS) as Link[]).filter((link) => LINKS[link].of.includes(kind));
+/** How a version `v` and a named node `n` are joined; `link` is one row of it. */
+function patternOf(link: Link): string {
+  const { type, isToVersion = false, properties = [] } = LINKS[link];
+  const told = properties.map((name) => `${name}: link.${name}`).join(", ");
+  const joined = `-[:${type}${told && ` {${told}}`}]->`;
+  return isToVersion ? `(n)${joined}(v)` : `(v)${joined}(n)`;
+}
 
 /**
  * Each node that stays is looked for once, however many rows name it, and told by its place in a list from then on. `MERGE`
@@ -56,7 +43,7 @@ const writeRows = (kind: Kind): string => {
       (link) => `CALL (versions, ${LINKS[link].to}s) {
   UNWIND $${link} AS link
   WITH link, versions[link.at] AS v, ${LINKS[link].to}s[link.to] AS n
-  CREATE ${LINKS[link].pattern}
+  CREATE ${patternOf(link)}
 }`,
     ),
     "RETURN size(versions) AS written",
@@ -90,12 +77,8 @@ function placed(kind: Kind, rows: readonly VersionRow[]): Readonly<Record<string
   const links = Object.fromEntries(linksOf(kind).map((link) => [link, [] as object[]]));
   const versions = rows.map((row, at) => {
     for (const link of linksOf(kind))
-      for (const named of row[link])
-        links[link]?.push(
-          typeof named === "string"
-            ? { at, to: placeOf(LINKS[link].to, named) }
-            : { at, to: placeOf(LINKS[link].to, named.source), ...named },
-        );
+      for (const { id, told } of namedBy(row, link))
+        links[link]?.push({ at, to: placeOf(LINKS[link].to, id), ...told });
     return { at, id: row.id, properties: row.properties, thing: placeOf(kind, row.id) };
   });
   const ids = Object.fromEntries(KINDS.map((each) => [`${each}Ids`, [...places[each].keys()]]));
