@@ -13,7 +13,7 @@ const ABOUT: LinesAbout = {
 
 /** Restores a dump file, compressed or not, into an empty store, whole or not at all; `step` is called with each record. */
 export async function restoreDump(
-  store: Store,
+  store: Pick<Store, "restore">,
   path: string,
   step: (record: DumpRecord) => void = () => {},
 ): Promise<{ readonly records: number } | Problem> {

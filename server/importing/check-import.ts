@@ -5,8 +5,8 @@ import type { GraphView, Standing } from "../domain/graph-view.ts";
 import { type Name, namesOf } from "../domain/names-of.ts";
 import { type Problem, problem } from "../domain/problem.ts";
 import type { Term } from "../domain/term.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 import type { Progress } from "../ports/progress.ts";
-import type { Store } from "../ports/store.ts";
 import { openLabelCheck } from "./check-labels.ts";
 import { checkReplacing, readStanding, stateOf } from "./compare-standing.ts";
 import { type ImportIndex, openIndex } from "./import-index.ts";
@@ -48,7 +48,7 @@ interface Waiting {
  * memory. Gives all that is wrong, in the order of the lines; `total` counts what is not told any more.
  */
 export async function checkImport(
-  store: Store,
+  store: ImportTarget,
   { lines, mayReplace, tell }: CheckOptions,
 ): Promise<CheckedImport | { readonly problems: readonly Problem[]; readonly total: number }> {
   const index = openIndex();

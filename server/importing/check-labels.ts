@@ -1,6 +1,6 @@
 import { type Problem, problem } from "../domain/problem.ts";
 import type { Term } from "../domain/term.ts";
-import type { Store } from "../ports/store.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 import { type ImportLine, saidOfLine } from "./read-import-line.ts";
 
 /** Finds labels and other labels that name two terms of one kind, whatever their capitals. */
@@ -14,7 +14,7 @@ export interface LabelCheck {
  */
 export function openLabelCheck(): LabelCheck & {
   /** After the last line: labels of the store that the file would give to other terms too. */
-  checkStanding(store: Store, isInside: (id: string) => boolean): Promise<readonly Problem[]>;
+  checkStanding(store: ImportTarget, isInside: (id: string) => boolean): Promise<readonly Problem[]>;
 } {
   const seen = new Map<string, { readonly id: string; readonly line: number }>();
   return {

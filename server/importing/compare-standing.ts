@@ -4,13 +4,13 @@ import type { Standing } from "../domain/graph-view.ts";
 import type { ClaimId, SourceId, TermId } from "../domain/ids.ts";
 import { type Problem, problem } from "../domain/problem.ts";
 import type { Term } from "../domain/term.ts";
-import type { Store } from "../ports/store.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 import type { LineState } from "./import-index.ts";
 import { type ImportLine, saidOfLine } from "./read-import-line.ts";
 
 /** How these lines are to what stands in the store under their ids; `before` is what stands. */
 export async function readStanding(
-  store: Store,
+  store: ImportTarget,
   lines: readonly ImportLine[],
 ): Promise<ReadonlyMap<string, Standing["thing"]>> {
   const idsOf = (kind: Standing["kind"]): readonly string[] =>

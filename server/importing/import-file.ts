@@ -1,7 +1,7 @@
 import type { Problem } from "../domain/problem.ts";
 import { type LinesAbout, readLines, refusalOf } from "../formats/read-lines.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 import type { Progress } from "../ports/progress.ts";
-import type { Store } from "../ports/store.ts";
 import { type CheckedImport, checkImport } from "./check-import.ts";
 import { type WrittenImport, writeImport } from "./write-import.ts";
 
@@ -38,7 +38,7 @@ const ABOUT: LinesAbout = {
  * again, so that an import that was broken off is done again and goes on where it was. Rules [S60] and [S61].
  */
 export async function importFile(
-  store: Store,
+  store: ImportTarget,
   path: string,
   options: ImportOptions,
 ): Promise<Imported | { readonly problems: readonly Problem[]; readonly total: number }> {

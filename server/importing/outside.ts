@@ -3,7 +3,7 @@ import type { GraphView } from "../domain/graph-view.ts";
 import type { ClaimId, SourceId, TermId } from "../domain/ids.ts";
 import type { Source } from "../domain/source.ts";
 import type { Term } from "../domain/term.ts";
-import type { Store } from "../ports/store.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 
 /** What a file names and does not bring, as it stands in the store. */
 export type Outside = Pick<GraphView, "findTerm" | "findClaim" | "findSource">;
@@ -16,7 +16,7 @@ const AT_ONCE = 5_000;
  * that goes: what `isInside` is in the file.
  */
 export async function readOutside(
-  store: Store,
+  store: ImportTarget,
   named: {
     readonly term: Iterable<string>;
     readonly claim: Iterable<string>;

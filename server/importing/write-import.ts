@@ -3,8 +3,8 @@ import type { Change, Edit } from "../domain/change.ts";
 import { deepFreeze } from "../domain/deep-freeze.ts";
 import { frozenCopy, keepFrozen } from "../domain/frozen-copy.ts";
 import { isProblem, type Problem } from "../domain/problem.ts";
+import type { ImportTarget } from "../ports/import-target.ts";
 import type { Progress } from "../ports/progress.ts";
-import type { Store } from "../ports/store.ts";
 import type { CheckedImport } from "./check-import.ts";
 import { readStanding } from "./compare-standing.ts";
 import { openPool } from "./pool.ts";
@@ -35,7 +35,7 @@ const THINGS_A_REVISION = 20_000;
  * off, it goes on where it was when it is done again. Gives the refusal of the store, with what was kept before it.
  */
 export async function writeImport(
-  store: Store,
+  store: ImportTarget,
   options: WriteOptions,
 ): Promise<{ readonly written: WrittenImport; readonly refusal?: Problem }> {
   const { checked, thingsARevision = THINGS_A_REVISION, tell } = options;
@@ -98,7 +98,7 @@ export async function writeImport(
 
 /** The edits of a revision, frozen throughout, so that no store need copy them. */
 async function changeOf(
-  store: Store,
+  store: ImportTarget,
   { index }: CheckedImport,
   batch: readonly ImportLine[],
 ): Promise<Change> {
