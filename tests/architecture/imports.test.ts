@@ -65,7 +65,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/stores/neo4j/",
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/search/", "server/stores/neo4j/"],
-    packages: ["neo4j-driver", "node:crypto", "node:zlib"],
+    packages: ["neo4j-driver", "node:crypto", "node:fs", "node:path", "node:zlib"],
   },
   {
     from: "server/stores/mirror/",

@@ -1,10 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { Neo4jError } from "neo4j-driver";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
+import { FILLED, findUnfilled } from "./bulk/filled-mark.ts";
 import type { Database } from "./database.ts";
 import { chainOldWrites } from "./ledger.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { printAddress } from "./neo4j-address.ts";
+import { refreshStatistics } from "./refresh-statistics.ts";
 
 /** Says what keeps a database from holding our stores, or makes its schema and the node of this store. */
 export async function prepareDatabase(
@@ -12,19 +14,10 @@ export async function prepareDatabase(
   { readOnly }: { readonly readOnly: boolean },
 ): Promise<Problem | undefined> {
   const version = await versionOf(database);
-  if (version > MIGRATIONS.length)
-    return problem(
-      "OTHER_VERSION",
-      `The database is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
-    );
-  // Another program may have begun between the two questions; the first node it makes says its version.
-  if (version === 0 && (await holdsAnything(database)) && (await versionOf(database)) === 0)
-    return problem(
-      "WRONG_FORMAT",
-      `${printAddress(database.address)} holds nodes of another program; nothing was touched. Choose another database in SCRIBELINE_STORE.`,
-    );
+  const refusal = await findForeign(database, version);
+  if (refusal !== undefined) return refusal;
   if (readOnly) return checkStore(database, version);
-  for (let step = version; step < MIGRATIONS.length; step++) {
+  for (let step = version ?? 0; step < MIGRATIONS.length; step++) {
     for (const statement of MIGRATIONS[step] ?? []) await administerOnce(database, statement);
     await administerOnce(database, "CALL db.awaitIndexes(60)");
     const recorded = await database.write((run) =>
@@ -34,17 +27,37 @@ export async function prepareDatabase(
     );
     if (isProblem(recorded)) return recorded;
   }
+  if (version === FILLED) await refreshStatistics(database);
   const made = await database.write((run) =>
     run("MERGE (s:Store {name: $store}) ON CREATE SET s.revision = 0, s.sequence = 0"),
   );
   return isProblem(made) ? made : chainOldWrites(database, randomUUID());
 }
 
-async function versionOf(database: Database): Promise<number> {
+/** Why a database cannot be ours to prepare. Another program may have begun between two questions; the first node it makes says its version. */
+async function findForeign(database: Database, version: number | undefined): Promise<Problem | undefined> {
+  if (version !== undefined && version > MIGRATIONS.length)
+    return problem(
+      "OTHER_VERSION",
+      `The database is of version ${version}, and this program knows versions up to ${MIGRATIONS.length}; use the newer program that wrote it.`,
+    );
+  const refusal =
+    version === FILLED
+      ? await findUnfilled(database)
+      : version === undefined && (await holdsAnything(database))
+        ? problem(
+            "WRONG_FORMAT",
+            `${printAddress(database.address)} holds nodes of another program; nothing was touched. Choose another database in SCRIBELINE_STORE.`,
+          )
+        : undefined;
+  return refusal !== undefined && (await versionOf(database)) === version ? refusal : undefined;
+}
+
+async function versionOf(database: Database): Promise<number | undefined> {
   const [row] = await database.read<{ version: number | null }>(
     "OPTIONAL MATCH (m:ScribelineMigration) RETURN max(m.number) AS version",
   );
-  return row?.version ?? 0;
+  return row?.version ?? undefined;
 }
 
 async function holdsAnything(database: Database): Promise<boolean> {
@@ -52,7 +65,7 @@ async function holdsAnything(database: Database): Promise<boolean> {
   return (row?.count ?? 0) > 0;
 }
 
-async function checkStore(database: Database, version: number): Promise<Problem | undefined> {
+async function checkStore(database: Database, version: number | undefined): Promise<Problem | undefined> {
   const found =
     version === MIGRATIONS.length
       ? await database.read("MATCH (s:Store {name: $store}) RETURN s.name AS name")

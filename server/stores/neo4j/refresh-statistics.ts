@@ -26,7 +26,7 @@ export async function refreshAfter(database: Database, rows: number): Promise<vo
  * Makes the server plan anew. A plan made while the database was all but empty is kept and can be a hundred times slower
  * than the right one. Where the server will not, what was written stands all the same.
  */
-async function refreshStatistics(database: Database): Promise<void> {
+export async function refreshStatistics(database: Database): Promise<void> {
   try {
     await database.administer("CALL db.awaitIndexes(120)");
     await database.administer("CALL db.resampleOutdatedIndexes()");

@@ -86,7 +86,11 @@ interface DumpRead {
   done(): Restored;
 }
 
-function readDump(records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>, editsAtOnce: number): DumpRead {
+/** Begins to read and check a dump; `editsAtOnce` are handed out together, about. */
+export function readDump(
+  records: AsyncIterable<DumpRecord> | Iterable<DumpRecord>,
+  editsAtOnce: number,
+): DumpRead {
   const check = checkDump();
   const graph = standingGraph();
   const examinations: Examination[] = [];

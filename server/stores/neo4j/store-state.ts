@@ -45,8 +45,11 @@ export async function lockStore(run: Run, key: string): Promise<StoreState> {
 }
 
 /** The next line of the ledger of a store that stands so. */
-export const lineAfter = ({ sequence, head }: StoreState, note: WriteNote, made: MadeByWrite): Written =>
-  deepFreeze(linkWritten(note, made, head === null ? undefined : { sequence, hash: head }));
+export const lineAfter = (
+  { sequence, head }: Pick<StoreState, "sequence" | "head">,
+  note: WriteNote,
+  made: MadeByWrite,
+): Written => deepFreeze(linkWritten(note, made, head === null ? undefined : { sequence, hash: head }));
 
 /** What was written under this key before, if anything was. */
 export async function findWrite(run: Run, key: string): Promise<Written | undefined> {

@@ -25,11 +25,12 @@ export function onNeo4j(name: string, tests: (server: OnNeo4j) => void): void {
   const found = inject("neo4j");
   if ("missing" in found) {
     appendFileSync(MISSING_MEANS, `${found.missing}\n`);
-    describe.skip(name, () => tests(use({ host: "", user: "", password: "", database: "", from: "" })));
-  } else describe(name, () => tests(use(found)));
+    describe.skip(name, () => tests(workOn({ host: "", user: "", password: "", database: "", from: "" })));
+  } else describe(name, () => tests(workOn(found)));
 }
 
-function use(server: FoundNeo4j): OnNeo4j {
+/** What tests do with a server that they started themselves. */
+export function workOn(server: FoundNeo4j): OnNeo4j {
   const { database } = server;
   const address: OnNeo4j["address"] = (parts) => newAddress(server, parts);
   return {

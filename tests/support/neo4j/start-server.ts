@@ -60,8 +60,16 @@ export interface KillableNeo4j extends RunningNeo4j {
   /** SIGTERM, until it is gone. */
   end(): Promise<void>;
   startAgain(): Promise<void>;
+  /** Fills its database in bulk with the files that these arguments name, in place of what it holds. It has to have ended. */
+  fill(argumentsFile: string): Promise<Filled>;
   /** Its own folder: what it was set up with, its data and logs. */
   readonly home: string;
+}
+
+/** How a bulk import ended. */
+export interface Filled {
+  readonly exit: number | null;
+  readonly said: string;
 }
 
 /**
@@ -118,6 +126,20 @@ export async function startServer(
     kill: () => end("SIGKILL"),
     end: () => end("SIGTERM"),
     startAgain: start,
+    fill: (argumentsFile) =>
+      untilEnded(
+        spawn(
+          java,
+          [
+            ...["-Xmx256m", ...JVM, "-cp", join(jars, "*"), "org.neo4j.cli.AdminTool"],
+            ...["database", "import", "full", "neo4j", `@${argumentsFile}`, "--overwrite-destination=true"],
+          ],
+          {
+            stdio: ["ignore", "pipe", "pipe"],
+            env: { ...process.env, NEO4J_HOME: home, NEO4J_CONF: join(home, "conf") },
+          },
+        ),
+      ),
     stop: async () => {
       await end("SIGTERM");
       process.off("exit", kill);
@@ -150,6 +172,19 @@ function untilStarted(child: ChildProcess): Promise<void> {
     };
     child.stdout?.on("data", listen);
     child.stderr?.on("data", listen);
+  });
+}
+
+function untilEnded(child: ChildProcess): Promise<Filled> {
+  let said = "";
+  const listen = (text: Buffer): void => {
+    said += text.toString();
+  };
+  child.stdout?.on("data", listen);
+  child.stderr?.on("data", listen);
+  return new Promise((resolve, reject) => {
+    child.once("error", reject);
+    child.once("close", (exit) => resolve({ exit, said }));
   });
 }
 
