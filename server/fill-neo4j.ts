@@ -120,21 +120,34 @@ async function main(): Promise<void> {
   if (asked === undefined) return showUsage(USAGE);
   const config = readConfig(process.env);
   if (!("dataFolder" in config)) return refuse(...config);
-  const files = openFill(asked.into, config.neo4j?.store ?? "scribeline");
-  if (isProblem(files)) return refuse(files);
   const progress = sayProgress();
+  let files: Fill | Problem | undefined;
   let isWhole = false;
   try {
+    files = openFill(asked.into, config.neo4j?.store ?? "scribeline");
+    if (isProblem(files)) return refuse(files);
     const done = await fill(files, asked, progress.tell);
     progress.done();
     if (typeof done !== "string") return refuse(...done);
     files.end();
     isWhole = true;
     report(config, asked.into, done);
+  } catch (failure) {
+    refuse(sayOfFolder(failure, asked.into));
   } finally {
     progress.done();
-    if (!isWhole) files.drop();
+    if (!isWhole && files !== undefined && !isProblem(files)) files.drop();
   }
+}
+
+/** For a folder that cannot be written to; any other failure is thrown again. */
+function sayOfFolder(failure: unknown, folder: string): Problem {
+  const { code, syscall, message } = failure as NodeJS.ErrnoException;
+  if (syscall === undefined) throw failure;
+  return problem(
+    code === "ENOSPC" ? "STORE_FULL" : "STORE_UNREACHABLE",
+    `The files cannot be written to ${folder} (${message}). None was left; make room there, or choose another folder.`,
+  );
 }
 
 await runCommand(main);

@@ -1,12 +1,15 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it, vi } from "vitest";
 import { storeFile } from "#server/open-data.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aTerm, replacing } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { runNode } from "#tests/support/run-node.ts";
+
+// Each starts several processes, one after the other.
+vi.setConfig({ testTimeout: 120_000 });
 
 const root = mkdtempSync(join(tmpdir(), "scribeline-filling-"));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -87,6 +90,9 @@ describe("[S71] the command that makes files for a bulk import", () => {
     expect(again.err).toMatch(/^STORE_NOT_EMPTY: .* holds files already/);
     expect(readdirSync(into)).toHaveLength(before);
     expect((await fill(["--import", file, "--into", join(root, "a,b")])).err).toMatch(/^WRONG_FORMAT: /);
+    const below = await fill(["--import", file, "--into", join(file, "folder")]);
+    expect(below).toMatchObject({ exit: 2, out: "" });
+    expect(below.err).toMatch(/^STORE_UNREACHABLE: The files cannot be written to /);
   });
 
   it("shows how it is called where it is called otherwise", async () => {
