@@ -24,7 +24,7 @@ const rowsOf = (folder: string, name: string): readonly string[] =>
     .trimEnd()
     .split("\n");
 
-describe("[S71] the command that makes files for a bulk import", () => {
+describe("[S72] the command that makes files for a bulk import", () => {
   it("makes them of a file to import, and tells how to go on", async () => {
     const into = fresh();
     const done = await fill(["--import", file, "--into", into], {

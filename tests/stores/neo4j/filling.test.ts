@@ -93,7 +93,7 @@ onNeo4j("a database filled in bulk", (server) => {
       return { filled, on: workOn(own) };
     }
 
-    it("[S71] [S72] holds what an import leaves, node for node, and goes on as any store", async () => {
+    it("[S72] [S73] holds what an import leaves, node for node, and goes on as any store", async () => {
       const file = join(folder, "graph.jsonl");
       writeFileSync(file, [...printGraph({ claims: 600, claimsATerm: 4, seed: 7 })].join(""));
       const address = server.address();
@@ -133,7 +133,7 @@ onNeo4j("a database filled in bulk", (server) => {
       for (const each of [store, written, memory]) await each.close();
     });
 
-    it("[S71] holds what a restored dump leaves: ends of versions, examinations, cards and the ledger", async () => {
+    it("[S72] holds what a restored dump leaves: ends of versions, examinations, cards and the ledger", async () => {
       const from = openMemoryStore();
       const [saw, mark] = [aTerm("tool.saw"), aTerm("feature.mark")];
       const changed = aTerm("tool.saw", { note: 'A\ttab, a\nline, a "quote" and ü.' });
@@ -183,7 +183,7 @@ onNeo4j("a database filled in bulk", (server) => {
       for (const each of [store, restored, from]) await each.close();
     });
 
-    it("[S72] is refused, and left as it is, where files were cut", async () => {
+    it("[S73] is refused, and left as it is, where files were cut", async () => {
       const { filled, on } = await fillWith(
         async (files) =>
           answered(await files.commit(aCommit(adding(aTerm("tool.saw"), aTerm("tool.plane"))))),
@@ -202,7 +202,7 @@ onNeo4j("a database filled in bulk", (server) => {
       expect(await on.run("SHOW CONSTRAINTS")).toEqual([]);
     });
 
-    it("[S72] is none where the import was broken off", async () => {
+    it("[S73] is none where the import was broken off", async () => {
       const { filled, on } = await fillWith(
         async (files) => answered(await files.commit(aCommit(adding(aTerm("tool.saw"))))),
         "scribeline",

@@ -17,7 +17,7 @@ function written(put: (file: BulkFile) => void): { readonly text: string; readon
   return { text: readFileSync(path, "utf8"), file };
 }
 
-describe("[S71] a file of a bulk import", () => {
+describe("[S72] a file of a bulk import", () => {
   it("gives a property its column when it first comes by, and the type of its value", () => {
     const { text, file } = written(({ put }) => {
       put([1], { name: "a", count: 2 });
