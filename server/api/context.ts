@@ -1,5 +1,6 @@
 import type { Caller } from "../domain/people/caller.ts";
 import type { Clock } from "../ports/clock.ts";
+import type { CountsUnderWay } from "../ports/counts-under-way.ts";
 import type { DatingReader } from "../ports/dating-reader.ts";
 import type { NewSuffix } from "../ports/ids.ts";
 import type { News } from "../ports/news.ts";
@@ -25,6 +26,7 @@ export interface Ports {
   readonly surveys: Surveys;
   readonly news: News;
   readonly presence: Presence;
+  readonly counts: CountsUnderWay;
   /** Answers faster of the newest revision, where there is one. */
   readonly datings: DatingReader | undefined;
 }

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { id } from "#server/domain/ids.ts";
 import { MOVED_BY_ONE } from "#server/domain/proposals/review.ts";
 import type { Store } from "#server/ports/store.ts";
@@ -21,11 +21,32 @@ const IMPACT = `query ($id: ID!) { proposal(id: $id) {
   } }
   reviews { by { name } verdict }
 } }`;
+const SO_FAR = `query ($id: ID!) { proposal(id: $id) { impactSoFar { looked of } } }`;
 const ACCEPT = `mutation ($id: ID!) { done: decideOnProposal(id: $id, expectedVersion: 1, verdict: ACCEPT) {
   ... on ProposalChanged { stillNeeded proposal { state revision } } ... on Refused { problems { code } }
 } }`;
 
+/** Lets the store say nothing of one examination while it is closed. */
+function gateOn(store: Store, name: string) {
+  let waits: Promise<void> | undefined;
+  let open: () => void = () => {};
+  const gated: Store = {
+    ...store,
+    examination: async (asked) => {
+      if (asked === name) await waits;
+      return store.examination(asked);
+    },
+  };
+  const close = () => {
+    waits = new Promise((resolve) => {
+      open = resolve;
+    });
+  };
+  return { gated, close, open: () => open() };
+}
+
 describe("a change that moves many conclusions", () => {
+  let gate: ReturnType<typeof gateOn>;
   let house: Awaited<ReturnType<typeof openHouse>>;
   let [cleo, rolf, zoe]: Cookie[] = [];
   /** What happens just before a revision is kept, once. */
@@ -43,7 +64,8 @@ describe("a change that moves many conclusions", () => {
     };
     for (let n = 0; n <= MOVED_BY_ONE; n++)
       answered(await store.createExamination(id(`examination.e${n}`), MARKED, "2026-01-01T00:00:00Z"));
-    house = await openHouse({}, store);
+    gate = gateOn(store, "examination.e3");
+    house = await openHouse({}, gate.gated);
     cleo = await house.join("contributor", "cleo");
     rolf = await house.join("reviewer", "rolf");
     zoe = await house.join("reviewer", "zoe");
@@ -73,6 +95,15 @@ describe("a change that moves many conclusions", () => {
       "consistent",
     ]);
     expect(was.labels).toContainEqual({ term: "feature.round-saw-marks", label: "round saw marks" });
+
+    gate.close();
+    const again = ask(rolf, IMPACT, variables);
+    const soFar = async (who: Cookie | undefined) => (await ask(who, SO_FAR, variables)).proposal.impactSoFar;
+    await vi.waitFor(async () => expect(await soFar(rolf)).toEqual({ looked: 3, of: all }));
+    expect(await soFar(zoe)).toBeNull();
+    gate.open();
+    expect((await again).proposal.impact.movedCount).toBe(all);
+    expect(await soFar(rolf)).toBeNull();
 
     const first = { stillNeeded: 1, proposal: { state: "OPEN", revision: null } };
     expect((await ask(rolf, ACCEPT, variables)).done).toEqual(first);

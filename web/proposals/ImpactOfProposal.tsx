@@ -1,41 +1,19 @@
-import { useQuery } from "@apollo/client/react";
-import { Button } from "../shared/ui/Button.tsx";
-import { sayFailure } from "../shared/ui/say-failure.ts";
 import styles from "./Impact.module.css";
-import { ImpactOfProposalDocument, type ImpactOfProposalQuery } from "./ImpactOfProposal.graphql.ts";
+import { ImpactStanding } from "./ImpactStanding.tsx";
 import { MovedPiece } from "./MovedPiece.tsx";
-
-type Impact = NonNullable<NonNullable<ImpactOfProposalQuery["proposal"]>["impact"]>;
+import { type Impact, useImpact } from "./use-impact.ts";
 
 /** What accepting a proposal would do: worked out anew each time the page is opened, as the evidence stands now. */
 export function ImpactOfProposal({ id }: { id: string }) {
-  const { data, error, refetch } = useQuery(ImpactOfProposalDocument, {
-    variables: { id },
-    fetchPolicy: "network-only",
-    nextFetchPolicy: "cache-first",
-  });
-  const impact = data?.proposal?.impact;
+  const run = useImpact(id);
   return (
     <section aria-labelledby="impact">
       <h2 id="impact">What accepting it would do</h2>
-      <div aria-live="polite" className={styles["impact"]}>
-        {error ? (
-          <p role="alert">
-            {sayFailure(error).what}{" "}
-            <Button look="quiet" onPress={() => void refetch()}>
-              Try again
-            </Button>
-          </p>
-        ) : impact ? (
-          <Told impact={impact} />
-        ) : data ? (
-          <p>The evidence would not take it as it stands, so nothing can be foreseen.</p>
-        ) : (
-          <p className={styles["waiting"]}>
-            <progress aria-label="Examining the stored pieces" /> Examining every stored piece that it can
-            touch, as the evidence stands and as it would stand …
-          </p>
-        )}
+      <div className={styles["impact"]}>
+        <ImpactStanding run={run} />
+        <div aria-live="polite" className={styles["told"]}>
+          {run.standing.kind === "told" ? <Told impact={run.standing.impact} /> : null}
+        </div>
       </div>
     </section>
   );

@@ -1,14 +1,20 @@
 import type { TermId } from "../../domain/ids.ts";
+import type { KeptProposal } from "../../domain/proposals/kept-proposal.ts";
 import { isUndecided } from "../../domain/proposals/proposal.ts";
+import type { Count } from "../../ports/counts-under-way.ts";
 import type { Examined } from "../../use-cases/ask/examine-piece.ts";
 import type { ForeseenDisagreement } from "../../use-cases/ask/foresee-disagreements.ts";
 import { foreseeImpact, type Impact, type MovedPiece } from "../../use-cases/ask/foresee-impact.ts";
 import type { Builder } from "../builder.ts";
+import type { Context } from "../context.ts";
 
 /** Cost of examining every stored piece that a change can touch, twice. */
 const IMPACT_WEIGHT = 500;
 /** Pieces of which the words and the answers are told. */
 const MOST_TOLD = 20;
+
+/** Everybody is told of what they asked for themselves. */
+const countName = ({ id }: KeptProposal, { caller }: Context): string => `${id} ${caller?.id ?? ""}`;
 
 /** What accepting a proposal would do to what is concluded now. */
 export function addProposalImpact(b: Builder) {
@@ -95,13 +101,32 @@ export function addProposalImpact(b: Builder) {
       resolve: async (proposal, { pieces }, context) => {
         if (!isUndecided(proposal)) return null;
         if ((await context.store.wouldRefuse(proposal.change)) !== undefined) return null;
-        return foreseeImpact(
-          context,
-          proposal.change,
-          Math.max(0, Math.min(MOST_TOLD, pieces)),
-          context.stop,
-        );
+        const counting = context.counts.begin(countName(proposal, context));
+        try {
+          return await foreseeImpact(context, proposal.change, Math.max(0, Math.min(MOST_TOLD, pieces)), {
+            stop: context.stop,
+            onLooked: (done, of) => counting.tell({ done, of }),
+          });
+        } finally {
+          counting.end();
+        }
       },
+    }),
+  );
+  const soFar = b.objectRef<Count>("ImpactSoFar").implement({
+    description: "How far an impact is that is being worked out.",
+    fields: (t) => ({
+      looked: t.int({ description: "Stored examinations looked at.", resolve: ({ done }) => done }),
+      of: t.exposeInt("of", { description: "Of all that it can touch." }),
+    }),
+  });
+  b.objectField("Proposal", "impactSoFar", (t) =>
+    t.field({
+      description:
+        "How far the impact is that you asked for last; null where the process that answers works out none for you.",
+      type: soFar,
+      nullable: true,
+      resolve: (proposal, _, context) => context.counts.find(countName(proposal, context)),
     }),
   );
 }

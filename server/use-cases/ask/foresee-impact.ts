@@ -3,6 +3,7 @@ import type { Examination } from "../../domain/examination.ts";
 import { reviewersNeeded } from "../../domain/proposals/review.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { ShiftsInWords } from "../../domain/shift-words.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Results } from "../../ports/results.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
@@ -11,7 +12,7 @@ import { hiddenFrom } from "../people/hidden-from.ts";
 import { bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
 import { type Examined, examinedOn } from "./examine-piece.ts";
 import { type ForeseenDisagreements, foreseeDisagreements } from "./foresee-disagreements.ts";
-import { previewChange } from "./preview-change.ts";
+import { type PreviewOptions, previewChange } from "./preview-change.ts";
 import { isFit, sayShifts } from "./say-shifts.ts";
 
 /** One stored piece of which something would be said otherwise. */
@@ -47,9 +48,9 @@ export async function foreseeImpact(
   },
   change: Change,
   first: number,
-  stop?: AbortSignal,
+  options: PreviewOptions = {},
 ): Promise<Impact> {
-  const { revision, looked, left, shifted } = await previewChange(ports, change, stop);
+  const { revision, looked, left, shifted } = await previewChange(ports, change, options);
   const beside = await readBeside(ports.store, change, revision);
   const hidden = await hiddenFrom(
     ports.store,
@@ -58,7 +59,9 @@ export async function foreseeImpact(
   );
   const seen = shifted.filter(({ examination }) => !hidden.has(examination.id));
   const moved: MovedPiece[] = [];
+  const turn = openTurns();
   for (const { examination } of seen.slice(0, first)) {
+    await turn();
     const { piece } = examination;
     const { now, after } = await bothNeighbourhoods(ports.store, piece, change, beside, revision);
     moved.push({
@@ -71,6 +74,6 @@ export async function foreseeImpact(
   return {
     ...{ revision, looked, left, moved, movedCount: shifted.length, hidden: hidden.size },
     reviewersNeeded: reviewersNeeded(shifted.length),
-    disagreements: await foreseeDisagreements(ports.store, change, revision, stop),
+    disagreements: await foreseeDisagreements(ports.store, change, revision, options.stop),
   };
 }

@@ -2,7 +2,7 @@ import type { Change } from "../../domain/change.ts";
 import type { Examination } from "../../domain/examination.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import { type Shifts, shiftsBetween } from "../../domain/shifts.ts";
-import { nextTurn } from "../../ports/next-turn.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Standings } from "../../ports/standings.ts";
 import type { Store } from "../../ports/store.ts";
 import { verdictsAfter } from "../../reasoning/verdicts-after.ts";
@@ -26,32 +26,39 @@ interface Ports {
   readonly standings: Standings;
 }
 
-/** Milliseconds of work after which others are let go on. */
-const SLICE = 12;
+export interface PreviewOptions {
+  readonly stop?: AbortSignal | undefined;
+  /** Told before each examination, and after the last, how many of those it can touch were looked at. */
+  readonly onLooked?: (looked: number, of: number) => void;
+}
 
 /**
  * Which stored examinations a change of the newest revision would shift, and from what to what: exactly what examining
  * them all before and after it would show (K10). The change is one that the store would take.
  */
-export async function previewChange(ports: Ports, change: Change, stop?: AbortSignal): Promise<Preview> {
+export async function previewChange(
+  ports: Ports,
+  change: Change,
+  { stop, onLooked = () => {} }: PreviewOptions = {},
+): Promise<Preview> {
   const { store, standings } = ports;
   const revision = (await store.newestRevision())?.number ?? 0;
   const touched = [...(await standings.touchedBy(change))].sort();
   const beside = await readBeside(store, change, revision);
   const shifted: { examination: Examination; shifts: Shifts }[] = [];
   let looked = 0;
-  let began = performance.now();
+  const turn = openTurns();
   for (const id of touched) {
+    onLooked(looked, touched.length);
+    await turn();
     if (stop?.aborted) break;
     looked++;
     const examination = await standings.stored(id);
     if (examination === undefined || examination.deleted) continue;
     const shifts = await shiftsOf(ports, examination, change, beside, revision);
     if (shifts) shifted.push({ examination, shifts });
-    if (performance.now() - began < SLICE) continue;
-    await nextTurn();
-    began = performance.now();
   }
+  onLooked(looked, touched.length);
   return { revision, looked, shifted, left: touched.length - looked };
 }
 

@@ -729,6 +729,15 @@ export type Impact = {
   readonly settled: ReadonlyArray<ForeseenDisagreement>;
 };
 
+/** How far an impact is that is being worked out. */
+export type ImpactSoFar = {
+  readonly __typename?: 'ImpactSoFar';
+  /** Stored examinations looked at. */
+  readonly looked: Scalars['Int']['output'];
+  /** Of all that it can touch. */
+  readonly of: Scalars['Int']['output'];
+};
+
 /** What to look at on a piece of an attribution before it is there. */
 export type InspectionPlan = {
   readonly __typename?: 'InspectionPlan';
@@ -1264,6 +1273,8 @@ export type Proposal = {
   readonly id: Scalars['ID']['output'];
   /** Null where the graph would refuse it (`unfit`), and where it is decided. */
   readonly impact?: Maybe<Impact>;
+  /** How far the impact is that you asked for last; null where the process that answers works out none for you. */
+  readonly impactSoFar?: Maybe<ImpactSoFar>;
   readonly isMine: Scalars['Boolean']['output'];
   readonly kind: ProposalKind;
   readonly madeAt: Scalars['String']['output'];
