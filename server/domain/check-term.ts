@@ -11,6 +11,9 @@ export function checkTerm(term: Term): readonly Problem[] {
       ? []
       : [wrong("The kind of a term", `one of ${TERM_KINDS.join(", ")}`, ["kind"])]),
     ...(isBlank(term.label) ? [wrong("The label of a term", "a name that people read", ["label"])] : []),
+    ...(term.merged && term.broader === undefined
+      ? [wrong("The broader term of one that was merged", "the term that stands for both", ["broader"])]
+      : []),
     ...(term.looking === undefined ? [] : checkLooking(term.looking)),
     ...(term.looking !== undefined && term.kind !== "feature"
       ? [

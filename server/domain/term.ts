@@ -41,6 +41,8 @@ export interface Term {
   /** Of a feature: how it is looked for, what it is mistaken for, what innocent causes it has. */
   readonly looking?: Looking;
   readonly broader?: TermId;
+  /** It is one with its broader term, which stands for both; it stays for what names it already. */
+  readonly merged?: true;
   /** For a feature: the kinds of part it is looked for on. For a form: the parts it is expected to have. */
   readonly parts?: readonly TermId[];
   readonly aat?: AatMatch;

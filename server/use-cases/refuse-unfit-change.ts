@@ -3,6 +3,7 @@ import { checkWords } from "../domain/proposals/check-words.ts";
 import type { Proposal } from "../domain/proposals/proposal.ts";
 import type { Store } from "../ports/store.ts";
 import { type Refusal, refusalFrom } from "./refusal.ts";
+import { unfitOf } from "./unfit-of.ts";
 
 /**
  * Refuses a proposal that is too large or made on a revision that there is not; an open one also if it says nothing of why,
@@ -34,7 +35,7 @@ export async function refuseUnfitChange(
   )
     .filter(([, text]) => text.trim() === "")
     .map(([field, , message]) => problem("EMPTY_LIST", message, [field]));
-  const unfit = await store.wouldRefuse(change);
+  const unfit = await unfitOf(store, change);
   return refusalFrom([
     ...unsaid,
     ...(unfit === undefined ? [] : [{ ...unfit, path: ["change", ...unfit.path] }]),

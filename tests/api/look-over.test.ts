@@ -25,6 +25,13 @@ const CHANGE = `mutation ($id: ID!, $on: Int!, $changes: ProposalChanges!) {
   }
 }`;
 
+const DECIDE = `mutation ($id: ID!, $on: Int!) {
+  made: decideOnProposal(id: $id, expectedVersion: $on, verdict: ACCEPT, reason: "") {
+    ... on ProposalChanged { proposal { state } }
+    ... on Refused { problems { code message path } }
+  }
+}`;
+
 let api: Awaited<ReturnType<typeof openApi>>;
 beforeEach(async () => {
   api = await openApi([
@@ -159,6 +166,49 @@ describe("a form that is read back", () => {
     expect((await look("MERGE", { about: "tool.circular-saw" })).problems).toMatchObject([
       { path: ["into"] },
     ]);
+  });
+
+  it("[J48] a term that was merged is not named anew, and says what it is called now", async () => {
+    const waiting = await look("CLAIM", { ...claim, ways: "tool.pit-saw-again" });
+    const proposal = await wouldBeTaken(waiting.change, "CLAIM");
+    const merged = await look("MERGE", { about: "tool.pit-saw-again", into: "tool.pit-saw" });
+    const merge = await wouldBeTaken(merged.change, "MERGE");
+    const accepted = await answered(DECIDE, { id: merge.id, on: 1 });
+    expect(accepted.made.problems).toBeUndefined();
+
+    const name = "{ id label mergedInto { id label } }";
+    const { gone, kept } = await answered(
+      `{ gone: term(id: "tool.pit-saw-again") ${name} kept: term(id: "tool.pit-saw") ${name} }`,
+      {},
+    );
+    expect(gone).toMatchObject({ label: "Pit-Saw", mergedInto: { id: "tool.pit-saw" } });
+    expect(kept.mergedInto).toBeNull();
+    const refused = {
+      code: "UNKNOWN_TERM",
+      message: expect.stringMatching(/^Pit-Saw is one with pit saw by now/),
+    };
+    for (const [kind, form] of [
+      ["CLAIM", { ...claim, ways: "tool.pit-saw-again" }],
+      ["TERM", { kind: "tool", label: "long saw", broader: "tool.pit-saw-again" }],
+    ] as const)
+      expect(await look(kind, form)).toMatchObject({ change: null, problems: [refused] });
+    expect((await answered(DECIDE, { id: proposal.id, on: 1 })).made).toMatchObject({ problems: [refused] });
+    const again = await look("MERGE", { about: "tool.circular-saw", into: "tool.pit-saw-again" });
+    expect(again).toMatchObject({ change: null, problems: [{ path: ["into"] }] });
+
+    const apart = await look("CORRECTION", { about: "tool.pit-saw-again", kind: "tool", label: "Pit-Saw" });
+    expect(apart.change).toMatchObject([{ before: { merged: true }, after: { label: "Pit-Saw" } }]);
+    expect(apart.change[0].after.merged).toBeUndefined();
+    const noted = await look("CORRECTION", {
+      ...{
+        about: "tool.pit-saw-again",
+        kind: "tool",
+        label: "Pit-Saw",
+        broader: "tool.pit-saw",
+        note: "Old.",
+      },
+    });
+    expect(noted.change).toMatchObject([{ after: { merged: true, note: "Old." } }]);
   });
 
   it("[J40] refuses a form that is none, and takes script for text", async () => {

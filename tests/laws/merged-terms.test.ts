@@ -49,7 +49,9 @@ describe("two terms that are merged", () => {
         const now = after.terms.get(pair[0]) as Term;
         for (const label of [gone.label, ...(gone.otherLabels ?? [])])
           expect([now.label, ...(now.otherLabels ?? [])]).toContain(label);
-        expect(after.terms.get(pair[1])).toMatchObject({ label: gone.label, broader: pair[0] });
+        expect(after.terms.get(pair[1])).toMatchObject({
+          ...{ label: gone.label, broader: pair[0], merged: true },
+        });
       }),
     );
   });

@@ -1,5 +1,7 @@
 import { screen, within } from "@testing-library/react";
 import { beforeAll, describe, expect, it } from "vitest";
+import { id } from "#server/domain/ids.ts";
+import { adding, aTerm } from "#tests/support/build-change.ts";
 import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
@@ -26,6 +28,17 @@ describe("the page of a term", () => {
     expect(screen.getByText("also called arc marks")).toBeTruthy();
     expect(screen.getByRole("link", { name: "drawer bottom" }).getAttribute("href")).toBe(
       "/terms/part.drawer-bottom",
+    );
+  });
+
+  it("[J48] says what it is called now where it was merged, and leads there", async () => {
+    const merged = aTerm("tool.round-saw", { broader: id<"term">("tool.circular-saw"), merged: true });
+    const { ask } = await openApi([sawGraph, adding(merged)]);
+    await renderPage("/terms/tool.round-saw", ask);
+    await headingNamed(1, "round saw");
+    const told = screen.getByText(/^Now called/);
+    expect(within(told).getByRole("link", { name: "circular saw" }).getAttribute("href")).toBe(
+      "/terms/tool.circular-saw",
     );
   });
 

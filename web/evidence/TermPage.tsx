@@ -53,6 +53,12 @@ export function TermPage({ id: named }: { id: string }) {
         {term.otherLabels.length > 0 ? (
           <p className={styles["also"]}>also called {term.otherLabels.join(", ")}</p>
         ) : null}
+        {term.mergedInto ? (
+          <p className={styles["merged"]}>
+            Now called <TextLink to={`/terms/${term.mergedInto.id}`}>{term.mergedInto.label}</TextLink>, which
+            stands for both. This name stays for what was recorded under it.
+          </p>
+        ) : null}
         <div className={styles["described"]}>
           {term.note ? <p className={styles["note"]}>{term.note}</p> : null}
           <FeatureDrawing

@@ -31,11 +31,12 @@ export function useFeatures(words: string, kind: string | undefined): readonly F
       kind === undefined
         ? (first.data?.terms.edges.map((edge) => edge.node) ?? [])
         : (ofPart.data?.term?.featuresOnPart.flatMap(({ features }) => features) ?? []);
+    const standing = offered.filter(({ mergedInto }) => mergedInto === null);
     const isKin = (feature: { readonly parts: readonly { readonly id: string }[] }): boolean =>
       kind !== undefined && feature.parts.some((part) => areKin(part.id, kind));
     // What the words find keeps its order within the kin of the part: the thing named stands before those that contain it.
     const sorted =
-      words.trim() === "" ? offered : found.toSorted((a, b) => Number(isKin(b)) - Number(isKin(a)));
+      words.trim() === "" ? standing : found.toSorted((a, b) => Number(isKin(b)) - Number(isKin(a)));
     return sorted.slice(0, MOST).map((feature) => {
       const beside = firstSentence(feature.note);
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };

@@ -5,6 +5,7 @@ import type { Count } from "../../ports/counts-under-way.ts";
 import type { Examined } from "../../use-cases/ask/examine-piece.ts";
 import type { ForeseenDisagreement } from "../../use-cases/ask/foresee-disagreements.ts";
 import { foreseeImpact, type Impact, type MovedPiece } from "../../use-cases/ask/foresee-impact.ts";
+import { unfitOf } from "../../use-cases/unfit-of.ts";
 import type { Builder } from "../builder.ts";
 import type { Context } from "../context.ts";
 
@@ -100,7 +101,7 @@ export function addProposalImpact(b: Builder) {
       args: { pieces: t.arg.int({ required: true, defaultValue: 10, description: `0 to ${MOST_TOLD}.` }) },
       resolve: async (proposal, { pieces }, context) => {
         if (!isUndecided(proposal)) return null;
-        if ((await context.store.wouldRefuse(proposal.change)) !== undefined) return null;
+        if ((await unfitOf(context.store, proposal.change)) !== undefined) return null;
         const counting = context.counts.begin(countName(proposal, context));
         try {
           return await foreseeImpact(context, proposal.change, Math.max(0, Math.min(MOST_TOLD, pieces)), {

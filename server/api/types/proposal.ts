@@ -8,6 +8,7 @@ import { listReviews } from "../../use-cases/ask/list-talk.ts";
 import { readStandingThing } from "../../use-cases/ask/read-standing-thing.ts";
 import { type ProposedEdit, sayProposal } from "../../use-cases/ask/say-proposal.ts";
 import { stepsOfProposal } from "../../use-cases/ask/steps-of-proposal.ts";
+import { unfitOf } from "../../use-cases/unfit-of.ts";
 import type { Builder } from "../builder.ts";
 import { findNamed } from "../find-named.ts";
 import { readPage } from "../read-page.ts";
@@ -129,8 +130,7 @@ export function addProposal(b: Builder, person: PersonRef) {
         type: "Problem",
         nullable: true,
         extensions: { weight: 5 },
-        resolve: (proposal, _, { store }) =>
-          isUndecided(proposal) ? store.wouldRefuse(proposal.change) : null,
+        resolve: (proposal, _, { store }) => (isUndecided(proposal) ? unfitOf(store, proposal.change) : null),
       }),
       reviews: t.field({
         description: "Oldest first.",

@@ -87,6 +87,13 @@ export function addTerm(b: Builder) {
         nullable: true,
         resolve: (term, _, { load }) => (term.broader ? load.terms.one(term.broader, term.at) : null),
       }),
+      mergedInto: t.field({
+        description: "The term that it is one with, and that stands for both; null for all others.",
+        type: "Term",
+        nullable: true,
+        resolve: (term, _, { load }) =>
+          term.merged && term.broader ? load.terms.one(term.broader, term.at) : null,
+      }),
       broaderTerms: t.field({
         description: "From the nearest broader term to the top.",
         type: ["Term"],

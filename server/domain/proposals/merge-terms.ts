@@ -13,13 +13,19 @@ export const linkOf = (merged: Pick<Term, "id">): string => `claim.${merged.id.r
 
 /**
  * Two terms that are one thing, as an ordinary change: what names `merged` names `kept` from then on, its labels become other
- * labels of `kept`. `merged` stays under its id, below `kept` and with a note that says so, since stored examinations name it;
+ * labels of `kept`. `merged` stays under its id, below `kept`, marked as one with it and with a note that says so, since stored examinations name it;
  * where its kind can be made of something, a claim says that it is `kept`, so that they are bound by the same years. What
  * would name `kept` twice over (it requires itself) stays with `merged`.
  */
 export function mergeTerms(kept: Term, merged: Term, namers: readonly Standing[]): Change | Problem {
   if (kept.id === merged.id)
     return problem("WRONG_FORMAT", "These are one term already; choose another to merge it into.", ["into"]);
+  if (kept.merged)
+    return problem(
+      "UNKNOWN_TERM",
+      `${kept.label} is one with another by now; merge into the term that stands for both.`,
+      ["into"],
+    );
   if (kept.kind !== merged.kind)
     return problem(
       "WRONG_KIND_OF_TERM",
@@ -71,9 +77,11 @@ function withAll(kept: Term, merged: Term): Term {
   };
 }
 
-const retired = (merged: Term, kept: Term): Term => ({
+const retired = ({ parts, ...merged }: Term, kept: Term): Term => ({
   ...merged,
-  broader: kept.id,
+  // What is looked for on a part is the term that stands for both.
+  ...(parts === undefined || merged.kind === "feature" ? {} : { parts }),
+  ...{ broader: kept.id, merged: true },
   note: [`The same as ${kept.label}, which stands for both.`, ...(merged.note ? [merged.note] : [])].join(
     " ",
   ),

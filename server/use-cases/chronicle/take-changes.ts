@@ -18,6 +18,7 @@ import { findAlike } from "../ask/look-over/find-alike.ts";
 import type { FindNamed } from "../ask/say-edit.ts";
 import { makeProposal } from "../do/make-proposal.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
+import { unfitOf } from "../unfit-of.ts";
 import { proposalOfGroup } from "./proposal-of-group.ts";
 
 /** One change of another house that is proposed here. */
@@ -82,7 +83,7 @@ export async function takeChanges(
       continue;
     }
     const ids = group.change.map(idOfEdit);
-    const unfit = await store.wouldRefuse(group.change);
+    const unfit = await unfitOf(store, group.change);
     if (unfit !== undefined) {
       left.push({ ids, why: unfit.message });
       continue;

@@ -25,6 +25,7 @@ import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { previewChange } from "../ask/preview-change.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
 import { isRefusal, type Refusal, refusalFrom } from "../refusal.ts";
+import { findNewlyNamed } from "../unfit-of.ts";
 import { whoStillAgrees } from "./who-still-agrees.ts";
 
 type Ports = Acting & {
@@ -103,6 +104,8 @@ export async function decideOnProposal(
   /** The revision and the end of the proposal are written in one step, with what holds those who agreed before. */
   async function accept(holds: readonly CardWrite[]): Promise<Decided | Refusal> {
     const newest = (await store.newestRevision())?.number ?? 0;
+    const unfit = await findNewlyNamed(store, before.change);
+    if (unfit) return { refused: [unfit] };
     const next: Proposal = { ...before, state: "accepted", changedAt: at, revision: newest + 1 };
     const revision = await store.commit({
       ...{ change: next.change, expected: newest, at, by: next.by, message: next.title },

@@ -2059,6 +2059,8 @@ export type Term = Node & {
   readonly kind: TermKind;
   readonly label: Scalars['String']['output'];
   readonly looking?: Maybe<Looking>;
+  /** The term that it is one with, and that stands for both; null for all others. */
+  readonly mergedInto?: Maybe<Term>;
   /** Claims about other terms that name this one. */
   readonly namedIn: ClaimConnection;
   readonly narrower: TermConnection;

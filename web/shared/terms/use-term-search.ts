@@ -3,9 +3,12 @@ import { useDeferredValue } from "react";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import { TermSearchDocument, type TermSearchQuery } from "./TermSearch.graphql.ts";
 
-export type FoundTerm = TermSearchQuery["search"][number]["term"];
+export type FoundTerm = Omit<TermSearchQuery["search"][number]["term"], "mergedInto">;
 
-/** Terms by the words typed so far, best first; the last answer stays until the next is there. */
+/**
+ * Terms that can be named, by the words typed so far, best first; the last answer stays until the next is there. In the place of one
+ * that is one with another stands the one that stands for both.
+ */
 export function useTermSearch(words: string, kinds: readonly TermKind[]): readonly FoundTerm[] {
   const settled = useDeferredValue(words.trim());
   const { data, previousData } = useQuery(TermSearchDocument, {
@@ -13,5 +16,6 @@ export function useTermSearch(words: string, kinds: readonly TermKind[]): readon
     skip: settled === "",
   });
   if (settled === "") return [];
-  return ((data ?? previousData)?.search ?? []).map((hit) => hit.term);
+  const found = ((data ?? previousData)?.search ?? []).map(({ term }) => term.mergedInto ?? term);
+  return [...new Map(found.map((term) => [term.id, term])).values()];
 }

@@ -21,7 +21,7 @@ export function termOfFields(fields: FormFields, termId: string, before?: Term):
       : []),
   ];
   if (told.length > 0) return told;
-  const { label: _, otherLabels, note, broader, parts, withArticle, ...kept } = before ?? {};
+  const { label: _, otherLabels, note, broader, merged, parts, withArticle, ...kept } = before ?? {};
   const others = listIn(fields, "other-labels");
   const partsNow = listIn(fields, "parts");
   const noteNow = saidIn(fields, "note");
@@ -33,6 +33,8 @@ export function termOfFields(fields: FormFields, termId: string, before?: Term):
     ...(saidIn(fields, "with-article") === "yes" ? { withArticle: true } : {}),
     ...(noteNow === undefined ? {} : { note: noteNow }),
     ...(broaderNow === undefined ? {} : { broader: id<"term">(broaderNow) }),
+    // Put somewhere else, it is a term of its own again.
+    ...(merged && broaderNow === broader ? { merged } : {}),
     ...(partsNow.length > 0 ? { parts: partsNow.map((part) => id<"term">(part)) } : {}),
   };
   const wrong = checkTerm(term);

@@ -21,6 +21,7 @@ export const TERM_FACETS: FacetTable<Term> = {
     ...(innocent === undefined ? [] : one("innocent cause", innocent)),
     ...one("basis of the notes on looking", basis),
   ],
+  merged: () => one("one with", "its broader term, which stands for both"),
   broader: (broader, { labelOf }) => one("broader term", broader, labelOf(broader)),
   parts: (parts, { labelOf }, { kind }) =>
     each(kind === "form" ? "part it is expected to have" : "part it is looked for on", parts, (part) => ({

@@ -9,6 +9,7 @@ import type { FormFields } from "../../../domain/proposals/form/form-fields.ts";
 import { FIELDS_OF_SOURCE } from "../../../domain/proposals/form/source-of-fields.ts";
 import type { Source } from "../../../domain/source.ts";
 import { type Acting, refuseCaller } from "../../acting.ts";
+import { unfitOf } from "../../unfit-of.ts";
 import { claimChange, type FormPorts, isChange } from "../look-over/change-of-form.ts";
 import { findAlike } from "../look-over/find-alike.ts";
 import { type FoundAlike, sayAlike } from "../look-over/say-alike.ts";
@@ -81,7 +82,7 @@ export async function readBatch(
           "TOO_LARGE",
           `The table makes ${change.length} edits, and at most ${MOST_EDITS} are decided on at once; divide it.`,
         )
-      : await ports.store.wouldRefuse(change);
+      : await unfitOf(ports.store, change);
   const rows = await sayRows(ports, placed(read, unfit), find);
   const isFit = isWhole && unfit === undefined;
   const asWhole = unfit !== undefined && !isPlaced(unfit) ? [unfit] : [];

@@ -7,6 +7,7 @@ import { draftOfClaim } from "../../../domain/proposals/form/claim-of-fields.ts"
 import { type FormFields, listIn, saidIn } from "../../../domain/proposals/form/form-fields.ts";
 import type { ProposalKind } from "../../../domain/proposals/proposal.ts";
 import { type Acting, refuseCaller } from "../../acting.ts";
+import { unfitOf } from "../../unfit-of.ts";
 import type { FindNamed } from "../say-edit.ts";
 import { type ProposedEdit, sayChange } from "../say-proposal.ts";
 import { changeOfForm, type FormPorts, isChange } from "./change-of-form.ts";
@@ -46,7 +47,7 @@ export async function lookOver(
       problems: asked,
       alike: await sayAlike(ports, await alikeSoFar(ports, kind, fields), find),
     };
-  const unfit = checkWords({ change: asked })[0] ?? (await store.wouldRefuse(asked));
+  const unfit = checkWords({ change: asked })[0] ?? (await unfitOf(store, asked));
   return {
     ...(unfit ? {} : { change: asked }),
     edits: await sayChange(ports, asked, find, EDITS_IN_WORDS),
