@@ -12,6 +12,7 @@ import { isDue } from "./keeping/schedule-backups.ts";
 import { openStore, storeFile } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
+import { sayKeyBeside } from "./say-house-key.ts";
 import { sayProgress } from "./say-progress.ts";
 import { showUsage } from "./show-usage.ts";
 import { openSqliteStore } from "./stores/sqlite/open-sqlite-store.ts";
@@ -92,6 +93,8 @@ async function makeBackup(config: Config, folder: string): Promise<void> {
     process.stderr.write(
       `Backed up into ${folder} (${bytes} bytes, ${seconds} s); the restore was rehearsed and gave the same hash.${made.removed.length > 0 ? ` Removed ${made.removed.join(", ")}.` : ""}\n`,
     );
+    const beside = sayKeyBeside(config.dataFolder);
+    if (beside !== undefined) process.stderr.write(`${beside}\n`);
   } finally {
     progress.done();
   }

@@ -4,6 +4,7 @@ import { restoreDump } from "./dump/restore-dump.ts";
 import { openStore, printPlace } from "./open-data.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
+import { sayLackingKey } from "./say-house-key.ts";
 import { inWords, sayProgress } from "./say-progress.ts";
 
 const USAGE =
@@ -31,6 +32,8 @@ async function main(): Promise<void> {
     progress.done();
     if (isProblem(done)) return refuse(done);
     process.stderr.write(`Restored ${done.records} records of ${file} into ${printPlace(config)}\n`);
+    const lacking = await sayLackingKey(store, config.dataFolder);
+    if (lacking !== undefined) process.stderr.write(`${lacking}\n`);
   } finally {
     await store.close();
   }

@@ -1,16 +1,19 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { zstdDecompressSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { randomSource } from "#server/generator/random-source.ts";
 import { readBackupState } from "#server/keeping/backup-state.ts";
 import { storeFile } from "#server/open-data.ts";
 import type { Store } from "#server/ports/store.ts";
+import { HOUSE_KEY_FILE, openSeals } from "#server/proof/open-seals.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { seedStore } from "#server/seed/seed-store.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { signCheckpoint } from "#server/use-cases/chronicle/sign-checkpoint.ts";
 import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { runNode } from "#tests/support/run-node.ts";
@@ -60,6 +63,33 @@ describe("the command that backs up", () => {
     const newest = await again.newestRevision();
     expect(newest).toEqual(await store.revision(newest?.number ?? 0));
     await again.close();
+  }, 60_000);
+
+  it("[I2] holds no key: the command says what to keep beside, and a restore says which key is lacking", async () => {
+    const folder = fresh();
+    expect((await backUp(folder)).err).not.toContain("key");
+    const at = "2026-11-26T10:00:00.000Z";
+    const seals = openSeals(data, () => at);
+    const caller = LOCAL_CALLER;
+    answered(await signCheckpoint({ store, seals, caller, now: () => at, newSuffix: () => "first" }));
+    const { err, out } = await backUp(folder);
+    const key = join(data, HOUSE_KEY_FILE);
+    expect(err).toContain(`keep a copy of ${key} apart from the backups`);
+    const file = join(folder, out.trim().split("  ")[1] ?? "");
+    const dump = zstdDecompressSync(readFileSync(file)).toString();
+    expect(dump).toContain('"kind":"checkpoint"');
+    expect(dump).not.toContain(JSON.parse(readFileSync(key, "utf8")).privateKey);
+    const restore = async (into: string) =>
+      (await runNode(["server/restore-store.ts", file], { SCRIBELINE_DATA: into }).ended).err;
+    const { house } = await seals.house();
+    expect(await restore(fresh())).toContain(`signed by the house ${house}, whose key does not lie in`);
+    const whole = fresh();
+    copyFileSync(key, join(whole, HOUSE_KEY_FILE));
+    expect(await restore(whole)).not.toContain("key");
+    const other = fresh();
+    await openSeals(other, () => at).house();
+    expect(await restore(other)).toContain(`signed by the house ${house}, whose key does not lie in`);
+    rmSync(key);
   }, 60_000);
 
   it("[S58] [S59] keeps as many as the settings say, and makes none while a good one is young", async () => {
