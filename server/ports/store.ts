@@ -99,7 +99,17 @@ export interface Along {
 export interface CardFilter {
   readonly kind: string;
   /** Cards with this value among those of this key. */
-  readonly key?: { readonly name: string; readonly value: string };
+  readonly key?: CardKey;
+}
+export interface CardKey {
+  readonly name: string;
+  readonly value: string;
+}
+/** What a list leaves out, and does not count: what has a card of this kind and of its id that is found by one key, unless also by another. */
+export interface LeftOut {
+  readonly kind: string;
+  readonly by: CardKey;
+  readonly unless?: CardKey;
 }
 
 /**
@@ -215,8 +225,8 @@ export interface Store extends Notes {
   ): Promise<Examination | Problem>;
   /** The newest version, or the one asked for. Deleted ones are found too (`deleted: true`). */
   examination(id: ExaminationId, version?: number): Promise<Examination | undefined>;
-  /** The newest versions; not the deleted ones. */
-  listExaminations(page: PageAsk): Promise<Page<Examination>>;
+  /** The newest versions; not the deleted ones, and not what is left out. */
+  listExaminations(page: PageAsk, leftOut?: LeftOut): Promise<Page<Examination>>;
 
   /**
    * Writes cards alone, all or none; refuses `CHANGED_MEANWHILE` if one was not made on what stands. A deed without cards is

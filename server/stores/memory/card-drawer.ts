@@ -4,7 +4,7 @@ import { compareIds } from "../../domain/compare.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { WrittenCard } from "../../domain/written.ts";
-import type { CardFilter, Page, PageAsk } from "../../ports/store.ts";
+import type { CardFilter, CardKey, LeftOut, Page, PageAsk } from "../../ports/store.ts";
 import { pageOf } from "./page-of.ts";
 
 /** All cards, by kind and id. A value: a write makes a new one. */
@@ -44,6 +44,16 @@ export function withCards(
   });
   return isProblem(written) ? written : { cards: next, written };
 }
+
+/** Tells whether a list leaves out what has this id. */
+export const leavesOut =
+  (cards: Cards, leftOut: LeftOut | undefined) =>
+  (id: string): boolean => {
+    const keys = leftOut && findCard(cards, leftOut.kind, id)?.keys;
+    const has = (key: CardKey | undefined): boolean =>
+      key !== undefined && keys !== undefined && (keys[key.name] ?? []).includes(key.value);
+    return has(leftOut?.by) && !has(leftOut?.unless);
+  };
 
 /** Every card, by kind and id. */
 export const allCards = (cards: Cards): readonly Card[] =>

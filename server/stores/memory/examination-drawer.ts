@@ -21,11 +21,15 @@ export const withVersion = (drawer: Drawer, version: Examination): Drawer =>
 export const allVersions = (drawer: Drawer): readonly Examination[] =>
   [...drawer.keys()].sort().flatMap((id) => drawer.get(id) ?? []);
 
-/** The newest versions that are not deleted, last changed first. */
-export function listNewest(drawer: Drawer, ask: PageAsk): Page<Examination> {
+/** The newest versions that are not deleted and not left out, last changed first. */
+export function listNewest(
+  drawer: Drawer,
+  ask: PageAsk,
+  isLeftOut: (id: ExaminationId) => boolean,
+): Page<Examination> {
   const newest = [...drawer.values()]
     .flatMap((versions) => versions.at(-1) ?? [])
-    .filter(({ deleted }) => !deleted)
+    .filter(({ id, deleted }) => !deleted && !isLeftOut(id))
     .sort(compare);
   return pageOf(newest, ask, cursorOf, (row, cursor) => {
     const [changedAt = "", id = ""] = cursor.split("~");

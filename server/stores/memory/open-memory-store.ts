@@ -17,7 +17,16 @@ import { checkCount } from "../../ports/check-count.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
 import type { Along, Store } from "../../ports/store.ts";
 import { searchGraph } from "../../search/search-graph.ts";
-import { allCards, type Cards, cardsOf, findCard, findCards, listCards, withCards } from "./card-drawer.ts";
+import {
+  allCards,
+  type Cards,
+  cardsOf,
+  findCard,
+  findCards,
+  leavesOut,
+  listCards,
+  withCards,
+} from "./card-drawer.ts";
 import { allVersions, type Drawer, findVersion, listNewest, withVersion } from "./examination-drawer.ts";
 import { editsOf, extendHistory, graphAt, type History } from "./graph-history.ts";
 import { isClaimIn, isTermIn } from "./is-wanted.ts";
@@ -138,7 +147,7 @@ export function openMemoryStore(): Store {
     undoExamination: (id, on, at, along) => writeExamination(id, { does: "undo", on, at }, along),
     deleteExamination: (id, on, at, along) => writeExamination(id, { does: "delete", on, at }, along),
     examination: async (id, version) => findVersion(drawer, id, version),
-    listExaminations: async (page) => listNewest(drawer, page),
+    listExaminations: async (page, leftOut) => listNewest(drawer, page, leavesOut(cards, leftOut)),
 
     writeCards: async (along) => note({}, {}, along),
     card: async (kind, id) => findCard(cards, kind, id),

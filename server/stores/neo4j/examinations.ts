@@ -1,7 +1,7 @@
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Examination, Piece } from "../../domain/examination.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
-import type { Page, PageAsk } from "../../ports/store.ts";
+import type { LeftOut, Page, PageAsk } from "../../ports/store.ts";
 import type { Database, Run } from "./database.ts";
 import { checkFirst } from "./read-at.ts";
 
@@ -45,24 +45,30 @@ export async function findExamination(
   return row && examinationOf(row.found);
 }
 
-/** The newest versions that are not deleted, last changed first. */
-export async function listExaminations(database: Database, page: PageAsk): Promise<Page<Examination>> {
+/** The newest versions that are not deleted and not left out, last changed first. */
+export async function listExaminations(
+  database: Database,
+  page: PageAsk,
+  leftOut?: LeftOut,
+): Promise<Page<Examination>> {
   const first = checkFirst(page.first);
   const [changedAt = "", id = ""] = page.after?.split("~") ?? [];
   const [row] = await database.read<{ total: number; rows: readonly VersionNode[] }>(
     `CALL () {
-       MATCH (e:Examination {store: $store}) WHERE NOT e.deleted RETURN count(e) AS total
+       MATCH (e:Examination {store: $store}) WHERE NOT e.deleted AND ${isAdmitted(leftOut)}
+       RETURN count(e) AS total
      }
      CALL () {
        MATCH (e:Examination {store: $store})
-       WHERE NOT e.deleted AND ($fromTop OR e.changedAt < $changedAt OR e.changedAt = $changedAt AND e.id > $id)
+       WHERE NOT e.deleted AND ${isAdmitted(leftOut)}
+         AND ($fromTop OR e.changedAt < $changedAt OR e.changedAt = $changedAt AND e.id > $id)
        WITH e ORDER BY e.changedAt DESC, e.id LIMIT $limit
        ${matchVersion("e.version", "true")}
        WITH v ORDER BY v.changedAt DESC, v.id
        RETURN collect(${VERSION_NODE}) AS rows
      }
      RETURN total, rows`,
-    { fromTop: page.after === undefined, changedAt, id, limit: first + 1 },
+    { fromTop: page.after === undefined, changedAt, id, limit: first + 1, leftOut: leftOut ?? null },
   );
   const { total, rows } = row ?? { total: 0, rows: [] };
   const shown = rows.slice(0, first).map(examinationOf);
@@ -72,4 +78,12 @@ export async function listExaminations(database: Database, page: PageAsk): Promi
     hasMore: rows.length > first,
     total,
   };
+}
+
+/** The condition that leaves examinations out, by `$leftOut`. */
+function isAdmitted(leftOut: LeftOut | undefined): string {
+  if (leftOut === undefined) return "true";
+  const has = (key: string) =>
+    `EXISTS { (:CardKey {store: $store, kind: $leftOut.kind, name: $leftOut.${key}.name, value: $leftOut.${key}.value, id: e.id}) }`;
+  return `NOT (${has("by")}${leftOut.unless === undefined ? "" : ` AND NOT ${has("unless")}`})`;
 }

@@ -97,7 +97,7 @@ function storeIn(database: Database, readOnly: boolean): Store {
       return write(() => writeExamination(database, id, { does: "delete", on, at }, copy));
     },
     examination: (id, version) => findExamination(database.read, id, version),
-    listExaminations: (page) => listExaminations(database, page),
+    listExaminations: (page, leftOut) => listExaminations(database, page, leftOut),
 
     writeCards: (along) => {
       const copy = frozenCopy(along);

@@ -2,7 +2,7 @@ import { canonicalJson } from "../../domain/canonical-json.ts";
 import { deepFreeze } from "../../domain/deep-freeze.ts";
 import type { Examination, Piece } from "../../domain/examination.ts";
 import type { ExaminationId } from "../../domain/ids.ts";
-import type { Page, PageAsk } from "../../ports/store.ts";
+import type { LeftOut, Page, PageAsk } from "../../ports/store.ts";
 import type { Database } from "./database.ts";
 import { parseStored } from "./parse-stored.ts";
 import { checkFirst } from "./read-things.ts";
@@ -60,19 +60,21 @@ export function addVersion(database: Database, next: Examination): void {
   );
 }
 
-/** The newest versions that are not deleted, last changed first. */
-export function listExaminations(database: Database, page: PageAsk): Page<Examination> {
+/** The newest versions that are not deleted and not left out, last changed first. */
+export function listExaminations(database: Database, page: PageAsk, leftOut?: LeftOut): Page<Examination> {
   const first = checkFirst(page.first);
   const [changedAt = "", id = ""] = page.after?.split("~") ?? [];
+  const [where, named] = admitting(leftOut);
   const rows = database.all<ExaminationRow>(
     `SELECT ${EXAMINATION_COLUMNS} FROM examination
-      WHERE newest = 1 AND deleted = 0
+      WHERE newest = 1 AND deleted = 0 AND ${where}
         AND (:fromTop OR changed_at < :changedAt OR changed_at = :changedAt AND id > :id)
       ORDER BY changed_at DESC, id LIMIT :limit`,
-    { fromTop: Number(page.after === undefined), changedAt, id, limit: first + 1 },
+    { ...named, fromTop: Number(page.after === undefined), changedAt, id, limit: first + 1 },
   );
   const total = database.get<{ total: number }>(
-    "SELECT count(*) AS total FROM examination WHERE newest = 1 AND deleted = 0",
+    `SELECT count(*) AS total FROM examination WHERE newest = 1 AND deleted = 0 AND ${where}`,
+    named,
   );
   const shown = rows.slice(0, first).map(examinationOf);
   return {
@@ -81,4 +83,18 @@ export function listExaminations(database: Database, page: PageAsk): Page<Examin
     hasMore: rows.length > first,
     total: total?.total ?? 0,
   };
+}
+
+/** The condition that leaves examinations out, with what it names. */
+function admitting(leftOut: LeftOut | undefined): readonly [string, Readonly<Record<string, string>>] {
+  if (leftOut === undefined) return ["1", {}];
+  const { kind, by, unless } = leftOut;
+  const has = (name: string) => `EXISTS (SELECT 1 FROM card_key AS k WHERE k.kind = :kind
+    AND k.name = :${name}Name AND k.value = :${name}Value AND k.id = examination.id)`;
+  const named = { kind, byName: by.name, byValue: by.value };
+  if (unless === undefined) return [`NOT ${has("by")}`, named];
+  return [
+    `NOT (${has("by")} AND NOT ${has("unless")})`,
+    { ...named, unlessName: unless.name, unlessValue: unless.value },
+  ];
 }

@@ -145,7 +145,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
     undoExamination: (id, on, at, along) => writeExamination(id, { does: "undo", on, at }, along),
     deleteExamination: (id, on, at, along) => writeExamination(id, { does: "delete", on, at }, along),
     examination: (id, version) => read(() => findExamination(database, id, version)),
-    listExaminations: (page) => read(() => listExaminations(database, page)),
+    listExaminations: (page, leftOut) => read(() => listExaminations(database, page, leftOut)),
 
     writeCards: async (along) => {
       const copy = frozenCopy(along);

@@ -10,7 +10,14 @@ import {
   KEPT,
   keptButSeenBy,
 } from "../../domain/people/examination-access.ts";
-import { type Along, LARGEST_PAGE, type Page, type PageAsk, type Store } from "../../ports/store.ts";
+import {
+  type Along,
+  LARGEST_PAGE,
+  type LeftOut,
+  type Page,
+  type PageAsk,
+  type Store,
+} from "../../ports/store.ts";
 import { hiddenFrom } from "./hidden-from.ts";
 
 /**
@@ -54,14 +61,18 @@ async function listing(
   return { ...along, cards: [...(along.cards ?? []), accessWrite(id, card.version, access, isListed)] };
 }
 
-/** A page of those that are shown: pages of the store are read until it is full. */
+/** A page of those that are shown. The store leaves out what is kept; what else is hidden is left out here. */
 async function listShown(
   store: Store,
   caller: Caller | undefined,
   { first, after }: PageAsk,
 ): Promise<Page<Examination>> {
+  const leftOut: LeftOut = {
+    ...{ kind: ACCESS_CARD, by: KEPT },
+    ...(caller === undefined ? {} : { unless: keptButSeenBy(caller.id) }),
+  };
   const found: { readonly row: Examination; readonly cursor: string }[] = [];
-  let page = await store.listExaminations({ first, ...(after === undefined ? {} : { after }) });
+  let page = await store.listExaminations({ first, ...(after === undefined ? {} : { after }) }, leftOut);
   const { total } = page;
   for (;;) {
     const hidden = await hiddenFrom(
@@ -72,22 +83,16 @@ async function listShown(
     for (const [i, row] of page.rows.entries())
       if (!hidden.has(row.id)) found.push({ row, cursor: page.cursors[i] ?? "" });
     const last = page.cursors.at(-1);
-    // One more than asked for tells whether there are more.
+    // One more than asked for tells whether there are more; where nothing else was hidden, the store has told.
     if (found.length > first || !page.hasMore || last === undefined) break;
-    page = await store.listExaminations({ first: LARGEST_PAGE, after: last });
+    if (found.length === page.rows.length && found.length === first) return page;
+    page = await store.listExaminations({ first: LARGEST_PAGE, after: last }, leftOut);
   }
   const told = found.slice(0, first);
   return {
     rows: told.map(({ row }) => row),
     cursors: told.map(({ cursor }) => cursor),
     hasMore: found.length > first,
-    total: total - (await countHidden(store, caller)),
+    total,
   };
-}
-
-async function countHidden(store: Store, caller: Caller | undefined): Promise<number> {
-  const count = async (key: typeof KEPT) =>
-    (await store.listCards({ kind: ACCESS_CARD, key }, { first: 1 })).total;
-  const kept = await count(KEPT);
-  return kept === 0 || caller === undefined ? kept : kept - (await count(keptButSeenBy(caller.id)));
 }

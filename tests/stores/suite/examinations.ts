@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import type { CardKeys } from "#server/domain/card.ts";
 import type { Examination, Piece } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
-import type { Store } from "#server/ports/store.ts";
+import type { LeftOut, Store } from "#server/ports/store.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
 import { answered, refusedWith } from "#tests/support/expect-answer.ts";
 import { allRows, dumpOf } from "#tests/support/read-all.ts";
@@ -131,6 +132,38 @@ export function examinationGroup(open: () => Promise<Store>): void {
       expect(
         (await store.listExaminations({ first: 3, after: "not a cursor" })).rows.length,
       ).toBeLessThanOrEqual(3);
+    });
+
+    it("[S74] leaves out what has a card that is found by one key and not by another, and counts the rest", async () => {
+      const kind = "shelf";
+      const by = { name: "locked", value: "yes" };
+      const unless = { name: "opened-by", value: "person.a" };
+      const keys = [
+        ...[undefined, {}, { locked: ["yes"] }, { locked: ["yes"], "opened-by": ["person.b", "person.a"] }],
+        ...[
+          { locked: ["no"] },
+          { locked: ["yes"], "opened-by": ["person.b"] },
+          { "opened-by": ["person.a"] },
+        ],
+      ];
+      for (const [n, of] of keys.entries()) {
+        const name = id<"examination">(`examination.e${n}`);
+        const next = of && { keys: of as CardKeys, body: {} };
+        const cards = next ? [{ kind, id: name, expectedVersion: 0, next }] : [];
+        const deed = { by: "test", at: at(n), did: "record" };
+        answered(await store.createExamination(name, titled(`${n}`), at(n), { cards, deed }));
+      }
+      answered(await store.deleteExamination(id("examination.e6"), 1, at(9)));
+      const listed = async (leftOut: LeftOut, first: number) => {
+        const rows = await allRows((page) => store.listExaminations(page, leftOut), first);
+        expect((await store.listExaminations({ first }, leftOut)).total).toBe(rows.length);
+        return rows.map(({ piece }) => piece.title).join("");
+      };
+      for (const first of [1, 2, 50]) {
+        expect(await listed({ kind, by, unless }, first)).toBe("4310");
+        expect(await listed({ kind, by }, first)).toBe("410");
+        expect(await listed({ kind: "another", by, unless }, first)).toBe("543210");
+      }
     });
 
     it("[S10] answers a write with a value that nobody can change", async () => {

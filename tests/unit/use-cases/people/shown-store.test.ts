@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type ExaminationId, id } from "#server/domain/ids.ts";
 import { type Caller, LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { ACCESS_CARD, accessOf, accessWrite, isShown } from "#server/domain/people/examination-access.ts";
-import type { Page } from "#server/ports/store.ts";
+import type { Page, Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { shownStore } from "#server/use-cases/people/shown-store.ts";
 import { aPiece } from "#tests/support/build-piece.ts";
@@ -76,6 +76,28 @@ describe("[C25] the store as far as somebody may see it", () => {
       ),
       { numRuns: 60 },
     );
+  });
+
+  it("reads no examination that is not shown, and asks for one page where it is full", async () => {
+    const many = Array.from({ length: 450 }, (_, n) => ({
+      ...{ by: "person.a", seenBy: n % 150 === 7 ? ["person.b"] : [] },
+      ...{ hasCard: n !== 3, becomes: "kept" as const },
+    }));
+    const store = await openShown(many);
+    const read: string[] = [];
+    const watched: Store = {
+      ...store,
+      listExaminations: async (...asked) => {
+        const page = await store.listExaminations(...asked);
+        read.push(page.rows.map((row) => row.id).join(" "));
+        return page;
+      },
+    };
+    const shown = shownStore(watched, as("person.b"));
+    expect(await shown.listExaminations({ first: 20 })).toMatchObject({ hasMore: false, total: 4 });
+    expect(read).toEqual([[307, 157, 7, 3].map(named).join(" ")]);
+    expect(await shown.listExaminations({ first: 2 })).toMatchObject({ hasMore: true, total: 4 });
+    expect(read).toHaveLength(2);
   });
 
   it("answers every write to what is not shown like one to what there is not, and keeps nothing of it", async () => {
