@@ -9,8 +9,11 @@ import { writeGraph } from "#server/generator/write-graph.ts";
 import { readAll } from "#server/ports/read-all.ts";
 import type { Store } from "#server/ports/store.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
+import { boundOfClaim } from "#server/reasoning/bound-of-claim.ts";
 import { examine } from "#server/reasoning/examine.ts";
 import { verdictsOn } from "#server/reasoning/verdicts-on.ts";
+import { mirroredStore } from "#server/stores/mirror/mirrored-store.ts";
+import { openMirror } from "#server/stores/mirror/open-mirror.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { previewChange } from "#server/use-cases/ask/preview-change.ts";
 import { aCommit } from "#tests/support/build-change.ts";
@@ -26,6 +29,14 @@ const FORESEEN = 200;
 const MADE = 20;
 /** Examinations by which the cost of examining all is taken. */
 const SAMPLE = 400;
+
+/** What foreseeing one claim less took, and found. */
+interface Foreseen {
+  readonly cost: number;
+  readonly looked: number;
+  readonly shifted: number;
+  readonly ofStates: number;
+}
 
 /** Milliseconds of work of this thread: other programs of the machine are left out. */
 const worked = (): number => {
@@ -66,28 +77,41 @@ const again = async (store: Store, { piece }: Examination): Promise<unknown> =>
 
 /** Stored examinations and changes of the graph: what a change touches, what it would do, and answers that are kept. */
 export const bench: Bench = async () => {
-  const store = answered(await openSqliteStore(temporaryPath()));
-  answered(await writeGraph(store, { claims: CLAIMS, claimsATerm: 4, seed: 1, examinations: EXAMINATIONS }));
+  const file = answered(await openSqliteStore(temporaryPath()));
+  answered(await writeGraph(file, { claims: CLAIMS, claimsATerm: 4, seed: 1, examinations: EXAMINATIONS }));
+  // As a server has it: over its mirror.
+  const mirror = openMirror(file, { log: console.log, boundOf: boundOfClaim });
+  await mirror.built;
+  const store = mirroredStore(file, mirror);
   let told = await store.newestWrite();
   const standings = openStandings({ store, log: console.log, restAfter: () => 0, now: worked });
   const [, building] = await costOf(standings.settled);
   const { index, longest } = standings.measures();
   const all = `${EXAMINATIONS} examinations at ${CLAIMS} claims`;
-  sayFigure({ what: `${all} examined and indexed, work of one thread`, value: building / 1000, unit: "s" });
+  sayFigure({
+    what: `${all} examined, weighed and indexed, work of one thread`,
+    value: building / 1000,
+    unit: "s",
+  });
   sayFigure({ what: `the longest piece of that work without a rest`, value: longest, unit: "ms" });
   sayFigure({ what: `the index: ${index.entries} entries`, value: index.bytes / 1e6, unit: "MB" });
 
   const claims = await someClaims(store);
-  const foreseen: { readonly cost: number; readonly looked: number; readonly shifted: number }[] = [];
+  const foreseen: Foreseen[] = [];
   for (const claim of claims) {
     const change = await withdrawal(store, claim);
     const [{ looked, shifted }, cost] = await costOf(() => previewChange({ store, standings }, change));
-    foreseen.push({ cost, looked, shifted: shifted.length });
+    const ofStates = shifted.filter(({ shifts }) => shifts.states.length > 0).length;
+    foreseen.push({ cost, looked, shifted: shifted.length, ofStates });
   }
   const costs = foreseen.map(({ cost }) => cost);
   const touched = foreseen.map(({ looked }) => looked);
   console.log(
-    `         examinations that a claim touches, of ${EXAMINATIONS}: median ${median(touched)}, 95 % ${quantile(touched, 0.95)}, most ${Math.max(...touched)}; of ${sum(touched)} touched ${sum(foreseen.map(({ shifted }) => shifted))} would say something else`,
+    `         examinations that a claim touches, of ${EXAMINATIONS}: median ${median(touched)}, 95 % ${quantile(touched, 0.95)}, most ${Math.max(...touched)}; of ${sum(touched)} touched ${sum(foreseen.map(({ shifted }) => shifted))} would say something else, ${sum(foreseen.map(({ ofStates }) => ofStates))} of them of what a part most probably is`,
+  );
+  const busiest = foreseen.reduce((most, one) => (one.looked > most.looked ? one : most));
+  console.log(
+    `         the claim that touches most, ${busiest.looked}, took ${(busiest.cost / Math.max(1, busiest.looked)).toFixed(2)} ms for each`,
   );
   const what = `foreseeing what one claim less would do to ${all}`;
   sayFigure({
@@ -112,7 +136,10 @@ export const bench: Bench = async () => {
     if (change.length === 0) continue;
     answered(await store.commit(aCommit(change)));
     const [, spent] = await costOf(async () => {
-      for (const written of await store.writesAfter(told, 10)) await standings.follow(written);
+      for (const written of await store.writesAfter(told, 10)) {
+        await mirror.follow(written);
+        await standings.follow(written);
+      }
       await standings.settled();
     });
     told = await store.newestWrite();
@@ -143,6 +170,13 @@ export const bench: Bench = async () => {
       cost: sum(costs) / FORESEEN,
       costAgainst: everything,
       atMost: 0.02,
+    },
+    {
+      what: "foreseeing one claim less, for each examination that it touches",
+      against: "examining and weighing one before and after, both anew",
+      cost: sum(costs) / sum(touched),
+      costAgainst: (2 * sampled) / sample.length,
+      atMost: 1,
     },
     {
       what: "examining again what one claim less touches, mean",
