@@ -45,11 +45,15 @@ export function useImpact(id: string): ImpactRun {
     const variables = { id };
     setStanding({ kind: "working", soFar: null });
 
+    let isCounting = false;
     const count = async () => {
+      if (isCounting) return;
+      isCounting = true;
       // A count that does not come is asked for again with the next.
       const found = await client
         .query({ query: ImpactSoFarDocument, variables, fetchPolicy: "no-cache", context })
         .catch(() => undefined);
+      isCounting = false;
       const soFar = found?.data?.proposal?.impactSoFar;
       if (soFar && !stop.signal.aborted)
         setStanding((before) => (before.kind === "working" ? { kind: "working", soFar } : before));

@@ -62,6 +62,7 @@ export async function foreseeImpact(
   const turn = openTurns();
   for (const { examination } of seen.slice(0, first)) {
     await turn();
+    if (options.stop?.aborted) break;
     const { piece } = examination;
     const { now, after } = await bothNeighbourhoods(ports.store, piece, change, beside, revision);
     moved.push({
