@@ -1,3 +1,4 @@
+import { countTries } from "#server/secrets/count-tries.ts";
 import { openSecrets } from "#server/secrets/open-secrets.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { acceptInvitation } from "#server/use-cases/people/accept-invitation.ts";
@@ -21,7 +22,7 @@ export function openDesk() {
     now: () => new Date(clock.time).toISOString(),
     newSuffix: () => `s${++made}`,
     caller: undefined,
-    tries: { secondsToWait: () => 0, failed: () => {}, isToBeNoted: () => true },
+    tries: { ...countTries(), isToBeNoted: () => true, settle: async () => {} },
     secrets: {
       ...openSecrets(),
       newSecret: () => `secret-${++made}`,

@@ -1,7 +1,6 @@
 import { ROLES } from "../../domain/people/caller.ts";
 import type { Person } from "../../domain/people/person.ts";
 import type { Passkeys } from "../../ports/passkeys.ts";
-import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import { acceptInvitation } from "../../use-cases/people/accept-invitation.ts";
 import { beginAnew, erasePerson, takeNewPassword } from "../../use-cases/people/begin-anew.ts";
 import {
@@ -36,7 +35,7 @@ export interface Asking {
   readonly found: Found | undefined;
   readonly address?: string;
 }
-export type AccountPorts = PeoplePorts & { readonly tries: SignInTries; readonly passkeys: Passkeys };
+export type AccountPorts = PeoplePorts & { readonly passkeys: Passkeys };
 
 /** What an action answers; `session` is what the browser keeps from now on, null that it forgets what it has. */
 export interface Done {

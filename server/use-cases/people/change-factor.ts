@@ -1,3 +1,4 @@
+import type { CardWrite } from "../../domain/card.ts";
 import { holdingEntry } from "../../domain/people/entry.ts";
 import {
   factorAddress,
@@ -53,8 +54,27 @@ export async function beginFactor(
 export async function finishFactor(ports: PeoplePorts, code: string): Promise<NewCodes | Refusal> {
   const refusal = refuseCaller(ports, "manage one's own account");
   if (refusal) return refusal;
-  const { store, secrets } = ports;
   const person = ports.caller?.id ?? "";
+  const begun = await ports.tries.inLine(person, () => checkFirstCode(ports, person, code));
+  if (begun === "busy") return { refused: [tryLater(5)] };
+  if (isRefusal(begun)) return begun;
+  const fresh = await freshCodes(ports, person);
+  const { deed } = signed(ports, "add second step");
+  const written = await writeAsSelf(ports, deed, (self) => [
+    begun,
+    fresh.card,
+    ...endOthers(self, ports.now(), 2),
+  ]);
+  return isRefusal(written) ? written : { codes: fresh.codes };
+}
+
+/** The card of a device that is on from now on, if this is its code. */
+async function checkFirstCode(
+  ports: PeoplePorts,
+  person: string,
+  code: string,
+): Promise<CardWrite | Refusal> {
+  const { store, secrets } = ports;
   const { wait } = await troubleOf(ports, person);
   if (wait > 0) return { refused: [tryLater(wait)] };
   const card = await store.card(factorPlace(person).kind, person);
@@ -62,18 +82,9 @@ export async function finishFactor(ports: PeoplePorts, code: string): Promise<Ne
   if (card === undefined || factor?.state !== "begun")
     return { refused: [problem("WRONG_STATE", "No device is being set up. Begin anew.")] };
   const lastStep = secrets.findStep(factor.secret, code.replaceAll(/\s/g, ""), stepsAround(ports.now()));
-  if (lastStep === undefined) {
-    await noteFailure(ports, person, "refuse first code of a device");
-    return { refused: [codeRefused] };
-  }
-  const fresh = await freshCodes(ports, person);
-  const { deed } = signed(ports, "add second step");
-  const written = await writeAsSelf(ports, deed, (self) => [
-    factorWrite(person, card.version, { ...factor, state: "on", lastStep }),
-    fresh.card,
-    ...endOthers(self, ports.now(), 2),
-  ]);
-  return isRefusal(written) ? written : { codes: fresh.codes };
+  if (lastStep !== undefined) return factorWrite(person, card.version, { ...factor, state: "on", lastStep });
+  await noteFailure(ports, person, "refuse first code of a device");
+  return { refused: [codeRefused] };
 }
 
 /** Takes the device and its recovery codes away. All other sessions end. */

@@ -31,10 +31,16 @@ export async function confirmSelf(
   const kept = await passwordOf(ports, person);
   const checked = await ports.secrets.checkPassword(before, kept.phc);
   if (checked === "busy") return { refused: [tryLater(5)] };
-  const second = checked.isRight
-    ? await checkSecondStep(ports, person, code)
-    : problem("SIGN_IN_REFUSED", "That is not the password you have now.", ["before"]);
-  if (!isProblem(second)) return { ...second, person, passwordVersion: kept.version };
-  if (second.code === "SIGN_IN_REFUSED") await noteFailure(ports, person, "refuse to confirm");
-  return { refused: [second] };
+  const answer = await ports.tries.inLine(person, async (): Promise<Confirmed | Refusal> => {
+    // Others may have failed while this one was compared.
+    const { wait: longer } = await troubleOf(ports, person);
+    if (longer > 0) return { refused: [tryLater(longer)] };
+    const second = checked.isRight
+      ? await checkSecondStep(ports, person, code)
+      : problem("SIGN_IN_REFUSED", "That is not the password you have now.", ["before"]);
+    if (!isProblem(second)) return { ...second, person, passwordVersion: kept.version };
+    if (second.code === "SIGN_IN_REFUSED") await noteFailure(ports, person, "refuse to confirm");
+    return { refused: [second] };
+  });
+  return answer === "busy" ? { refused: [tryLater(5)] } : answer;
 }

@@ -2,6 +2,7 @@ import type { Role } from "../../domain/people/caller.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import type { Provider } from "../../ports/provider.ts";
 import type { Secrets } from "../../ports/secrets.ts";
+import type { SignInTries } from "../../ports/sign-in-tries.ts";
 import type { Store } from "../../ports/store.ts";
 import type { Acting } from "../acting.ts";
 
@@ -10,6 +11,7 @@ export interface PeoplePorts extends Acting {
   readonly store: Store;
   readonly secrets: Secrets;
   readonly newSuffix: NewSuffix;
+  readonly tries: SignInTries;
   /** Id of the session that whoever asks is known by. */
   readonly here?: string;
   /** Where else one can sign in, if anywhere. */

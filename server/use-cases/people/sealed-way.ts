@@ -28,5 +28,9 @@ export async function unsealBegun<What>(
   return Date.parse(ports.now()) - Date.parse(sealed.begunAt) < HOLDS ? sealed : undefined;
 }
 
-const keyOf = async (ports: Ports, purpose: string): Promise<string> =>
-  `${purpose} ${await houseSecret(ports)}`;
+async function keyOf(ports: Ports, purpose: string): Promise<string> {
+  const secret = await houseSecret(ports);
+  // Without one, everybody could make the key.
+  if (secret === undefined) throw new Error("There are no accounts yet: makeSalt comes first");
+  return `${purpose} ${secret}`;
+}

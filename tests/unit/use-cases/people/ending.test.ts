@@ -240,6 +240,39 @@ describe("ending sessions", () => {
   });
 });
 
+describe("codes", () => {
+  it("[C13] that are tried many at once are looked at one after the other: five, and then one waits", async () => {
+    const self = await desk.as(ben.secret);
+    const { secret } = got(await beginFactor(self, confirming));
+    const looked: string[] = [];
+    const { secrets } = desk.ports;
+    const ports = {
+      ...self,
+      secrets: {
+        ...secrets,
+        findStep: (...asked: Parameters<typeof secrets.findStep>) => {
+          looked.push(asked[1]);
+          return secrets.findStep(...asked);
+        },
+      },
+    };
+    const guesses = Array.from({ length: 21 }, (_, n) => `00000${n}`);
+    await Promise.all(guesses.map((guess) => finishFactor(ports, guess)));
+    expect(looked).toHaveLength(5);
+    desk.clock.time += 60_000;
+    got(await finishFactor(ports, openDevice(secret).code(0, desk.clock.time)));
+    looked.length = 0;
+    desk.clock.time += 3_600_000;
+    const typed = { signInName: "ben", password: DESK_PASSWORD };
+    await Promise.all(guesses.map((code) => signIn(ports, { ...typed, code })));
+    expect(looked).toHaveLength(5);
+    looked.length = 0;
+    desk.clock.time += 3_600_000;
+    await Promise.all(guesses.map((code) => beginFactor(ports, { ...confirming, code })));
+    expect(looked).toHaveLength(5);
+  });
+});
+
 describe("the first code of a device", () => {
   it("[C13] makes whoever guesses it wait, counts with the guesses of passwords, and the audit tells it", async () => {
     const self = await desk.as(ben.secret);

@@ -4,7 +4,9 @@ import { findCaller } from "#server/use-cases/people/find-caller.ts";
 import { inviteFirstOwner } from "#server/use-cases/people/invite.ts";
 import { makeToken } from "#server/use-cases/people/make-token.ts";
 import { signIn } from "#server/use-cases/people/sign-in.ts";
+import { isRefusal } from "#server/use-cases/refusal.ts";
 import { got, openDesk, DESK_PASSWORD as PASSWORD } from "#tests/support/open-desk.ts";
+import { watchStore } from "#tests/support/watch-store.ts";
 
 const HOUR = 3_600_000;
 
@@ -52,11 +54,56 @@ describe("signing in", () => {
     expect(desk.asked).toEqual(["nobody", "nobody", `new:${PASSWORD}`]);
   });
 
-  it("[C8] counts every one of many failures at once", async () => {
-    const tries = Array.from({ length: 8 }, () => signIn(desk.ports, { signInName: "ada", password: "x" }));
-    await Promise.all(tries);
-    const card = await desk.ports.store.card("sign-in-trouble", person);
-    expect(card?.body).toMatchObject({ failures: 8 });
+  it("[C8] looks at many tries at once one after the other, so that they are no more than those", async () => {
+    const many = (typed: object) =>
+      Promise.all(
+        Array.from({ length: 12 }, () =>
+          signIn(desk.ports, { signInName: "ada", password: "x", ...typed }).then((answer) =>
+            isRefusal(answer) ? answer.refused[0].code : "IN",
+          ),
+        ),
+      );
+    const [wrong, late] = [Array(5).fill("SIGN_IN_REFUSED"), Array(7).fill("TRY_LATER")];
+    expect(await many({})).toEqual([...wrong, ...late]);
+    expect((await desk.ports.store.card("sign-in-trouble", person))?.body).toMatchObject({ failures: 5 });
+    expect(await many({ password: PASSWORD })).toEqual(Array(12).fill("TRY_LATER"));
+    desk.clock.time += 2 * HOUR;
+    expect(await many({ signInName: "nobody" })).toEqual([...wrong, ...late]);
+  });
+
+  it("[C8] tells by nothing whether there is a name: not by waiting, by what is read, nor by when it answers", async () => {
+    const told = async (signInName: string) => {
+      const calls: string[] = [];
+      let settled = 0;
+      const ports = {
+        ...desk.ports,
+        store: watchStore(desk.ports.store, (call) => calls.push(call)),
+        tries: {
+          ...desk.ports.tries,
+          isToBeNoted: () => false,
+          settle: async () => {
+            await new Promise((resolve) => setTimeout(resolve, 20));
+            settled++;
+          },
+        },
+      };
+      const codes: string[] = [];
+      for (let n = 0; n < 8; n++) {
+        const answer = await signIn(ports, { signInName, password: "x" });
+        codes.push(`${isRefusal(answer) ? JSON.stringify(answer.refused) : "IN"} ${settled}`);
+        desk.clock.time += n === 6 ? 1000 : 0;
+      }
+      // What a failure writes is written while it settles.
+      return {
+        codes,
+        calls: calls.filter((call) => call === "card").length - (signInName === "ada" ? 6 : 0),
+      };
+    };
+    const [known, unknown] = [await told("ada"), await told("nobody")];
+    expect(unknown).toEqual(known);
+    expect(known.codes.map((code) => /[A-Z_]{6,}/.exec(code)?.[0])).toEqual([
+      ...[...Array(5).fill("SIGN_IN_REFUSED"), "TRY_LATER", "TRY_LATER", "SIGN_IN_REFUSED"],
+    ]);
   });
 
   it("[C11] hashes anew what was hashed by less", async () => {
