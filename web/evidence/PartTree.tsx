@@ -1,7 +1,6 @@
-import { useSuspenseQuery } from "@apollo/client/react";
 import { Link } from "wouter";
+import { useEveryTerm } from "../shared/terms/use-every-term.ts";
 import { buildTree, type TreeNode } from "./build-tree.ts";
-import { PartKindsDocument } from "./PartsPage.graphql.ts";
 import styles from "./TermTree.module.css";
 
 interface Props {
@@ -12,10 +11,10 @@ interface Props {
 
 /** All kinds of part, narrower ones under their broader one; a kind chosen is read on the same page. */
 export function PartTree({ form, part }: Props) {
-  const { data } = useSuspenseQuery(PartKindsDocument);
+  const kinds = useEveryTerm("PART");
   return (
     <div className={styles["tree"]}>
-      <Branch nodes={buildTree(data.terms.edges.map((edge) => edge.node))} form={form} part={part} />
+      <Branch nodes={buildTree(kinds)} form={form} part={part} />
     </div>
   );
 }

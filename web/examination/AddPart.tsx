@@ -23,8 +23,9 @@ export const AddPart = memo(function AddPart({ parts, usual = [] }: Props) {
   const { all } = useKindsOfPart();
   const [words, setWords] = useState("");
   const wanted = words.trim().toLowerCase();
-  const choices = all.filter(({ label, otherLabels }) =>
-    [label, ...otherLabels].some((name) => name.toLowerCase().includes(wanted)),
+  const choices = all.filter(
+    ({ label, otherLabels, mergedInto }) =>
+      mergedInto === null && [label, ...otherLabels].some((name) => name.toLowerCase().includes(wanted)),
   );
   const missing = usual.filter((kind) => !parts.some((part) => part.kind === kind.id));
   const add =

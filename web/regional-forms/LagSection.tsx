@@ -1,6 +1,5 @@
-import { useState } from "react";
-import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { useSomeOf } from "../shared/ui/use-some-of.tsx";
 import { ClaimBar } from "../shared/years/ClaimBar.tsx";
 import { claimSpans, yearsDrawn } from "../shared/years/claim-spans.ts";
 import { signsIn } from "../shared/years/signs-in.ts";
@@ -47,8 +46,7 @@ const LagLine = ({ axis, dates }: { axis: YearAxis; dates: DatesBesideFragment }
 
 /** Dates of the region beside those of another on the same things: both drawn, the lag in words and as a line. */
 export function LagSection({ title, what, dates, none }: Props) {
-  const [isWhole, setIsWhole] = useState(false);
-  const shown = isWhole ? dates : dates.slice(0, AT_FIRST);
+  const { shown, rest } = useSomeOf(dates, AT_FIRST, ", the longest lag first");
   const claims = shown.flatMap(({ here, there }) => [here, there]);
   const axis = axisAround(claims.flatMap(({ relation, years }) => yearsDrawn(claimSpans(relation, years))));
   return (
@@ -102,12 +100,7 @@ export function LagSection({ title, what, dates, none }: Props) {
             ))}
           </YearRows>
           <YearsLegend only={signsIn(claims)} />
-          {shown.length < dates.length ? (
-            <p className={regional["more"]}>
-              <Button onPress={() => setIsWhole(true)}>Show all {dates.length}</Button> {shown.length} shown,
-              the longest lag first
-            </p>
-          ) : null}
+          {rest}
         </>
       )}
     </section>

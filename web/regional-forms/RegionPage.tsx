@@ -3,11 +3,12 @@ import { FollowButton } from "../shared/chronicle/FollowButton.tsx";
 import { NotFoundPage } from "../shared/ui/NotFoundPage.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { useSomeOf } from "../shared/ui/use-some-of.tsx";
 import { BlindSpots } from "./BlindSpots.tsx";
 import { FoundSection } from "./FoundSection.tsx";
 import { LagSection } from "./LagSection.tsx";
 import { NotMade } from "./NotMade.tsx";
-import { RegionPageDocument } from "./RegionPage.graphql.ts";
+import { RegionPageDocument, type RegionPageQuery } from "./RegionPage.graphql.ts";
 import { RegionSources } from "./RegionSources.tsx";
 import styles from "./regional.module.css";
 
@@ -64,23 +65,7 @@ export function RegionPage({ id }: { id: string }) {
           </li>
         </ul>
       </header>
-      {profile.narrower.length > 0 ? (
-        <section className={styles["section"]}>
-          <h2>
-            Regions within it <span>· {profile.narrower.length}</span>
-          </h2>
-          <ul className={styles["columns"]}>
-            {profile.narrower.map(({ region: inner, within }) =>
-              inner ? (
-                <li key={inner.id}>
-                  <TextLink to={`/regions/${inner.id}`}>{inner.label}</TextLink>{" "}
-                  <span className={styles["beside"]}>{within === 0 ? "no claims" : claimsIn(within)}</span>
-                </li>
-              ) : null,
-            )}
-          </ul>
-        </section>
-      ) : null}
+      {profile.narrower.length > 0 ? <RegionsWithin narrower={profile.narrower} /> : null}
       <FoundSection
         title="Practices and features"
         found={of("PRACTICE")}
@@ -125,5 +110,33 @@ export function RegionPage({ id }: { id: string }) {
       <RegionSources sources={profile.sources} unsourced={profile.unsourced} />
       <BlindSpots profile={profile} />
     </article>
+  );
+}
+
+const WITHIN_AT_FIRST = 60;
+
+function RegionsWithin({
+  narrower,
+}: {
+  narrower: NonNullable<RegionPageQuery["regionProfile"]>["narrower"];
+}) {
+  const { shown, rest } = useSomeOf(narrower, WITHIN_AT_FIRST);
+  return (
+    <section className={styles["section"]}>
+      <h2>
+        Regions within it <span>· {narrower.length}</span>
+      </h2>
+      <ul className={styles["columns"]}>
+        {shown.map(({ region: inner, within }) =>
+          inner ? (
+            <li key={inner.id}>
+              <TextLink to={`/regions/${inner.id}`}>{inner.label}</TextLink>{" "}
+              <span className={styles["beside"]}>{within === 0 ? "no claims" : claimsIn(within)}</span>
+            </li>
+          ) : null,
+        )}
+      </ul>
+      {rest}
+    </section>
   );
 }

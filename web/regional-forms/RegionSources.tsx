@@ -1,6 +1,5 @@
-import { useState } from "react";
-import { Button } from "../shared/ui/Button.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { useSomeOf } from "../shared/ui/use-some-of.tsx";
 import type { RegionPageQuery } from "./RegionPage.graphql.ts";
 import styles from "./regional.module.css";
 
@@ -13,8 +12,7 @@ const AT_FIRST = 12;
 
 /** Where the claims on a region come from, the source of most claims first. */
 export function RegionSources({ sources, unsourced }: Props) {
-  const [isWhole, setIsWhole] = useState(false);
-  const shown = isWhole ? sources : sources.slice(0, AT_FIRST);
+  const { shown, rest } = useSomeOf(sources, AT_FIRST);
   return (
     <section className={styles["section"]}>
       <h2>
@@ -34,12 +32,7 @@ export function RegionSources({ sources, unsourced }: Props) {
           )}
         </ul>
       )}
-      {shown.length < sources.length ? (
-        <p className={styles["more"]}>
-          <Button onPress={() => setIsWhole(true)}>Show all {sources.length} sources</Button> {shown.length}{" "}
-          shown
-        </p>
-      ) : null}
+      {rest}
       {unsourced > 0 ? (
         <p className={styles["sum"]}>
           {unsourced === 1 ? "1 claim rests" : `${unsourced} claims rest`} on common practice or memory alone.

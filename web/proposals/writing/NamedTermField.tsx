@@ -1,11 +1,10 @@
-import { useQuery } from "@apollo/client/react";
 import { useState } from "react";
 import { id } from "#server/domain/ids.ts";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import { TermField } from "#web/shared/terms/TermField.tsx";
+import { useTermName } from "../use-term-name.ts";
 import { useFormDesk } from "./form-desk.ts";
 import { KINDS_OF_FIELD } from "./relation-choices.ts";
-import { TermByNameDocument } from "./Writing.graphql.ts";
 
 interface Props {
   /** The field of the form. */
@@ -37,11 +36,4 @@ export function NamedTermField({ of, label, placeholder = "", kinds }: Props) {
       }}
     />
   );
-}
-
-/** The name of a term by its id; the id where there is none. */
-export function useTermName(term: string | undefined): string {
-  const { data } = useQuery(TermByNameDocument, { variables: { id: term ?? "" }, skip: term === undefined });
-  if (term === undefined || data === undefined) return "";
-  return data.term?.label ?? term;
 }

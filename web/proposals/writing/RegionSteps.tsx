@@ -1,15 +1,14 @@
-import { useQuery } from "@apollo/client/react";
+import { type EachTerm, useEveryTerm } from "#web/shared/terms/use-every-term.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
+import { useSomeOf } from "#web/shared/ui/use-some-of.tsx";
 import { useFormDesk } from "./form-desk.ts";
 import { NamedTermField } from "./NamedTermField.tsx";
-import { RegionsAroundDocument } from "./Writing.graphql.ts";
 import styles from "./writing.module.css";
 
 /** Where a claim holds: by typing, or by steps down the tree of regions. */
 export function RegionSteps() {
   const { fields, put } = useFormDesk();
-  const { data } = useQuery(RegionsAroundDocument);
-  const regions = data?.terms.edges.map(({ node }) => node) ?? [];
+  const regions = useEveryTerm("REGION");
   const byId = new Map(regions.map((region) => [region.id, region]));
   const chosen = fields["region"]?.trim() || undefined;
   const path: string[] = [];
@@ -17,8 +16,10 @@ export function RegionSteps() {
     path.unshift(at);
   const below = regions
     .filter(
-      ({ id, broader }) =>
-        (chosen === undefined ? !broader || !byId.has(broader.id) : broader?.id === chosen) && id !== chosen,
+      ({ id, broader, mergedInto }) =>
+        mergedInto === null &&
+        (chosen === undefined ? !broader || !byId.has(broader.id) : broader?.id === chosen) &&
+        id !== chosen,
     )
     .toSorted((a, b) => a.label.localeCompare(b.label, "en"));
   const nameOf = (region: string) => byId.get(region)?.label ?? region;
@@ -46,12 +47,25 @@ export function RegionSteps() {
         {below.length > 0 ? (
           <span className={styles["beside"]}>{chosen === undefined ? "or only in" : "or nearer:"}</span>
         ) : null}
-        {below.map(({ id, label }) => (
-          <Button key={id} look="quiet" onPress={() => put({ region: id })}>
-            {label}
-          </Button>
-        ))}
+        <Below key={chosen ?? ""} regions={below} onChoose={(region) => put({ region })} />
       </fieldset>
     </div>
+  );
+}
+
+/** Steps that are in sight before the rest is asked for. */
+const AT_FIRST = 30;
+
+function Below({ regions, onChoose }: { regions: readonly EachTerm[]; onChoose: (region: string) => void }) {
+  const { shown, rest } = useSomeOf(regions, AT_FIRST);
+  return (
+    <>
+      {shown.map(({ id, label }) => (
+        <Button key={id} look="quiet" onPress={() => onChoose(id)}>
+          {label}
+        </Button>
+      ))}
+      {rest}
+    </>
   );
 }

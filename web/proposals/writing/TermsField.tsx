@@ -4,8 +4,8 @@ import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
 import { useTermSearch } from "#web/shared/terms/use-term-search.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
+import { useTermName } from "../use-term-name.ts";
 import { useFormDesk } from "./form-desk.ts";
-import { useTermName } from "./NamedTermField.tsx";
 import { KINDS_OF_FIELD } from "./relation-choices.ts";
 import styles from "./writing.module.css";
 
