@@ -7,6 +7,7 @@ import { id } from "#server/domain/ids.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { printGraph } from "#server/generator/print-graph.ts";
 import { type ImportOptions, importFile } from "#server/importing/import-file.ts";
+import type { ImportTarget } from "#server/ports/import-target.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { ARGUMENTS } from "#server/stores/neo4j/bulk/bulk-files.ts";
@@ -32,6 +33,17 @@ const OPTIONS: ImportOptions = {
   ...{ by: "a tester", message: 'an import\nin two lines, "quoted"\tand \u0001more', mayReplace: false },
   ...{ isDry: false, now: () => new Date(AT), tell: () => {}, thingsARevision: 300 },
 };
+
+/** The first writes of a server that has just started take as long as the machine is busy. */
+const PATIENT = { patience: 60_000 };
+
+/** Imports a file, and says in how many revisions. */
+async function importedInto(target: ImportTarget, file: string): Promise<number> {
+  const done = await importFile(target, file, OPTIONS);
+  if ("problems" in done) throw new Error(done.problems.map(({ message }) => message).join("\n"));
+  if (done.refusal !== undefined) throw new Error(done.refusal.message);
+  return done.written.revisions;
+}
 
 /** All nodes of a store with their labels and properties, and all relationships; but for the key of a write, which is drawn. */
 async function everythingOf({ run }: OnNeo4j, store: string): Promise<readonly string[]> {
@@ -97,16 +109,15 @@ onNeo4j("a database filled in bulk", (server) => {
       const file = join(folder, "graph.jsonl");
       writeFileSync(file, [...printGraph({ claims: 600, claimsATerm: 4, seed: 7 })].join(""));
       const address = server.address();
-      const written = await server.open(address);
-      await importFile(written, file, OPTIONS);
-      expect((await written.newestRevision())?.number).toBeGreaterThan(2);
+      const written = await server.open(address, PATIENT);
+      expect(await importedInto(written, file)).toBeGreaterThan(2);
 
-      const { filled, on } = await fillWith((files) => importFile(files, file, OPTIONS), address.store);
+      const { filled, on } = await fillWith((files) => importedInto(files, file), address.store);
       expect(filled.exit, filled.said).toBe(0);
       const there = { ...on.address(), store: address.store };
       const early = await openNeo4jStore(there, { readOnly: true });
       expect(isProblem(early) && early.code).toBe("STORE_UNREACHABLE");
-      const store = await on.open(there);
+      const store = await on.open(there, PATIENT);
       expect(await everythingOf(on, address.store)).toEqual(await everythingOf(server, address.store));
       expect(await bytesOf(store)).toBe(await bytesOf(written));
       expect(await store.verify()).toEqual(await written.verify());
@@ -167,7 +178,7 @@ onNeo4j("a database filled in bulk", (server) => {
         }),
       );
       const address = server.address();
-      const restored = await server.open(address);
+      const restored = await server.open(address, PATIENT);
       answered(await restored.restore(from.dump()));
 
       const { filled, on } = await fillWith(
@@ -175,7 +186,7 @@ onNeo4j("a database filled in bulk", (server) => {
         address.store,
       );
       expect(filled.exit, filled.said).toBe(0);
-      const store = await on.open({ ...on.address(), store: address.store });
+      const store = await on.open({ ...on.address(), store: address.store }, PATIENT);
       expect(await everythingOf(on, address.store)).toEqual(await everythingOf(server, address.store));
       expect(await bytesOf(store)).toBe(await bytesOf(from));
       expect(await store.verify()).toEqual(await from.verify());
