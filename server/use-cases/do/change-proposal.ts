@@ -7,6 +7,7 @@ import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
+import { refuseOtherVersion } from "../refuse-other-version.ts";
 import { refuseUnfitChange } from "../refuse-unfit-change.ts";
 
 type Ports = Acting & { readonly store: Store };
@@ -32,6 +33,8 @@ export async function changeProposal(
   if (refusal) return refusal;
   const state = stateAfter(proposal, step);
   if (isProblem(state)) return { refused: [state] };
+  const changed = refuseOtherVersion("proposal", proposal, expectedVersion);
+  if (changed) return changed;
   const { id: _, version: __, ...before } = proposal;
   const next: Proposal = {
     ...{ ...before, ...said, state, changedAt: ports.now() },

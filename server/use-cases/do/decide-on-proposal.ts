@@ -25,6 +25,7 @@ import { findProposal, unknownProposal } from "../ask/find-proposal.ts";
 import { previewChange } from "../ask/preview-change.ts";
 import { cardOfProposal } from "../card-of-proposal.ts";
 import { isRefusal, type Refusal, refusalFrom } from "../refusal.ts";
+import { refuseOtherVersion } from "../refuse-other-version.ts";
 import { findNewlyNamed } from "../unfit-of.ts";
 import { whoStillAgrees } from "./who-still-agrees.ts";
 
@@ -62,7 +63,8 @@ export async function decideOnProposal(
     refusalFrom(checkReason(verdict, reason)) ??
     (verdict === "supersede" ? await refuseSuccessor(ports, id, supersededBy) : undefined);
   if (refusal) return refusal;
-  if (proposal.version !== expectedVersion) return { refused: [changedMeanwhile(proposal, expectedVersion)] };
+  const changed = refuseOtherVersion("proposal", proposal, expectedVersion);
+  if (changed) return changed;
   const state = stateAfter(proposal, verdict);
   if (isProblem(state)) return { refused: [state] };
   const along = signed(ports, `${verdict} proposal`, id);
@@ -140,10 +142,3 @@ async function refuseSuccessor(ports: Ports, id: string, successor: string | und
     ),
   ]);
 }
-
-const changedMeanwhile = ({ id, version }: KeptProposal, on: number): Problem =>
-  problem(
-    "CHANGED_MEANWHILE",
-    `The proposal ${id} was changed meanwhile: you looked at version ${on}, the newest is ${version}. Look at it again.`,
-    ["expectedVersion"],
-  );

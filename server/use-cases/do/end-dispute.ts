@@ -11,6 +11,7 @@ import {
 import type { Store } from "../../ports/store.ts";
 import { type Acting, refuseCaller, signed } from "../acting.ts";
 import { type Refusal, refusalFrom } from "../refusal.ts";
+import { refuseOtherVersion } from "../refuse-other-version.ts";
 import { writeDispute } from "./write-dispute.ts";
 
 /** Ends a dispute with a decision and its reason, which stay with it. Only who brought it up takes it back. */
@@ -40,7 +41,8 @@ export async function endDispute(
         : [problem("WRONG_STATE", "This dispute has ended, and stays so. Bring up a new one.", ["state"])]),
       ...(says.trim() === "" && !isTakenBack ? [problem("EMPTY_LIST", "Say why it ends so.", ["says"])] : []),
       ...checkLength("says", says, LONGEST_TEXT),
-    ]);
+    ]) ??
+    refuseOtherVersion("dispute", { id, version: card.version }, expectedVersion);
   if (refusal) return refusal;
   const along = signed(ports, action, id);
   const { by, at } = along.deed;

@@ -7,6 +7,7 @@ import { problem } from "../../domain/problem.ts";
 import { readAll } from "../../ports/read-all.ts";
 import { refuseCaller, signed } from "../acting.ts";
 import { isRefusal, type Refusal } from "../refusal.ts";
+import { refuseOtherVersion } from "../refuse-other-version.ts";
 import type { PeoplePorts } from "./people-ports.ts";
 import { writeAnew } from "./write-anew.ts";
 
@@ -24,6 +25,8 @@ export async function changePerson(
   const before = card && personOf(card);
   if (before === undefined)
     return { refused: [problem("UNKNOWN_PERSON", `There is no person ${id} here; look in the list.`)] };
+  const changed = refuseOtherVersion("person", before, expectedVersion);
+  if (changed) return changed;
   const { id: _, version: __, ...person } = before;
   const next: Person = { ...person, ...change };
   const { deed } = signed(ports, didOf(person, next), id);

@@ -175,6 +175,28 @@ describe("proposals", () => {
     expect(made<Decided>(await decide(proposal, "accept", alone)).revision?.number).toBe(2);
   });
 
+  it("[J1] [J2] stay decided, also where their maker changes them at that moment on the version to come", async () => {
+    const made = await make();
+    const changing = as("contributor");
+    let hasDecided = false;
+    // Between what the maker's change reads and what it writes the proposal is declined.
+    const racing: Store = {
+      ...store,
+      writeCards: async (along) => {
+        if (!hasDecided) {
+          hasDecided = true;
+          await decide(made, "decline");
+        }
+        return store.writeCards(along);
+      },
+    };
+    for (const on of [made.version + 1, made.version])
+      expect(
+        codes(await changeProposal({ ...changing, store: racing }, made.id, on, "change", { title: "Mine" })),
+      ).toEqual(["CHANGED_MEANWHILE"]);
+    expect(await findProposal(as("reader"), made.id)).toMatchObject({ state: "declined", version: 2 });
+  });
+
   it("[J2] that no longer fit are refused and stay open; declining and asking for changes want a reason", async () => {
     const proposal = await make();
     expect(codes(await decide(proposal, "decline", as("reviewer"), " "))).toEqual(["EMPTY_LIST"]);
