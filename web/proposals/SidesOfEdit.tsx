@@ -1,3 +1,4 @@
+import { Disclosure } from "../shared/ui/Disclosure.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import type { ProposalFieldsFragment } from "./ProposalPage.graphql.ts";
 import styles from "./SidesOfEdit.module.css";
@@ -11,10 +12,15 @@ const DOES: Readonly<Record<Edit["does"], string>> = {
   WITHDRAWN: "Taken out",
 };
 
-/** One edit as a table of two readings, field by field: what differs first and marked, what stays below it. */
+type Row = Edit["rows"][number];
+
+/** One edit as a table of two readings, field by field: what differs is in sight, what stays is folded up below it. */
 export function SidesOfEdit({ edit, isOver }: { edit: Edit; isOver: boolean }) {
-  const rows = [...edit.rows].sort((a, b) => Number(b.differs) - Number(a.differs));
-  const [was, is] = isOver ? ["As it was", "As it asked for"] : ["As it is", "As it would be"];
+  const differing = edit.rows.filter(({ differs }) => differs);
+  const staying = edit.rows.filter(({ differs }) => !differs);
+  const sides = isOver
+    ? (["As it was", "As it asked for"] as const)
+    : (["As it is", "As it would be"] as const);
   return (
     <section className={styles["edit"]} aria-label={`${DOES[edit.does]}: ${edit.after ?? edit.before}`}>
       <h3>
@@ -27,37 +33,46 @@ export function SidesOfEdit({ edit, isOver }: { edit: Edit; isOver: boolean }) {
       </h3>
       {edit.before !== null && edit.after !== null && edit.before !== edit.after ? (
         <p className={styles["would"]}>
-          {is}: {edit.after}
+          {sides[1]}: {edit.after}
         </p>
       ) : null}
-      <table className={styles["sides"]}>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span className="visually-hidden">Field</span>
-            </th>
-            <th scope="col">{was}</th>
-            <th scope="col">{is}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ what, before, after, differs }) => (
-            <tr key={`${what} ${before} ${after}`} data-differs={differs}>
-              <th scope="row">{what}</th>
-              <td data-side={was}>{before ?? <span className={styles["none"]}>not there</span>}</td>
-              <td data-side={is}>
-                {after === null ? (
-                  <span className={styles["none"]}>{differs ? "dropped" : "not there"}</span>
-                ) : differs ? (
-                  <strong>{after}</strong>
-                ) : (
-                  after
-                )}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {differing.length > 0 ? <Sides rows={differing} sides={sides} /> : null}
+      {staying.length > 0 ? (
+        <Disclosure level={4} summary={`What stays as it is · ${staying.length}`}>
+          <Sides rows={staying} sides={sides} />
+        </Disclosure>
+      ) : null}
     </section>
   );
 }
+
+const Sides = ({ rows, sides: [was, is] }: { rows: readonly Row[]; sides: readonly [string, string] }) => (
+  <table className={styles["sides"]}>
+    <thead>
+      <tr>
+        <th scope="col">
+          <span className="visually-hidden">Field</span>
+        </th>
+        <th scope="col">{was}</th>
+        <th scope="col">{is}</th>
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map(({ what, before, after, differs }) => (
+        <tr key={`${what} ${before} ${after}`} data-differs={differs}>
+          <th scope="row">{what}</th>
+          <td data-side={was}>{before ?? <span className={styles["none"]}>not there</span>}</td>
+          <td data-side={is}>
+            {after === null ? (
+              <span className={styles["none"]}>{differs ? "dropped" : "not there"}</span>
+            ) : differs ? (
+              <strong>{after}</strong>
+            ) : (
+              after
+            )}
+          </td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);

@@ -1,5 +1,8 @@
+import type { ApolloClient } from "@apollo/client";
+import { useApolloClient } from "@apollo/client/react";
 import { useEffect, useRef, useState } from "react";
 import type { NewsKind } from "../apollo/schema-types.graphql.ts";
+import { AsOfRevisionDocument } from "../ui/AsOfRevision.graphql.ts";
 import { NewsDocument } from "./News.graphql.ts";
 import { readInTurn } from "./read-in-turn.ts";
 import { useLiveConnection } from "./use-live-connection.ts";
@@ -22,6 +25,7 @@ export function useNews({ about, withGraph = false, read }: Followed): {
   readonly revision: number | undefined;
 } {
   const live = useLiveConnection();
+  const client = useApolloClient();
   const [isLost, setLost] = useState(false);
   const [revision, setRevision] = useState<number>();
   const reading = useRef(read);
@@ -39,10 +43,24 @@ export function useNews({ about, withGraph = false, read }: Followed): {
       take: ({ news }) => {
         if (since === undefined || news.readAnew || news.changes.length > 0) readAgain();
         since = news.sequence;
-        for (const change of news.changes) if ("revision" in change) setRevision(change.revision);
+        const told = news.changes.flatMap((change) => ("revision" in change ? [change.revision] : [])).at(-1);
+        if (told !== undefined) {
+          setRevision(told);
+          void readNewest(client);
+        }
         if (!news.hasMore) setLost(false);
       },
     });
-  }, [live, about, withGraph]);
+  }, [live, client, about, withGraph]);
   return { isLost, revision };
 }
+
+/** The top of the page names the newest revision; it is read anew at the next news where it cannot be now. */
+const readNewest = (client: ApolloClient): Promise<unknown> =>
+  client
+    .query({
+      query: AsOfRevisionDocument,
+      variables: { asked: null, isAsked: false },
+      fetchPolicy: "network-only",
+    })
+    .catch(() => undefined);
