@@ -1,7 +1,9 @@
 import { useEffect, useState } from "react";
 import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
+import { TextLink } from "../shared/ui/TextLink.tsx";
 import styles from "./account.module.css";
 import { type Answered, askAccount } from "./ask-account.ts";
 
@@ -37,6 +39,7 @@ export function AuditPage() {
   const last = entries.at(-1);
   return (
     <article className={styles["page"]}>
+      <InTheHouse />
       <PageHeading title="Audit">What was done in this house</PageHeading>
       <p className={styles["note"]}>
         Each line is chained to the one before by its hash, so that none can be changed or left out unseen. A
@@ -48,12 +51,21 @@ export function AuditPage() {
           <li key={sequence} className={styles["item"]}>
             <span>
               {byName ?? by ?? "the program"}: {did ?? "write"}
-              {about === undefined || about === by ? "" : ` ${aboutName ?? about}`}
+              {about === undefined || about === by ? null : (
+                <>
+                  {" "}
+                  <About id={about} name={aboutName} />
+                </>
+              )}
               {revision === undefined ? "" : ` (revision ${revision})`}
             </span>
             <span className={styles["beside"]}>
-              {at === undefined ? "" : <time dateTime={at}>{new Date(at).toLocaleString("en-GB")}</time>} ·{" "}
-              {sequence}
+              {at === undefined ? (
+                "no time"
+              ) : (
+                <time dateTime={at}>{new Date(at).toLocaleString("en-GB")}</time>
+              )}{" "}
+              · {sequence}
             </span>
           </li>
         ))}
@@ -63,4 +75,17 @@ export function AuditPage() {
       ) : null}
     </article>
   );
+}
+
+const PAGES: Readonly<Record<string, string>> = {
+  proposal: "/house/proposals/",
+  dispute: "/house/disputes/",
+  examination: "/pieces/",
+  claim: "/claims/",
+};
+
+/** What was done about: led to where it has a page. */
+function About({ id, name }: { id: string; name: string | undefined }) {
+  const page = PAGES[id.split(".")[0] ?? ""];
+  return page === undefined ? (name ?? id) : <TextLink to={`${page}${id}`}>{name ?? id}</TextLink>;
 }

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { ROLES, type Role } from "#server/domain/people/caller.ts";
 import { Refusals } from "#web/shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Select } from "../shared/ui/Select.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
@@ -33,6 +34,7 @@ export function PeoplePage() {
   };
   return (
     <article className={styles["page"]}>
+      <InTheHouse />
       <PageHeading title="People">The people of this house</PageHeading>
       <p className={styles["note"]}>
         Readers read; contributors record examinations and make proposals; reviewers decide on them; owners

@@ -3,6 +3,7 @@ import { type Answered, askServer } from "../shared/asking/ask-server.ts";
 import { Refusals } from "../shared/asking/Refusals.tsx";
 import { useAnswer } from "../shared/asking/use-answer.ts";
 import { Button } from "../shared/ui/Button.tsx";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
 import { type ChangedPiece, ChangedPieces } from "./ChangedPieces.tsx";
@@ -24,6 +25,7 @@ export function DigestPage() {
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
+        <InTheHouse />
         <PageHeading title="Digest">What changed for you</PageHeading>
         <p className={styles["note"]}>
           Your pieces are those whose report you signed and those you follow; where nobody signs in, all that

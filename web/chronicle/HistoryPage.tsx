@@ -4,6 +4,7 @@ import type { Revision } from "#server/domain/revision.ts";
 import { type Answered, askServer } from "../shared/asking/ask-server.ts";
 import { Refusals } from "../shared/asking/Refusals.tsx";
 import { Button } from "../shared/ui/Button.tsx";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
 import { sayDay } from "../shared/words/say-day.ts";
@@ -40,6 +41,7 @@ export function HistoryPage() {
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
+        <InTheHouse />
         <PageHeading title="Revisions">Revisions of the evidence</PageHeading>
         <p className={styles["note"]}>
           Nothing is overwritten: each change makes a new revision, and every answer names the one it was

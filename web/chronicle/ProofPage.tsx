@@ -1,3 +1,4 @@
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { CheckFile } from "./CheckFile.tsx";
 import { Checkpoints } from "./Checkpoints.tsx";
@@ -8,6 +9,7 @@ import { ProveHistory } from "./ProveHistory.tsx";
 export const ProofPage = () => (
   <article className={styles["page"]}>
     <header className={styles["head"]}>
+      <InTheHouse />
       <PageHeading title="Proof">Proof that nothing was rewritten</PageHeading>
       <p className={styles["note"]}>
         Each revision and each write carries a hash over its content and over the one before it, so that a row

@@ -1,3 +1,4 @@
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import styles from "./chronicle.module.css";
 import { GiveChanges } from "./GiveChanges.tsx";
@@ -7,6 +8,7 @@ import { TakeChanges } from "./TakeChanges.tsx";
 export const SharingPage = () => (
   <article className={styles["page"]}>
     <header className={styles["head"]}>
+      <InTheHouse />
       <PageHeading title="Other houses">Sharing with other houses</PageHeading>
       <p className={styles["note"]}>
         Two houses that began with the same evidence go their own ways. Each gives the other what it accepted,

@@ -3,6 +3,7 @@ import { Suspense, useMemo } from "react";
 import { useSearchParams } from "wouter";
 import type { DisputeState } from "../shared/apollo/schema-types.graphql.ts";
 import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { RadioGroup } from "../shared/ui/RadioGroup.tsx";
 import { ShowMore } from "../shared/ui/ShowMore.tsx";
@@ -80,9 +81,7 @@ export function DisputesPage() {
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
-        <p>
-          <TextLink to="/house">The house</TextLink>
-        </p>
+        <InTheHouse />
         <PageHeading title="Disputes">Disputes</PageHeading>
         <p className={styles["note"]}>
           Accepted claims that somebody doubts. A dispute lowers nothing by itself, is shown wherever the

@@ -2,9 +2,9 @@ import { useSuspenseQuery } from "@apollo/client/react";
 import { Suspense } from "react";
 import { useSearchParams } from "wouter";
 import type { ProposalKind, ProposalState } from "../shared/apollo/schema-types.graphql.ts";
+import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { Select } from "../shared/ui/Select.tsx";
-import { TextLink } from "../shared/ui/TextLink.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
 import { ProposalList } from "./ProposalList.tsx";
 import { ProposalsInStateDocument, ProposalsToReviewDocument } from "./ProposalsPage.graphql.ts";
@@ -113,9 +113,7 @@ export function ProposalsPage() {
   return (
     <article className={styles["page"]}>
       <header className={styles["head"]}>
-        <p>
-          <TextLink to="/house">The house</TextLink>
-        </p>
+        <InTheHouse />
         <PageHeading title="Proposals">Proposals</PageHeading>
         <p className={styles["note"]}>
           Changes of the evidence that somebody asks for. Nothing counts before a reviewer accepts it.

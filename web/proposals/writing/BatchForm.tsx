@@ -77,7 +77,7 @@ export function BatchForm() {
       </div>
       <TextField
         label="The table, as comma-separated values"
-        hint="The first line names the columns; docs/formats/claims-csv.md tells all of them. Terms by name or id."
+        hint="The first line names the columns: relation and basis, then subject, region, form, part, when, source, locator, note and others (docs/formats/claims-csv.md). Terms by name or id."
         placeholder={EXAMPLE}
         lines={8}
         value={text}

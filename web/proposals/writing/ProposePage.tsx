@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { Link, useSearch } from "wouter";
+import { InTheHouse } from "../../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../../shared/ui/PageHeading.tsx";
 import styles from "../proposals.module.css";
 import { BatchForm } from "./BatchForm.tsx";
@@ -30,6 +31,7 @@ export function ProposePage() {
   return (
     <article className={`${styles["page"]} ${own["wide"]}`}>
       <header className={styles["head"]}>
+        <InTheHouse />
         <PageHeading title={title}>{title}</PageHeading>
         <p className={styles["note"]}>
           What you write is kept as a draft that nobody else sees. Once you hand it in, others read it, and
