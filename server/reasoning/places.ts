@@ -1,7 +1,7 @@
 import type { Claim } from "../domain/claim.ts";
 import { compareText } from "../domain/compare.ts";
 import type { TermId } from "../domain/ids.ts";
-import { ancestors, isWithin } from "../domain/region.ts";
+import { ancestors, type Broader, isWithin } from "../domain/region.ts";
 import type { Place } from "../domain/report.ts";
 import type { KnownGraph } from "./known-graph.ts";
 
@@ -21,13 +21,16 @@ export function placesWithin(
   for (const region of [...graph.claims.flatMap(regionsNamed), ...apart])
     for (const node of ancestors(region, broader))
       if (claimed === undefined || isWithin(node, claimed, broader)) nodes.add(node);
-  const below = (node: TermId): TermId[] => sorted(nodes).filter((other) => broader.get(other) === node);
+  const children = Map.groupBy(sorted(nodes), (node) => broader.get(node));
+  const below = (node: TermId): readonly TermId[] => children.get(node) ?? [];
+  const tellers = tellersIn(graph.claims);
 
   const places: Place[] = [];
   /** Adds the places at and below a node; says whether all of it is one with what surrounds it. */
   const add = (node: TermId, around: string | undefined): boolean => {
     const mark =
-      markOf(graph, node) + apart.map((region) => Number(isWithin(node, region, broader))).join("");
+      markOf(node, tellers, broader) +
+      apart.map((region) => Number(isWithin(node, region, broader))).join("");
     const own = places.length;
     places.push({ region: node, elsewhere: false });
     const alike = below(node).map((child) => add(child, mark));
@@ -66,13 +69,25 @@ function regionsNamed(claim: Claim): readonly TermId[] {
   }
 }
 
-/** What the claims make of a region: two with one mark cannot be told apart. */
-function markOf(graph: KnownGraph, region: TermId): string {
+/** Claims that tell places apart, one of those that do so in the same way: there may be thousands of each. */
+function tellersIn(claims: readonly Claim[]): readonly Claim[] {
+  const found = new Map<string, Claim>();
+  for (const claim of claims) {
+    const regions = regionsNamed(claim);
+    if (regions.length === 0) continue;
+    const how = claim.relation === "spread to" || claim.relation === "confined to" ? claim.relation : "";
+    const scope = "scope" in claim ? (claim.scope.region ?? "") : "";
+    found.set([how, scope, ...regions].join(" "), claim);
+  }
+  return [...found.values()];
+}
+
+/** What such claims make of a region: two with one mark cannot be told apart. */
+function markOf(region: TermId, tellers: readonly Claim[], broader: Broader): string {
   const inside = (other: TermId | undefined): boolean =>
-    other === undefined || isWithin(region, other, graph.broader);
-  return graph.claims
+    other === undefined || isWithin(region, other, broader);
+  return tellers
     .map((claim) => {
-      if (regionsNamed(claim).length === 0) return "";
       if (claim.relation === "spread to") return inside(claim.to) ? "1" : "0";
       const applies = "scope" in claim && inside(claim.scope.region) ? "1" : "0";
       return claim.relation === "confined to" ? applies + (claim.regions.some(inside) ? "1" : "0") : applies;

@@ -48,14 +48,15 @@ export function eitherOf(
 ): Proofs {
   const [only] = cases;
   if (cases.length === 1 && only !== undefined && start.held.length === 0) return only;
-  let found: Proofs = { proofs: [start], cut: false };
-  for (const { proofs, cut } of cases)
-    found = kept(
-      found.proofs.flatMap((one) => proofs.map((other) => either(one, other))),
-      found.cut || cut,
-    );
-  return found;
+  return cases.reduce(withCase, { proofs: [start], cut: false });
 }
+
+/** Proofs of what holds whichever of the cases so far is the true one, or one more. */
+export const withCase = (found: Proofs, { proofs, cut }: Proofs): Proofs =>
+  kept(
+    found.proofs.flatMap((one) => proofs.map((other) => either(one, other))),
+    found.cut || cut,
+  );
 
 const either = (a: Proof, b: Proof): Proof => ({
   years: join(a.years, b.years),

@@ -3,7 +3,8 @@ import { ALL_YEARS, isEmpty, join, meet, NO_YEARS, sameYears, type Years } from 
 import { compareHoldings, type Held, type Holding, heldClaims, holdingBoth } from "./atoms.ts";
 import { countsFor } from "./bound.ts";
 import type { Check } from "./check.ts";
-import { eitherOf, type Proof } from "./proofs.ts";
+import { inOneGo, type Steps } from "./in-one-go.ts";
+import { eitherOf, type Proof, type Proofs, withCase } from "./proofs.ts";
 import { yearsAlgebra } from "./years-under.ts";
 
 /** What a support has to bring about: years that miss the claimed ones, or exactly the years found. */
@@ -19,13 +20,32 @@ const TRIED_BY_THREES = 16;
  * An irredundant support of what was found of a check, over all its places (E19): the best of one, two or three proofs; where that
  * does not do, whatever is left when claims are given up one by one as long as the goal is still reached.
  */
-export function findSupport(check: Check, level: Hardness, goal: Goal): Holding {
-  const { proofs } = eitherOf(check.views.map((view) => view.proofs(check.feature)));
-  const counting = proofs.filter(({ hardness }) => countsFor(hardness, level));
-  return bestOf(counting, goal) ?? whatIsLeft(check, level, goal);
+export const findSupport = (check: Check, level: Hardness, goal: Goal): Holding =>
+  inOneGo(findSupportIn(inOneGo(proofsOverPlaces(check)), check, level, goal));
+
+/** All proofs of what is found of a check, over all its places. A step is a place. */
+export function* proofsOverPlaces({ views, feature }: Check): Steps<Proofs> {
+  if (views.length < 2) return eitherOf(views.map((view) => view.proofs(feature)));
+  let found = eitherOf([]);
+  for (const view of views) {
+    found = withCase(found, view.proofs(feature));
+    yield;
+  }
+  return found;
 }
 
-function bestOf(proofs: readonly Proof[], goal: Goal): Holding | undefined {
+/** The same, from these proofs. A step is a proof that is tried with others, or a claim that is given up. */
+export function* findSupportIn(
+  { proofs }: Proofs,
+  check: Check,
+  level: Hardness,
+  goal: Goal,
+): Steps<Holding> {
+  const counting = proofs.filter(({ hardness }) => countsFor(hardness, level));
+  return (yield* bestOf(counting, goal)) ?? (yield* whatIsLeft(check, level, goal));
+}
+
+function* bestOf(proofs: readonly Proof[], goal: Goal): Steps<Holding | undefined> {
   let best: Holding | undefined;
   const offer = (years: Years, held: () => Holding): void => {
     if (!reaches(years, goal)) return;
@@ -33,6 +53,7 @@ function bestOf(proofs: readonly Proof[], goal: Goal): Holding | undefined {
     if (best === undefined || compareHoldings(found, best) < 0) best = found;
   };
   for (const [i, one] of proofs.entries()) {
+    yield;
     offer(one.years, () => one.held);
     for (const [j, two] of proofs.slice(i + 1).entries()) {
       const both = meet(one.years, two.years);
@@ -45,7 +66,7 @@ function bestOf(proofs: readonly Proof[], goal: Goal): Holding | undefined {
   return best;
 }
 
-function whatIsLeft(check: Check, level: Hardness, goal: Goal): Holding {
+function* whatIsLeft(check: Check, level: Hardness, goal: Goal): Steps<Holding> {
   const all = new Map<string, Held>();
   for (const { bounds, lists } of check.views.flatMap((view) => view.reached(check.feature))) {
     for (const { held } of bounds) for (const atom of held) all.set(atom.key, atom);
@@ -53,6 +74,7 @@ function whatIsLeft(check: Check, level: Hardness, goal: Goal): Holding {
   }
   const kept = new Set(all.keys());
   for (const key of [...kept].sort().reverse()) {
+    yield;
     kept.delete(key);
     if (!reaches(yearsFrom(check, level, kept), goal)) kept.add(key);
   }

@@ -91,14 +91,15 @@ export function* drawUpPlan(
     lookedAt.set(`${candidate.part} ${candidate.feature}`, looked);
     return lookFrom(candidate, looked, { move: moveOf(candidate.feature), wouldVoid: [] }, odds);
   });
-  const checksOn = readChecks(ask, parts, graph);
+  const checksOn = yield* readChecks(ask, parts, graph);
   const around = { broader, isOpening: hasOpening(expected, broader) };
-  const items = chooseLooks(looks, kinIn(graph), odds.effort, MOST).next.map((look, i): Planned => {
+  const items: Planned[] = [];
+  for (const [i, look] of chooseLooks(looks, kinIn(graph), odds.effort, MOST).next.entries()) {
     const { feature, move, bits, bitsOfState } = look;
     const kindOfPart = asKind(look.part);
     const looked = lookedAt.get(`${look.part} ${feature}`);
     if (looked === undefined) throw new Error(`${feature} was not weighed on ${look.part}`);
-    const said = weighFeature(checksOn(kindOfPart, feature), {
+    const said = yield* weighFeature(checksOn(kindOfPart, feature), {
       ...{ graph, claimed: subject.claimed, region: ask.region },
     });
     const item: PlanItem = {
@@ -108,8 +109,8 @@ export function* drawUpPlan(
       ...answersOf(looked, said, subject.claimed),
       claims: said?.claims ?? [],
     };
-    return { item, weighed: said };
-  });
+    items.push({ item, weighed: said });
+  }
   items.sort((a, b) => POSITIONS.indexOf(a.item.position) - POSITIONS.indexOf(b.item.position));
   return { parts: expected, items, considered: wanted.length };
 }

@@ -40,7 +40,7 @@ const MOST_AGAIN = 6;
 
 /**
  * Draws up a field sheet (F1 to F6). `terms` holds all forms, kinds of part and features; `graph` what is known of the
- * features on the form's parts. A step is a feature weighed on a part.
+ * features on the form's parts. A step is a feature weighed on a part for a place.
  */
 export function* drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: KnownGraph): Steps<Sheet> {
   const forms = new Map(terms.filter(({ kind }) => kind === "form").map((term) => [term.id, term]));
@@ -51,12 +51,12 @@ export function* drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: Known
   const around = { broader, isOpening: hasOpening(expected, broader) };
   const homeOf = (part: TermId): Position => positionOf(part, undefined, around);
   const features = featuresByPart(parts, terms, broader);
-  const checksOn = readChecks(ask, parts, graph);
+  const checksOn = yield* readChecks(ask, parts, graph);
   const claimed = ask.date === undefined ? undefined : claimedYears(ask.date, ASSUMED);
 
-  const tellingOn = (part: TermId, feature: Term): Telling | undefined => {
+  function* tellingOn(part: TermId, feature: Term): Steps<Telling | undefined> {
     if (part === WHOLE && isOfOtherForm(feature.id, ask.form, forms, graph)) return undefined;
-    const weighed = weighFeature(checksOn(part, feature.id), { graph, claimed, region: ask.region });
+    const weighed = yield* weighFeature(checksOn(part, feature.id), { graph, claimed, region: ask.region });
     if (weighed === undefined) return undefined;
     const move = feature.looking?.move;
     return {
@@ -65,14 +65,14 @@ export function* drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: Known
       sight: sightOf(move),
       kinds: feature.parts?.length ?? 0,
     };
-  };
+  }
 
   const told = new Set<TermId>();
   const chosen: Chosen[] = [];
   for (const part of POSITIONS.flatMap((position) => parts.filter((part) => homeOf(part) === position))) {
     const all: Telling[] = [];
     for (const feature of features.get(part) ?? []) {
-      const telling = tellingOn(part, feature);
+      const telling = yield* tellingOn(part, feature);
       if (telling !== undefined) all.push(telling);
       yield;
     }

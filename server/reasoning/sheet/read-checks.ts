@@ -4,17 +4,18 @@ import { chainsOf } from "../chains.ts";
 import type { Check } from "../check.ts";
 import { contextAt } from "../context.ts";
 import { readExceptions } from "../exceptions.ts";
+import type { Steps } from "../in-one-go.ts";
 import type { KnownGraph } from "../known-graph.ts";
 import { readParts } from "../piece-parts.ts";
 import { placesWithin } from "../places.ts";
 import { type View, viewFrom } from "../view.ts";
 
-/** Looks at the graph from each part of a piece of the form on which nothing has been seen yet. */
-export function readChecks(
+/** Looks at the graph from each part of a piece of the form on which nothing has been seen yet. A step is a part at a place. */
+export function* readChecks(
   { form, region }: { readonly form: TermId; readonly region?: TermId },
   kinds: readonly TermId[],
   graph: KnownGraph,
-): (part: TermId, feature: TermId) => Check {
+): Steps<(part: TermId, feature: TermId) => Check> {
   const piece: Piece = {
     ...{ title: "", invented: true, examined: 0, attribution: { date: "" } },
     parts: kinds.map((kind) => ({ id: id(kind), label: kind, kind })),
@@ -23,18 +24,19 @@ export function readChecks(
   const parts = readParts(piece);
   const places = placesWithin(graph, region);
   const views = new Map<string, View>();
-  const shared = new Map(
-    kinds.map((kind) => {
-      const exceptions = readExceptions(graph, piece, parts, id(kind));
-      const seen = places.map((place) => {
-        const context = contextAt(graph, place, { form, part: kind, exceptions });
-        const view = views.get(context.key) ?? viewFrom(context, graph);
-        views.set(context.key, view);
-        return view;
-      });
-      return [kind, { views: seen, chains: chainsOf(seen), exceptions }] as const;
-    }),
-  );
+  const shared = new Map<TermId, Pick<Check, "views" | "chains" | "exceptions">>();
+  for (const kind of kinds) {
+    const exceptions = readExceptions(graph, piece, parts, id(kind));
+    const seen: View[] = [];
+    for (const place of places) {
+      yield;
+      const context = contextAt(graph, place, { form, part: kind, exceptions });
+      const view = views.get(context.key) ?? viewFrom(context, graph);
+      views.set(context.key, view);
+      seen.push(view);
+    }
+    shared.set(kind, { views: seen, chains: chainsOf(seen), exceptions });
+  }
   return (part, feature) => {
     const from = shared.get(part);
     if (from === undefined) throw new Error(`${part} is no part of the sheet`);

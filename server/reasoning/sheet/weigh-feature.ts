@@ -2,6 +2,7 @@ import {
   type Claim,
   type Dated,
   EVENT_RELATIONS,
+  type Hardness,
   type Indicates,
   PERIOD_RELATIONS,
   STRENGTHS,
@@ -11,14 +12,16 @@ import {
 import { compareText, firstDifference } from "../../domain/compare.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
 import { isWithin } from "../../domain/region.ts";
+import type { Support } from "../../domain/report.ts";
 import { applies } from "../../domain/scope.ts";
 import { ALL_YEARS, isAllYears, type Span, type Years, yearsToJson } from "../../domain/years.ts";
 import { supportOf } from "../atoms.ts";
 import type { Check } from "../check.ts";
 import type { Allowed } from "../claim-years.ts";
 import { setsOverPlaces, verdictOn } from "../find.ts";
+import type { Steps } from "../in-one-go.ts";
 import type { KnownGraph } from "../known-graph.ts";
-import { findSupport } from "../support.ts";
+import { findSupportIn, proofsOverPlaces } from "../support.ts";
 import type { Sets } from "../view.ts";
 import { evenness, yearsInQuestion, yearsTaken } from "./evenness.ts";
 import type { Telling } from "./telling.ts";
@@ -42,19 +45,31 @@ const MOST_TOLD = 2;
 const ALL: Allowed = { outer: ALL_YEARS, inner: ALL_YEARS };
 const UNBOUNDED: Sets = { possible: ALL, usual: ALL };
 
-/** What it would tell to see the feature of a check on its part (F2). Undefined if it would tell nothing. */
-export function weighFeature(check: Check, question: SheetQuestion): Weighed | undefined {
+/** What it would tell to see the feature of a check on its part (F2). Undefined if it would tell nothing. A step is a place, or a proof. */
+export function* weighFeature(check: Check, question: SheetQuestion): Steps<Weighed | undefined> {
   const { graph, claimed } = question;
   // What one place leaves open is open: the other places need not be looked at.
-  const isOpen = check.views.some((view) => isAllYears(view.sets(check.feature).usual.outer));
+  let isOpen = false;
+  for (const view of check.views) {
+    isOpen = isAllYears(view.sets(check.feature).usual.outer);
+    if (isOpen) break;
+    yield;
+  }
   const sets = isOpen ? UNBOUNDED : setsOverPlaces(check);
   const [possible, usual] = [sets.possible.outer, sets.usual.outer];
   const asked = yearsInQuestion(claimed);
   const all = asked[1] - asked[0] + 1;
   const isBound = yearsTaken(possible, asked) < all;
   const isHabit = yearsTaken(usual, asked) < all;
-  const bound = supportOf(isBound ? findSupport(check, "physical", { give: possible }) : []);
-  const habit = supportOf(isHabit ? findSupport(check, "practice", { give: usual }) : []);
+  const supports: Record<Hardness, Support> = { physical: supportOf([]), practice: supportOf([]) };
+  if (isBound || isHabit) {
+    const proofs = yield* proofsOverPlaces(check);
+    if (isBound)
+      supports.physical = supportOf(yield* findSupportIn(proofs, check, "physical", { give: possible }));
+    if (isHabit)
+      supports.practice = supportOf(yield* findSupportIn(proofs, check, "practice", { give: usual }));
+  }
+  const { physical: bound, practice: habit } = supports;
   const signs = signsOf(check, graph);
   const told = isBound || isHabit || signs.length > 0 ? [] : claimsTold(check, question);
   const company = typicalHere(check, question);

@@ -5,8 +5,10 @@ import { ASSUMED_ODDS } from "#server/domain/weighing/assumed-odds.ts";
 import { openTurns } from "#server/ports/open-turns.ts";
 import { inOneGo, type Steps } from "#server/reasoning/in-one-go.ts";
 import { knowGraph } from "#server/reasoning/known-graph.ts";
+import { placesWithin } from "#server/reasoning/places.ts";
 import { drawUpPlan } from "#server/reasoning/plan/draw-up-plan.ts";
 import { drawUpSheet } from "#server/reasoning/sheet/draw-up-sheet.ts";
+import { readChecks } from "#server/reasoning/sheet/read-checks.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { inSlices } from "#server/use-cases/ask/in-slices.ts";
 import { readForm } from "#server/use-cases/ask/read-form.ts";
@@ -49,6 +51,21 @@ describe("[H8] long reasoning in slices", () => {
     expect(planMade.answer.items.length).toBeGreaterThan(0);
     expect(sheetMade.answer).toEqual(inOneGo(sheet()));
     expect(planMade.answer).toEqual(inOneGo(plan()));
+  });
+
+  it("lets others come after each place where no region is claimed, and says the same as in one go", async () => {
+    const store = openMemoryStore();
+    answered(await store.commit(aCommit(large.change)));
+    const ask = { form, date: ATTRIBUTION.date, each: 6 };
+    const { terms, around } = await readForm(store, ask, 1);
+    const graph = knowGraph(around, ASSUMED);
+    const parts = terms.filter(({ kind }) => kind === "part").map(({ id: part }) => part);
+    const places = placesWithin(graph, undefined).length;
+    expect(places).toBeGreaterThan(3);
+    const checks = await withOthers(readChecks(ask, parts, graph));
+    expect(checks.others).toBeGreaterThanOrEqual(parts.length * places);
+    const sheet = () => drawUpSheet(ask, terms, graph);
+    expect((await withOthers(sheet())).answer).toEqual(inOneGo(sheet()));
   });
 
   it("gives the turn back after ten milliseconds of work, not after each step, and rests as long as it is told", async () => {
