@@ -213,7 +213,7 @@ describe("the command line", () => {
       SCRIBELINE_DATA: data,
       SCRIBELINE_PORT: "0",
     });
-    await expect.poll(server.said, { timeout: 20_000 }).toContain("http://127.0.0.1:");
+    await expect.poll(server.said).toContain("http://127.0.0.1:");
     const second = await examine([example], data);
     server.child.kill("SIGTERM");
     expect((await server.ended).exit).toBe(0);

@@ -54,7 +54,7 @@ describe("a server with a mirror", () => {
     expect(before.status).toBe(200);
     expect(slow.walks()).toBe(1);
     slow.let();
-    await expect.poll(async () => (await ready()).status, { timeout: 5000 }).toBe(200);
+    await expect.poll(async () => (await ready()).status).toBe(200);
     const after = await look();
     expect(after.text).toBe(before.text);
     await server.stop();

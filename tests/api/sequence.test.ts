@@ -98,7 +98,7 @@ describe("the number of the newest write", () => {
       text: '{"ready":false,"not":{"writes":"does not answer"}}\n',
     });
     isAway = false;
-    await expect.poll(async () => (await send(`${server.url}readyz`)).status, { timeout: 5000 }).toBe(200);
+    await expect.poll(async () => (await send(`${server.url}readyz`)).status).toBe(200);
     await server.stop();
   });
 });
@@ -123,7 +123,7 @@ describe("[H2] not ready", () => {
     });
     expect((await send(`${server.url}healthz`)).status).toBe(200);
     isStuck = false;
-    await expect.poll(async () => (await send(`${server.url}readyz`)).status, { timeout: 5000 }).toBe(200);
+    await expect.poll(async () => (await send(`${server.url}readyz`)).status).toBe(200);
     await server.stop();
   });
 

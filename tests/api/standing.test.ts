@@ -113,7 +113,6 @@ describe("how a stored examination stands", () => {
       .poll(
         async () =>
           (await ask(`{ examination(id: "${id}") { standing { revision upToDate } } }`)).examination.standing,
-        { timeout: 20_000 },
       )
       .toEqual({ revision: 1, upToDate: true });
   });

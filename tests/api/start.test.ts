@@ -13,7 +13,7 @@ const start = (env: Readonly<Record<string, string>>) =>
   runNode(["server/start.ts", "--no-build"], { SCRIBELINE_PORT: "0", ...env });
 
 async function addressOf(server: ReturnType<typeof runNode>): Promise<string> {
-  await expect.poll(server.said, { timeout: 20_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+\//);
+  await expect.poll(server.said).toMatch(/http:\/\/127\.0\.0\.1:\d+\//);
   return server.said().match(/http:\/\/127\.0\.0\.1:\d+\//)?.[0] ?? "";
 }
 
@@ -66,7 +66,7 @@ describe("npm start", () => {
     alone.close();
     expect(locked.exit).toBe(1);
     expect(locked.err).toContain("SCRIBELINE_DATA");
-    await expect.poll(async () => (await send(`${url}readyz`)).status, { timeout: 5000 }).toBe(200);
+    await expect.poll(async () => (await send(`${url}readyz`)).status).toBe(200);
     first.child.kill("SIGTERM");
     expect((await first.ended).exit).toBe(0);
   });

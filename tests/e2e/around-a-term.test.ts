@@ -6,8 +6,6 @@ import { NOTHING, sticksOut } from "#tests/support/sticks-out.ts";
 
 const { open } = inBrowser();
 const SAW = "/terms/tool.circular-saw/around";
-/** A drawing may take a while where much else runs. */
-const DRAWN = { timeout: 15_000 };
 const still = { reducedMotion: "reduce" } as const;
 
 const drawing = (page: Page) => page.getByRole("img", { name: /^The neighbourhood, drawn\./ });
@@ -15,12 +13,10 @@ const list = (page: Page) => page.getByRole("region", { name: /^Its neighbours/ 
 const lines = (page: Page) => list(page).getByRole("button");
 const drawn = async (page: Page) => {
   await expect
-    .poll(
-      () =>
-        drawing(page)
-          .locator("canvas")
-          .evaluateAll((layers) => layers.some((each) => each.clientWidth > 200)),
-      DRAWN,
+    .poll(() =>
+      drawing(page)
+        .locator("canvas")
+        .evaluateAll((layers) => layers.some((each) => each.clientWidth > 200)),
     )
     .toBe(true);
   return drawing(page);
@@ -82,7 +78,7 @@ describe("around a term", () => {
         .nth(1)
         .evaluate((line) => line === document.activeElement),
     ).toBe(true);
-    await expect.poll(async () => (await picture.screenshot()).equals(first), DRAWN).toBe(false);
+    await expect.poll(async () => (await picture.screenshot()).equals(first)).toBe(false);
     await page.keyboard.press("Enter");
     expect(await lines(page).nth(1).getAttribute("aria-expanded")).toBe("true");
     await page.keyboard.press("End");

@@ -42,5 +42,5 @@ describe("another provider in browsers", () => {
     await phone.getByRole("button", { name: "Sign in with the other house" }).click();
     await phone.waitForURL(`${house.url}people`);
     await phone.getByRole("heading", { level: 1, name: "The people of this house" }).waitFor();
-  }, 120_000);
+  });
 });

@@ -44,5 +44,5 @@ describe("an owner in a browser", () => {
     await phone.goto(`${house.url}account`);
     await phone.getByRole("heading", { level: 1, name: "Sign in" }).waitFor();
     expect(await phone.getByText("flo").count()).toBe(0);
-  }, 120_000);
+  });
 });

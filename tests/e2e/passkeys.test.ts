@@ -99,7 +99,7 @@ describe("passkeys in browsers", () => {
     await page.getByRole("heading", { level: 1, name: "Sign in" }).waitFor();
     await page.getByRole("button", { name: "Sign in with a passkey" }).click();
     await page.getByText(/This key is not known here/).waitFor();
-  }, 120_000);
+  });
 
   it("[C24] are not offered at an address in digits, where no browser has any", async () => {
     if (house === undefined) return;

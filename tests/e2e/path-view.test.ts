@@ -3,8 +3,6 @@ import { DESKTOP, inBrowser, PHONE } from "#tests/support/in-browser.ts";
 import { textOf } from "#tests/support/read-page.ts";
 
 const { open } = inBrowser();
-/** A drawing may take a while where much else runs. */
-const DRAWN = { timeout: 15_000 };
 const CHEST = "/pieces/examination.millrace-chest";
 
 describe("the ways from things to years", () => {
@@ -29,10 +27,8 @@ describe("the ways from things to years", () => {
     const drawing = sheet.getByRole("img", { name: "The ways, drawn. The list below says the same." });
     await drawing.waitFor();
     await expect
-      .poll(
-        () =>
-          drawing.locator("canvas").evaluateAll((layers) => layers.map((layer) => layer.clientWidth > 200)),
-        DRAWN,
+      .poll(() =>
+        drawing.locator("canvas").evaluateAll((layers) => layers.map((layer) => layer.clientWidth > 200)),
       )
       .toContain(true);
     const ways = sheet.getByRole("list", { name: "The ways, one by one" });
@@ -42,7 +38,7 @@ describe("the ways from things to years", () => {
     const lit = ways.getByRole("button", { pressed: true });
     expect(await lit.count()).toBe(1);
     expect(await lit.evaluate((way) => way === document.activeElement)).toBe(true);
-    await expect.poll(async () => (await drawing.screenshot()).equals(unlit), DRAWN).toBe(false);
+    await expect.poll(async () => (await drawing.screenshot()).equals(unlit)).toBe(false);
     await page.keyboard.press("End");
     expect(await textOf(lit)).toBe(await textOf(ways.getByRole("button").last()));
     await page.keyboard.press("Escape");

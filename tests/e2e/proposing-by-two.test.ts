@@ -21,7 +21,7 @@ beforeAll(async () => {
   house = await openSharedHouse(browser);
   cleo = await house.join("contributor", "Cleo");
   rolf = await house.join("reviewer", "Rolf");
-}, 120_000);
+});
 beforeEach((context) => context.skip(browser === undefined, "no browser"));
 afterAll(async () => {
   await browser?.close();
@@ -157,7 +157,7 @@ describe("two people in one house", () => {
     await isSound(rolf, "/house/disputes?state=ended", (page) =>
       page.getByRole("link", { name: says }).waitFor(),
     );
-  }, 120_000);
+  });
 
   it("[J7] narrow the queue by kind and region, and the address keeps it", async () => {
     const maker = await as(cleo, "/house/propose?kind=correction");
@@ -190,5 +190,5 @@ describe("two people in one house", () => {
           .first()
           .waitFor(),
       );
-  }, 120_000);
+  });
 });

@@ -83,7 +83,7 @@ describe("a second step in browsers", () => {
     await fill(phone, { Code: codes[0] ?? "" });
     await phone.getByRole("button", { name: "Sign in" }).click();
     await phone.getByText("Recovery codes left: 9.").waitFor();
-  }, 120_000);
+  });
 
   it("[C13] is told to the device by a picture that cameras read", async () => {
     if (house === undefined) return;
@@ -102,5 +102,5 @@ describe("a second step in browsers", () => {
     expect(await readPicture(page)).toBe(
       `otpauth://totp/Scribeline:bo?secret=${secret}&issuer=Scribeline&algorithm=SHA1&digits=6&period=30`,
     );
-  }, 120_000);
+  });
 });

@@ -24,7 +24,7 @@ beforeAll(async () => {
   house = await openSharedHouse(browser);
   rita = await house.join("contributor", "rita");
   cleo = await house.join("contributor", "cleo");
-}, 120_000);
+});
 beforeEach((context) => context.skip(browser === undefined, "no browser"));
 afterAll(async () => {
   await browser?.close();

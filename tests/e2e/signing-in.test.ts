@@ -75,7 +75,7 @@ describe("people in browsers", () => {
     await owner.getByText("Bea: sign in").waitFor();
     await owner.getByText("program: refuse sign-in Bea").waitFor();
     await isAccessible(owner);
-  }, 120_000);
+  });
 
   it("[C12] lead nowhere else after signing in", async () => {
     const page = await open("/sign-in?to=//evil.example/x", DESKTOP);

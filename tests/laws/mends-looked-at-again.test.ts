@@ -125,5 +125,5 @@ describe("mends that are looked at again on the graph without what they give up"
     );
     expect(compared).toBeGreaterThan(100);
     expect(several).toBeGreaterThan(20);
-  }, 120_000);
+  });
 });

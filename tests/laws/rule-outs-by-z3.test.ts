@@ -12,7 +12,7 @@ const INSTANCES = 220;
 let z3: Z3;
 beforeAll(async () => {
   z3 = await openZ3();
-}, 60_000);
+});
 afterAll(() => z3.stop());
 
 function name(atom: Atom): string {

@@ -100,7 +100,7 @@ describe("[I16] two houses", () => {
       }),
       { numRuns: 60 },
     );
-  }, 120_000);
+  });
 
   it("that give and take twice change nothing the second time, accepted or not", async () => {
     await fc.assert(
@@ -124,7 +124,7 @@ describe("[I16] two houses", () => {
       }),
       { numRuns: 40 },
     );
-  }, 120_000);
+  });
 });
 
 /** Accepts all that was proposed in a house. */

@@ -10,12 +10,14 @@ const folder = mkdtempSync(join(tmpdir(), "scribeline-draining-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const CLIENTS = 24;
+/** Milliseconds in which a proxy has to see, on a busy machine too, that the server leaves. */
+const DRAIN = 4_000;
 const QUERY = JSON.stringify({
   query: "{ revision { number } terms(first: 20) { edges { node { label } } } }",
 });
 
 it("[H3] a server that is told to stop breaks no connection of a proxy that looks whether it is ready", async () => {
-  const env = { SCRIBELINE_DATA: folder, SCRIBELINE_DRAIN: "1500" };
+  const env = { SCRIBELINE_DATA: folder, SCRIBELINE_DRAIN: String(DRAIN) };
   const leaving = await startServerProcess(env);
   const staying = await startServerProcess(env);
   let isOver = false;
@@ -47,15 +49,15 @@ it("[H3] a server that is told to stop breaks no connection of a proxy that look
     }
     agent.destroy();
   });
-  await expect.poll(() => answers.leaving, { timeout: 20_000 }).toBeGreaterThan(CLIENTS * 5);
+  await expect.poll(() => answers.leaving).toBeGreaterThan(CLIENTS * 5);
   leaving.kill("SIGTERM");
   const { exit, err } = await leaving.ended;
   const then = answers.staying;
-  await expect.poll(() => answers.staying, { timeout: 20_000 }).toBeGreaterThan(then + CLIENTS * 2);
+  await expect.poll(() => answers.staying).toBeGreaterThan(then + CLIENTS * 2);
   isOver = true;
   await Promise.all([...clients, looking]);
   expect({ exit, err, broken }).toEqual({ exit: 0, err: "", broken: [] });
   expect(answers.lastOfItsConnection).toBeGreaterThan(0);
   staying.kill("SIGTERM");
   expect((await staying.ended).exit).toBe(0);
-}, 90_000);
+});

@@ -39,4 +39,4 @@ it("[S19] two servers that start on a file of an earlier version bring it up to 
   await store.close();
   for (const server of servers) server.kill("SIGTERM");
   expect((await Promise.all(servers.map(({ ended }) => ended))).map(({ exit }) => exit)).toEqual([0, 0]);
-}, 60_000);
+});

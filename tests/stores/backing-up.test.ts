@@ -63,7 +63,7 @@ describe("the command that backs up", () => {
     const newest = await again.newestRevision();
     expect(newest).toEqual(await store.revision(newest?.number ?? 0));
     await again.close();
-  }, 60_000);
+  });
 
   it("[I2] holds no key: the command says what to keep beside, and a restore says which key is lacking", async () => {
     const folder = fresh();
@@ -100,7 +100,7 @@ describe("the command that backs up", () => {
     expect(await backUp(folder, ["--if-due", "1"])).toEqual({ exit: 0, out: "", err: "" });
     expect(backups(folder)).toHaveLength(2);
     expect((await backUp(folder, ["--if-due", "soon"])).exit).toBe(2);
-  }, 60_000);
+  });
 
   it("[S58] is refused while another is at work in the folder", async () => {
     const folder = fresh();
@@ -108,7 +108,7 @@ describe("the command that backs up", () => {
     expect(ended.map(({ exit }) => exit).sort()).toEqual([0, 2]);
     expect(ended.find(({ exit }) => exit === 2)?.err).toMatch(/^STORE_LOCKED: Another backup into /);
     expect(backups(folder)).toHaveLength(1);
-  }, 60_000);
+  });
 
   it("[S58] killed at any moment takes nothing of the earlier ones, and leaves nothing that the next does not clear", async () => {
     const folder = fresh();
@@ -132,7 +132,7 @@ describe("the command that backs up", () => {
     }
     expect(await backUp(folder)).toMatchObject({ exit: 0 });
     expect(readdirSync(folder).filter((name) => /part$|^rehearsal/.test(name))).toEqual([]);
-  }, 120_000);
+  });
 
   it("[S58] meets a limit on files as a full disk: it is told, and the earlier backup stays", async () => {
     const folder = fresh();
@@ -149,7 +149,7 @@ describe("the command that backs up", () => {
     expect(limited.status).toBe(2);
     expect(backups(folder)).toEqual(before);
     expect(await readBackupState(folder)).toMatchObject({ lastTry: { code: "STORE_FULL" }, lastGood: {} });
-  }, 60_000);
+  });
 
   it("[S56] refuses a folder that cannot be made, and a store that is not there", async () => {
     const nowhere = await backUp(join(storeFile(data), "folder"));
@@ -160,7 +160,7 @@ describe("the command that backs up", () => {
     expect(none.err).toMatch(/^STORE_UNREACHABLE: /);
     expect(existsSync(join(root, "none"))).toBe(false);
     expect(await readBackupState(folder)).toMatchObject({ lastTry: { code: "STORE_UNREACHABLE" } });
-  }, 60_000);
+  });
 
   it("[S59] is run by a server that is told where, as soon as it starts", async () => {
     const [folder, own] = [fresh(), join(root, "served")];
@@ -178,5 +178,5 @@ describe("the command that backs up", () => {
       server.child.kill("SIGTERM");
       await server.ended;
     }
-  }, 90_000);
+  });
 });

@@ -71,7 +71,7 @@ describe("[S18] the commands of the store", () => {
     const data = join(fresh(), "made");
     expect(await command("restore", data, [file])).toMatchObject({ exit: 0 });
     expect((await command("dump", data)).out === readFileSync(file, "utf8")).toBe(true);
-  }, 60_000);
+  });
 
   it("dump and verify beside a running server, and restore nothing over what it holds", async () => {
     const data = fresh();
@@ -109,7 +109,7 @@ describe("[S18] the commands of the store", () => {
     }
     expect(existsSync(join(folder, "no"))).toBe(false);
     expect((await command("verify", full)).out).toMatch(/^1 revisions/);
-  }, 120_000);
+  });
 
   it("[S55] move a store: both hashes are told, the old file keeps its bytes, and the new one is no longer empty", async () => {
     const [from, to] = [fresh(), join(fresh(), "made")];
@@ -138,7 +138,7 @@ describe("[S18] the commands of the store", () => {
       /^WRONG_FORMAT: (?!.*secret)/,
     );
     expect((await command("move", from)).err).toMatch(/^npm run move/);
-  }, 120_000);
+  });
 
   it("leave an earlier dump as it was where a new one is refused", async () => {
     const data = fresh();
@@ -195,7 +195,7 @@ describe("[S18] the commands of the store", () => {
     expect(found.err).toMatch(/^OTHER_HISTORY at \/revision\/1: Revision 1 has another hash here/);
     writeFileSync(file, "{}");
     expect((await command("verify", other, ["--checkpoint", file])).err).toMatch(/^WRONG_FORMAT/);
-  }, 60_000);
+  });
 
   it("[I6] examine a signed report again: 0 for the same bytes, 2 for another history", async () => {
     const data = fresh();
@@ -225,7 +225,7 @@ describe("[S18] the commands of the store", () => {
     expect(await again(full)).toMatchObject({ exit: 2, err: expect.stringMatching(/^OTHER_HISTORY/) });
     writeFileSync(file, JSON.stringify({ ...kept, by: "somebody" }));
     expect(await again(data)).toMatchObject({ exit: 2, err: expect.stringMatching(/^BROKEN_SEAL/) });
-  }, 60_000);
+  });
 
   it("[I15] [I16] give what was accepted, and take it into another store as proposals, once", async () => {
     const [from, into] = [fresh(), fresh()];
@@ -259,5 +259,5 @@ describe("[S18] the commands of the store", () => {
       err: expect.stringMatching(/^BROKEN_SEAL/),
     });
     expect((await run("give", from, "--since", "9")).err).toMatch(/^UNKNOWN_REVISION/);
-  }, 120_000);
+  });
 });

@@ -69,7 +69,7 @@ describe("[S61] the command that imports", () => {
     const store = answered(await openSqliteStore(storeFile(data), { readOnly: true }));
     expect(await store.newestRevision()).toMatchObject({ by: "A. Keeper", message: "First part" });
     await store.close();
-  }, 60_000);
+  });
 
   it("makes no store to look a file through, and tells what would be done", async () => {
     const data = join(fresh(), "none");
@@ -77,7 +77,7 @@ describe("[S61] the command that imports", () => {
     expect(exit).toBe(0);
     expect(out).toMatch(/ would be added, 0 changed; 0 stood already\.\n$/);
     expect(existsSync(data)).toBe(false);
-  }, 60_000);
+  });
 
   it("[S60] refuses a file with each problem on a line of standard error, and exit status 2", async () => {
     const bad = join(root, "bad.jsonl");
@@ -90,5 +90,5 @@ describe("[S61] the command that imports", () => {
     expect(lines[1]).toMatch(/^WRONG_FORMAT: line 2, tool\.saw, field label: /);
     expect(lines[2]).toMatch(/^Nothing of .+bad\.jsonl was imported; correct it and import it again\.$/);
     expect((await start(fresh(), []).ended).err).toMatch(/^npm run import/);
-  }, 60_000);
+  });
 });

@@ -4,6 +4,7 @@ import { readConfig } from "#server/config.ts";
 import { auditPage } from "./audit-page.ts";
 import { openBrowser } from "./open-browser.ts";
 import { openHouse } from "./open-house.ts";
+import { PATIENT } from "./open-scribeline.ts";
 
 /** A house with the built pages, its first owner, and a browser for it; undefined without a browser. */
 export async function openHouseInBrowser(settings: Parameters<typeof openHouse>[0] = {}) {
@@ -11,7 +12,7 @@ export async function openHouseInBrowser(settings: Parameters<typeof openHouse>[
   if (browser === undefined) return undefined;
   const config = readConfig({});
   if (!("port" in config)) throw new Error("The settings are not sane where none is made");
-  const house = await openHouse({ webFolder: config.webFolder, ...settings });
+  const house = await openHouse({ webFolder: config.webFolder, deadline: PATIENT, ...settings });
   return {
     ...{ ...house, browser },
     open: (path: string, size: object): Promise<Page> =>
@@ -26,7 +27,7 @@ export async function openHouseInBrowser(settings: Parameters<typeof openHouse>[
 /** A page in a window of its own, once its heading is there. */
 export async function openPage(browser: Browser, url: string, size: object): Promise<Page> {
   const page = await (await browser.newContext({ ...size, reducedMotion: "reduce" })).newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(PATIENT);
   await page.goto(url);
   await page.getByRole("heading", { level: 1 }).waitFor();
   return page;

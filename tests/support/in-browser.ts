@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
 import type { Store } from "#server/ports/store.ts";
 import { MISSING_MEANS } from "./closing-line.ts";
 import { openBrowser } from "./open-browser.ts";
-import { openScribeline, type Scribeline } from "./open-scribeline.ts";
+import { openScribeline, PATIENT, type Scribeline } from "./open-scribeline.ts";
 
 export const DESKTOP = { viewport: { width: 1280, height: 900 } } as const satisfies BrowserContextOptions;
 export const PHONE = {
@@ -98,7 +98,7 @@ export function inBrowser(): InBrowser {
       contexts.push(context);
       context.on("page", watch);
       const page = await context.newPage();
-      page.setDefaultTimeout(20_000);
+      page.setDefaultTimeout(PATIENT);
       await page.goto(new URL(path, running().url).href);
       await page.getByRole("heading", { level: 1 }).waitFor();
       if (path.startsWith("/pieces/")) await isWhole(page).waitFor();

@@ -24,7 +24,7 @@ const canRun = (path: string): boolean => {
 };
 
 /** The program at CHROMIUM_PATH, else one on the PATH, else the one that its npm package unpacks. */
-async function chromiumPath(): Promise<string> {
+export async function chromiumPath(): Promise<string> {
   const named = process.env["CHROMIUM_PATH"];
   if (named) {
     if (canRun(named)) return named;

@@ -16,10 +16,16 @@ export interface Scribeline extends RunningServer {
   readonly logged: string[];
 }
 
+/** The longest that a page may wait for an answer where a browser, and much else, runs beside the server, in milliseconds. */
+export const PATIENT = 60_000;
+
 /** The server as `npm start` runs it, on a free port: a new folder with the seed graph and the demonstrations, the built client. */
 export async function openScribeline(): Promise<Scribeline> {
   const folder = mkdtempSync(join(tmpdir(), "scribeline-e2e-"));
-  const config = readConfig({ SCRIBELINE_PORT: "0", SCRIBELINE_DATA: folder });
+  const config = readConfig({
+    ...{ SCRIBELINE_PORT: "0", SCRIBELINE_DATA: folder },
+    SCRIBELINE_DEADLINE: String(PATIENT),
+  });
   if (!("port" in config)) throw new Error(config.map(({ message }) => message).join(" "));
   if (!existsSync(join(config.webFolder, "index.html")))
     throw new Error("web/dist is missing: run npm run build first");

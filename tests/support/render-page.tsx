@@ -1,6 +1,6 @@
 import { ApolloClient, ApolloLink, Observable } from "@apollo/client";
 import { ApolloProvider } from "@apollo/client/react";
-import { act, cleanup, type RenderResult, render } from "@testing-library/react";
+import { act, cleanup, configure, type RenderResult, render } from "@testing-library/react";
 import { print } from "graphql";
 import type { ReactNode } from "react";
 import { afterEach, vi } from "vitest";
@@ -10,6 +10,8 @@ import type { openApi } from "./open-api.ts";
 
 type Ask = Awaited<ReturnType<typeof openApi>>["ask"];
 
+// What is waited for comes at once, or a good while later where as many files run at once as there are cores.
+configure({ asyncUtilTimeout: 30_000 });
 afterEach(cleanup);
 
 /** Sends every operation of the client to the API under test, as it would go over HTTP. */

@@ -1,4 +1,4 @@
-import type { ChildProcess } from "node:child_process";
+import { atEnd } from "./at-end.ts";
 import { post } from "./open-http.ts";
 import { type Ended, runNode } from "./run-node.ts";
 
@@ -9,15 +9,6 @@ export interface ServerProcess {
   kill(signal: "SIGTERM" | "SIGKILL"): void;
 }
 
-const children = new Set<ChildProcess>();
-function killAll(): void {
-  for (const child of children) child.kill("SIGKILL");
-  children.clear();
-}
-process.once("exit", killAll);
-// A worker of the test runner is stopped without an exit of its own.
-if (process.env["VITEST"] !== undefined) (await import("vitest")).afterAll(killAll);
-
 /** Milliseconds that a start may take on a busy machine. */
 const LONGEST_START = 90_000;
 
@@ -26,12 +17,11 @@ type Env = Readonly<Record<string, string>>;
 /** `npm start` as a process of its own, on a free port; resolves when it says where it is. It does not outlive the tests. */
 export async function startServerProcess(env: Env): Promise<ServerProcess> {
   const { child, ended, said } = runNode(["server/start.ts", "--no-build"], { SCRIBELINE_PORT: "0", ...env });
-  children.add(child);
+  atEnd(() => child.kill("SIGKILL"));
   const address = /Scribeline is at (http:\S+)/;
   let hasEnded = false;
   void ended.then(() => {
     hasEnded = true;
-    children.delete(child);
   });
   for (const since = performance.now(); !address.test(said()); ) {
     if (hasEnded || performance.now() - since > LONGEST_START) throw new Error(`No server: ${said()}`);

@@ -4,20 +4,13 @@ import { join } from "node:path";
 import { isProblem } from "#server/domain/problem.ts";
 import type { Store } from "#server/ports/store.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { atEnd } from "./at-end.ts";
 import { answered } from "./expect-answer.ts";
-
-const folders: string[] = [];
-function removeFolders(): void {
-  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-}
-process.once("exit", removeFolders);
-// A worker of the test runner is stopped without an exit of its own.
-if (process.env["VITEST"] !== undefined) (await import("vitest")).afterAll(removeFolders);
 
 /** The path of a store in a new folder, which is removed when the file of tests, or the process, ends. */
 export function temporaryPath(): string {
   const folder = mkdtempSync(join(tmpdir(), "scribeline-store-"));
-  folders.push(folder);
+  atEnd(() => rmSync(folder, { recursive: true, force: true }));
   return join(folder, "scribeline.sqlite");
 }
 

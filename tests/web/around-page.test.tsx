@@ -11,7 +11,7 @@ beforeAll(async () => {
 
 const open = async (address: string) => {
   await renderPage(address, ask);
-  await screen.findByRole("heading", { level: 1 }, { timeout: 15_000 });
+  await screen.findByRole("heading", { level: 1 });
 };
 const list = () => screen.findByRole("region", { name: /^Its neighbours/ });
 const lines = async () => within(await list()).getAllByRole("button");

@@ -39,7 +39,7 @@ describe("what changed under a piece", () => {
   it("[K11] is told on its page: what is said otherwise, as it is and as it was, and the claims", async () => {
     await commit(EARLIER);
     await renderPage(page, api.ask);
-    const told = await screen.findByRole("region", { name: "Changed since" }, { timeout: 20_000 });
+    const told = await screen.findByRole("region", { name: "Changed since" });
     expect(told.textContent).toContain("One claim that this is read from changed since revision 1.");
     expect(within(told).getAllByRole("listitem")[0]?.textContent).toBe(
       "Round saw marks on the drawer bottom: now agrees, before 15 years too late",
@@ -55,27 +55,27 @@ describe("what changed under a piece", () => {
   it("[K11] is told as little where nothing is said otherwise, and not at all where nothing changed", async () => {
     await commit(OTHER);
     const { unmount } = await renderPage(page, api.ask);
-    const told = await screen.findByRole("region", { name: "Changed since" }, { timeout: 20_000 });
+    const told = await screen.findByRole("region", { name: "Changed since" });
     expect(told.textContent).toContain("Nothing it says is otherwise.");
     unmount();
     beginVisit();
     await renderPage(page, api.ask);
-    await screen.findByRole("region", { name: "Conclusion" }, { timeout: 20_000 });
+    await screen.findByRole("region", { name: "Conclusion" });
     expect(screen.queryByRole("region", { name: "Changed since" })).toBeNull();
   });
 
   it("[K11] stays told as long as the visit lasts, and is measured from it at the next", async () => {
     await commit(EARLIER);
     const first = await renderPage(page, api.ask);
-    await screen.findByRole("region", { name: "Changed since" }, { timeout: 20_000 });
+    await screen.findByRole("region", { name: "Changed since" });
     first.unmount();
     const second = await renderPage(page, api.ask);
-    await screen.findByRole("region", { name: "Changed since" }, { timeout: 20_000 });
+    await screen.findByRole("region", { name: "Changed since" });
     second.unmount();
     beginVisit();
     await commit(OTHER);
     await renderPage(page, api.ask);
-    const told = await screen.findByRole("region", { name: "Changed since" }, { timeout: 20_000 });
+    const told = await screen.findByRole("region", { name: "Changed since" });
     expect(told.textContent).toContain("One claim that this is read from changed since revision 2.");
   });
 
@@ -84,11 +84,7 @@ describe("what changed under a piece", () => {
     await renderPage("/", api.ask);
     const row = (await screen.findByRole("link", { name: sawnChest.title })).closest("li") as HTMLElement;
     expect(
-      await within(row).findByText(
-        /^Changed since revision 1: Round saw marks on the drawer bottom/,
-        {},
-        { timeout: 20_000 },
-      ),
+      await within(row).findByText(/^Changed since revision 1: Round saw marks on the drawer bottom/),
     ).toBeTruthy();
     expect(row.textContent).toContain("now agrees, before 15 years too late.");
   });

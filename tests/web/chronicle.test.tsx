@@ -29,7 +29,7 @@ async function open(path: string) {
   return chronicle;
 }
 async function click(name: string | RegExp) {
-  const button = await screen.findByRole("button", { name }, { timeout: 10_000 });
+  const button = await screen.findByRole("button", { name });
   await act(async () => fireEvent.click(button));
 }
 

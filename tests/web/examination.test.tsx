@@ -60,7 +60,7 @@ const open = async (piece: object = {}) => {
     if (!query.startsWith("query WeighPiece")) sent.push(/(?:query|mutation) (\w+)/.exec(query)?.[1] ?? "?");
     return ask(query, variables);
   });
-  await screen.findByRole("region", { name: "The piece" }, { timeout: 20_000 });
+  await screen.findByRole("region", { name: "The piece" });
   return id;
 };
 const stored = async (id: string) => (await ask(STORED, { id })).data.examination;

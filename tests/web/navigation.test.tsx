@@ -4,9 +4,6 @@ import { openApi } from "#tests/support/open-api.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
 import { sawGraph } from "#tests/support/saw-graph.ts";
 
-/** A page is read for the first time here, and the examples of another are being answered meanwhile. */
-const LONG = { timeout: 10_000 };
-
 let ask: Awaited<ReturnType<typeof openApi>>["ask"];
 beforeEach(async () => {
   ask = (await openApi([sawGraph])).ask;
@@ -23,7 +20,7 @@ describe("going from page to page", () => {
     const scroll = vi.spyOn(window, "scrollTo").mockImplementation(() => {});
     await renderPage("/method", ask);
     fireEvent.click(await screen.findByRole("link", { name: "Evidence" }));
-    const heading = await screen.findByRole("heading", { level: 1, name: "Evidence" }, LONG);
+    const heading = await screen.findByRole("heading", { level: 1, name: "Evidence" });
     await waitFor(() => expect(document.activeElement).toBe(heading));
     expect(scroll).toHaveBeenCalledWith(0, 0);
     expect(document.title).toBe("Evidence · Scribeline");
@@ -54,7 +51,7 @@ describe("going from page to page", () => {
     await screen.findByRole("heading", { level: 1, name: /^How a finding is made/ });
     vi.spyOn(window, "scrollY", "get").mockReturnValue(740);
     await act(async () => fireEvent.click(screen.getByRole("link", { name: "Evidence" })));
-    await screen.findByRole("heading", { level: 1, name: "Evidence" }, LONG);
+    await screen.findByRole("heading", { level: 1, name: "Evidence" });
     expect(scroll).toHaveBeenLastCalledWith(0, 0);
     await act(async () => {
       // As the browser goes back: the address is changed without a word, then told.

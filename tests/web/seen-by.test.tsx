@@ -11,8 +11,6 @@ import { sawGraph, sawnChest } from "#tests/support/saw-graph.ts";
 
 const CREATE = `mutation ($piece: PieceInput!, $seenBy: [ID!]) { done: createExamination(piece: $piece, seenBy: $seenBy) {
   ... on ExaminationChanged { examination { id } } } }`;
-/** The first page of a run is made while its modules are read. */
-const LOADED = { timeout: 10_000 };
 const as = (id: string): Caller => ({ id, role: "contributor", via: "session" });
 
 /** A piece that rita recorded in a house with cleo and bert, opened by somebody; without a name by whoever has no account. */
@@ -34,7 +32,7 @@ async function openPiece(who?: string, seenBy?: readonly string[]) {
   await renderPage(`/pieces/${id}`, (query, variables) =>
     ask(query, variables, who === undefined ? undefined : as(who)),
   );
-  await screen.findByRole("region", { name: "Conclusions" }, LOADED);
+  await screen.findByRole("region", { name: "Conclusions" });
   const access = async () => {
     const card = await store.card(ACCESS_CARD, id);
     return card && accessOf(card);
@@ -42,7 +40,7 @@ async function openPiece(who?: string, seenBy?: readonly string[]) {
   return { access };
 }
 async function press(role: string, name: string): Promise<void> {
-  const found = await screen.findByRole(role, { name }, LOADED);
+  const found = await screen.findByRole(role, { name });
   await act(async () => void fireEvent.click(found));
 }
 
@@ -69,13 +67,13 @@ describe("[C25] who sees a piece, on its page", () => {
 
   it("is told to whoever it is shown to, without a way to change it", async () => {
     await openPiece("person.cleo", ["person.cleo"]);
-    expect((await screen.findByText(/^Seen by:/, undefined, LOADED)).textContent).toBe("Seen by: rita, cleo");
+    expect((await screen.findByText(/^Seen by:/)).textContent).toBe("Seen by: rita, cleo");
     expect(screen.queryByRole("button", { name: /Seen by/ })).toBeNull();
   });
 
   it("is not spoken of where there are no accounts", async () => {
     await openPiece();
-    await screen.findByText("Signed reports", undefined, LOADED);
+    await screen.findByText("Signed reports");
     expect(screen.queryByText(/Seen by/)).toBeNull();
   });
 });

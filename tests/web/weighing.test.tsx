@@ -51,7 +51,7 @@ beforeEach(async () => {
   meddle = () => undefined;
 });
 
-const done = () => screen.findByText(/^Weighed under what is assumed/, {}, { timeout: 10_000 });
+const done = () => screen.findByText(/^Weighed under what is assumed/);
 
 const open = async (piece: object = {}) => {
   const { data } = await ask(CREATE, { piece: { ...sawnChest, ...piece } });
@@ -63,7 +63,7 @@ const open = async (piece: object = {}) => {
     asked.push(stages);
     return meddle(stages) ?? ask(query, variables);
   });
-  await screen.findByRole("region", { name: STRIPS }, { timeout: 20_000 });
+  await screen.findByRole("region", { name: STRIPS });
   return id;
 };
 const stored = async (id: string) => (await ask(STORED, { id })).data.examination;
@@ -83,7 +83,7 @@ describe("[Y1] [Y2] the weighing of a piece", () => {
   it("can be stopped, names what is missing, and goes on where it was", async () => {
     meddle = (stages) => (stages.includes("RIVALS") ? never() : undefined);
     await open();
-    await screen.findByText(/Working out the rival stories … 3 of 4/, {}, { timeout: 10_000 });
+    await screen.findByText(/Working out the rival stories … 3 of 4/);
     await press("Stop");
     expect(
       screen.getByText("Stopped. Not worked out: the rival stories; what to look at next."),
@@ -100,7 +100,7 @@ describe("[Y1] [Y2] the weighing of a piece", () => {
     meddle = (stages) =>
       stages.includes("SENSITIVITY") ? Promise.reject(new TypeError("Failed to fetch")) : undefined;
     await open();
-    const alert = await screen.findByText(/This page got no answer/, {}, { timeout: 10_000 });
+    const alert = await screen.findByText(/This page got no answer/);
     expect(alert.getAttribute("role")).toBe("alert");
     expect(alert.textContent).toMatch(
       /Not worked out: how far it depends on what is assumed; the rival stories/,
@@ -258,6 +258,6 @@ describe("[Y11] [Y12] what is assumed", () => {
       async () => void fireEvent.click(screen.getByRole("checkbox", { name: /made later to look old/ })),
     );
     expect(slider(/^Prior of “made later to look old”/).getAttribute("aria-valuetext")).toBe("2 in 100");
-    await screen.findByRole("rowheader", { name: "Made later to look old" }, { timeout: 10_000 });
+    await screen.findByRole("rowheader", { name: "Made later to look old" });
   });
 });

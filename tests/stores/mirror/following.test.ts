@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { NeighbourhoodAsk } from "#server/domain/neighbourhood.ts";
 import { problem } from "#server/domain/problem.ts";
 import { followWrites } from "#server/follower/follow-writes.ts";
@@ -169,7 +169,7 @@ describe("a mirrored store", () => {
       answered(await mirrored.commit(aCommit(dated(n))));
       expect((await mirror.neighbourhood(ask))?.revision).toBe(n + 2);
     }
-    await vi.waitFor(() => expect(mirror.status().builds).toBeGreaterThan(1));
+    await expect.poll(() => mirror.status().builds).toBeGreaterThan(1);
     expect(await mirror.neighbourhood(ask)).toEqual(await store.neighbourhood(ask));
     await mirrored.close();
   });

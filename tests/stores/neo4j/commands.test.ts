@@ -64,7 +64,7 @@ onNeo4j("[S18] [S43] the commands on a store of a Neo4j server", (server) => {
     }).ended;
     expect(onServer.out).toBe(onFile.out);
     expect(onServer.out.length).toBeGreaterThan(500);
-  }, 120_000);
+  });
 
   it("[S55] move a store from a file to a server and back, with one hash all along", async () => {
     const [data, back] = [join(folder, "old"), join(folder, "back")];

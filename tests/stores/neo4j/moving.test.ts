@@ -45,7 +45,7 @@ onNeo4j("moving a store", (server) => {
       }),
       { numRuns: 12 },
     );
-  }, 120_000);
+  });
 
   it("[S17] [S8] seeds a server with what it seeds a file with, also where two programs start at once", async () => {
     const seed = answered(await readSeed("seed-data"));
@@ -61,7 +61,7 @@ onNeo4j("moving a store", (server) => {
     expect(await bytesOf(other)).toBe(await bytesOf(file));
     expect(await one.verify()).toEqual(await file.verify());
     for (const store of [file, one, other]) await store.close();
-  }, 120_000);
+  });
 
   it("[S8] [S45] restores a large dump while it is read, in several transactions, and sees none of it before the last", async () => {
     const file = await openTemporary();
@@ -95,5 +95,5 @@ onNeo4j("moving a store", (server) => {
     answered(await cut.restore(records));
     expect(await bytesOf(cut)).toBe(await bytesOf(file));
     for (const store of [file, onServer, reader, cut]) await store.close();
-  }, 120_000);
+  });
 });

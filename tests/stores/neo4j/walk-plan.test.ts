@@ -52,5 +52,5 @@ onNeo4j("the walk on a Neo4j server", (server) => {
     }
     await driver.close();
     await store.close();
-  }, 120_000);
+  });
 });

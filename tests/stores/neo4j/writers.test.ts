@@ -183,5 +183,5 @@ onNeo4j("several programs on one store", (server) => {
     expect((await dumpOf(third)).at(-1)).toEqual((await dumpOf(one)).at(-1));
     expect(await third.verify()).toEqual(await one.verify());
     for (const store of [one, other, third]) await store.close();
-  }, 120_000);
+  });
 });

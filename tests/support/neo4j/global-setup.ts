@@ -10,9 +10,12 @@ const MISSING =
 
 /**
  * Finds a Neo4j server for the tests: one named by NEO4J_TEST_URL, else one in a container, else one from its jars. Where
- * there is none its tests are skipped and named at the end of the run; with NEO4J_REQUIRED that is a failure.
+ * there is none its tests are skipped and named at the end of the run; with NEO4J_REQUIRED that is a failure. All projects
+ * of a run are given the same.
  */
-export default async function findNeo4j(project: TestProject): Promise<(() => Promise<void>) | undefined> {
+export default async function findNeo4j({ vitest }: TestProject): Promise<(() => Promise<void>) | undefined> {
+  const run = vitest.getRootProject();
+  if (run.getProvidedContext().neo4j !== undefined) return undefined;
   for (const open of [openBySetting, openInContainer, openFromJars]) {
     const found = await open();
     if (found === undefined) continue;
@@ -25,12 +28,12 @@ export default async function findNeo4j(project: TestProject): Promise<(() => Pr
       await stop();
       throw failure;
     }
-    project.provide("neo4j", server);
+    run.provide("neo4j", server);
     return stop;
   }
   if (process.env["NEO4J_REQUIRED"]) throw new Error(`There is no Neo4j for ${MISSING}`);
   console.warn(`\nNOT RUN: ${MISSING}\n`);
-  project.provide("neo4j", { missing: MISSING });
+  run.provide("neo4j", { missing: MISSING });
   return undefined;
 }
 

@@ -148,14 +148,21 @@ export async function startServer(
   };
 }
 
-const findFreePort = (): Promise<number> =>
-  new Promise((resolve, reject) => {
-    const server = createServer().once("error", reject);
-    server.listen(0, "127.0.0.1", () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === "object" && address !== null ? address.port : 0));
-    });
+/** Below those that the machine gives to connections: it must be free still when Java has started, and started again. */
+const PORTS = { from: 12_000, to: 30_000 } as const;
+
+const isFree = (port: number): Promise<boolean> =>
+  new Promise((resolve) => {
+    const server = createServer().once("error", () => resolve(false));
+    server.listen(port, "127.0.0.1", () => server.close(() => resolve(true)));
   });
+
+async function findFreePort(): Promise<number> {
+  for (;;) {
+    const port = PORTS.from + Math.floor(Math.random() * (PORTS.to - PORTS.from));
+    if (await isFree(port)) return port;
+  }
+}
 
 function untilStarted(child: ChildProcess): Promise<void> {
   let said = "";

@@ -42,7 +42,7 @@ describe("a made-up graph", () => {
     expect(steps.at(-1)).toBe(30_000);
     expect((await store.listExaminations({ first: 10 })).total).toBe(4);
     expect(refusedWith(await writeGraph(store, wishes))).toBe("STORE_NOT_EMPTY");
-  }, 60_000);
+  });
 
   it("[U2] is the same to the byte for the same wishes, and another for another number", () => {
     const text = (seed: number) =>
