@@ -56,7 +56,9 @@ it("[H3] a server that is told to stop breaks no connection of a proxy that look
   await expect.poll(() => answers.staying).toBeGreaterThan(then + CLIENTS * 2);
   isOver = true;
   await Promise.all([...clients, looking]);
-  expect({ exit, err, broken }).toEqual({ exit: 0, err: "", broken: [] });
+  // A slow machine is told what was made ahead, and how long it took.
+  const complaints = err.split("\n").filter((line) => line !== "" && !line.includes('"level":"info"'));
+  expect({ exit, complaints, broken }).toEqual({ exit: 0, complaints: [], broken: [] });
   expect(answers.lastOfItsConnection).toBeGreaterThan(0);
   staying.kill("SIGTERM");
   expect((await staying.ended).exit).toBe(0);
