@@ -12,8 +12,8 @@ const shared = {
 
 /** What takes a second, or comes at once, takes many times that where much else runs; only what hangs waits as long as this. */
 const patient = {
-  testTimeout: 120_000,
-  hookTimeout: 120_000,
+  testTimeout: 300_000,
+  hookTimeout: 300_000,
   expect: { poll: { timeout: 30_000 } },
 };
 
@@ -34,7 +34,6 @@ const ALONE = ["tests/stores/neo4j/opening.test.ts", "tests/processes/neo4j/proc
 const onNeo4j = {
   ...together,
   globalSetup: ["./tests/support/neo4j/global-setup.ts"],
-  testTimeout: 180_000,
 };
 
 /** One project a kind of test; each folder of tests/ belongs to one. Reasons: DEVELOPERS.md, "Tests". */

@@ -1,9 +1,16 @@
 import neo4j from "neo4j-driver";
 import type { TestProject } from "vitest/node";
+import { id } from "#server/domain/ids.ts";
+import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
+import { aCommit, adding, aTerm } from "../build-change.ts";
+import { aPiece } from "../build-piece.ts";
+import { answered } from "../expect-answer.ts";
 import { openInContainer } from "./by-container.ts";
 import { openFromJars } from "./by-jars.ts";
 import { openBySetting } from "./by-setting.ts";
 import type { FoundNeo4j } from "./found-neo4j.ts";
+import { PATIENCE } from "./patience.ts";
+import { newAddress } from "./store-address.ts";
 
 const MISSING =
   "the store on a Neo4j server (no NEO4J_TEST_URL, no container engine, no Java 17 with Maven and openssl). Install them: apt-get install --yes openjdk-17-jre-headless maven openssl";
@@ -24,6 +31,7 @@ export default async function findNeo4j({ vitest }: TestProject): Promise<(() =>
     const server = { host, user, password, database, from };
     try {
       await checkServer(server);
+      await warmUp(server);
     } catch (failure) {
       await stop();
       throw failure;
@@ -35,6 +43,14 @@ export default async function findNeo4j({ vitest }: TestProject): Promise<(() =>
   console.warn(`\nNOT RUN: ${MISSING}\n`);
   run.provide("neo4j", { missing: MISSING });
   return undefined;
+}
+
+/** What is asked of a new server first takes it seconds, which would count against the patience of the first tests. */
+async function warmUp(server: FoundNeo4j): Promise<void> {
+  const store = answered(await openNeo4jStore(newAddress(server), { patience: PATIENCE }));
+  answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+  answered(await store.createExamination(id("examination.a"), aPiece(), "2026-11-25T10:00:00.000Z"));
+  await store.close();
 }
 
 /** The tests want a database of their own, a password, and TLS for who asks for it. */

@@ -8,6 +8,7 @@ import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
 import { MISSING_MEANS } from "../closing-line.ts";
 import { answered } from "../expect-answer.ts";
 import type { FoundNeo4j } from "./found-neo4j.ts";
+import { PATIENCE } from "./patience.ts";
 import { type AddressParts, newAddress } from "./store-address.ts";
 
 /** A server that the tests were given, and what they do with it. */
@@ -36,7 +37,8 @@ export function workOn(server: FoundNeo4j): OnNeo4j {
   return {
     ...server,
     address,
-    open: async (where = address(), options = {}) => answered(await openNeo4jStore(where, options)),
+    open: async (where = address(), options = {}) =>
+      answered(await openNeo4jStore(where, { patience: PATIENCE, ...options })),
     run: async (cypher, parameters = {}) => {
       const driver = driverOf(server);
       try {
