@@ -19,7 +19,7 @@ beforeAll(async () => {
   cleo = await house.join("contributor", "Cleo");
   rolf = await house.join("reviewer", "Rolf");
   rosa = await house.join("reviewer", "Rosa");
-}, 120_000);
+});
 beforeEach((context) => context.skip(browser === undefined, "no browser"));
 afterAll(async () => {
   await browser?.close();
@@ -100,7 +100,7 @@ describe("[J11] pages of proposals follow what others do", () => {
     await says(maker, "Rosa said something below.");
     await maker.getByText("The old name is the one in print.").waitFor();
     expect(await Promise.all(pages.map(isMarked))).toEqual([true, true, true]);
-  }, 120_000);
+  });
 
   it("the queue and the house say what came in and what is gone", async () => {
     const [queue, start] = await Promise.all([as(rolf, "/house/proposals"), as(rolf, "/house")]);
@@ -115,7 +115,7 @@ describe("[J11] pages of proposals follow what others do", () => {
     await says(queue, "No longer here: “To be called disc saw”.");
     await start.getByText("Nothing waits", { exact: false }).waitFor();
     expect(await Promise.all([queue, start].map(isMarked))).toEqual([true, true]);
-  }, 120_000);
+  });
 
   it("what was missed while the connection was lost comes when it is back", async () => {
     const path = `/house/proposals/${await handIn("blade saw")}`;
@@ -140,7 +140,7 @@ describe("[J11] pages of proposals follow what others do", () => {
     await says(maker, "Rolf said something below.");
     await maker.getByText("While you were away").waitFor();
     expect(await maker.getByText(/^Connection lost/).count()).toBe(0);
-  }, 120_000);
+  });
 
   it("a dispute follows too, and ends for whoever was still writing", async () => {
     const says = `mutation { disputeClaim(claim: "claim.A14", says: "The patent names another machine.") {
@@ -157,5 +157,5 @@ describe("[J11] pages of proposals follow what others do", () => {
     await other.getByRole("status").filter({ hasText: "Rolf ended it." }).waitFor();
     const left = other.getByRole("region", { name: "What you were writing" });
     expect(await left.getByRole("textbox").inputValue()).toBe("Half written");
-  }, 120_000);
+  });
 });

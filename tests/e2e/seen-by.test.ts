@@ -34,7 +34,7 @@ afterAll(async () => {
 it.each([
   ["a desktop", DESKTOP],
   ["a phone", PHONE],
-])("[C25] a piece is shown to one other, by keyboard, on %s", { timeout: 120_000 }, async (_, size) => {
+])("[C25] a piece is shown to one other, by keyboard, on %s", async (_, size) => {
   const { text } = await post(house.url, { query: CREATE, variables: { piece: PIECE } }, rita as Cookie);
   const path = `/pieces/${JSON.parse(text).data.done.examination.id}`;
   const page = await house.open(path, rita as Cookie, size);

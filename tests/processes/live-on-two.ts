@@ -44,12 +44,12 @@ export function liveOnTwo(servers: () => readonly [ServerProcess, ServerProcess]
     const id = await create(0);
     await rename(0, id, 1);
     const versions = () => follower.heard.filter((each) => each.id === id).map(({ version }) => version);
-    await expect.poll(versions, { timeout: 20_000 }).toEqual([1, 2]);
+    await expect.poll(versions).toEqual([1, 2]);
     at = 0;
     socket?.close();
     await rename(1, id, 2);
     await rename(1, id, 3);
-    await expect.poll(versions, { timeout: 20_000 }).toEqual([1, 2, 3, 4]);
+    await expect.poll(versions).toEqual([1, 2, 3, 4]);
     const numbers = follower.heard.map(({ sequence }) => sequence);
     expect(numbers).toEqual([...new Set(numbers)].sort((a, b) => a - b));
     follower.stop();

@@ -90,7 +90,7 @@ describe("the command that backs up", () => {
     await openSeals(other, () => at).house();
     expect(await restore(other)).toContain(`signed by the house ${house}, whose key does not lie in`);
     rmSync(key);
-  }, 60_000);
+  });
 
   it("[S58] [S59] keeps as many as the settings say, and makes none while a good one is young", async () => {
     const folder = fresh();

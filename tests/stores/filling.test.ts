@@ -1,15 +1,12 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, describe, expect, it, vi } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { storeFile } from "#server/open-data.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
 import { aCommit, adding, aTerm, replacing } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { runNode } from "#tests/support/run-node.ts";
-
-// Each starts several processes, one after the other.
-vi.setConfig({ testTimeout: 120_000 });
 
 const root = mkdtempSync(join(tmpdir(), "scribeline-filling-"));
 afterAll(() => rmSync(root, { recursive: true, force: true }));

@@ -1,4 +1,4 @@
-import { afterAll, describe, expect, inject, it, vi } from "vitest";
+import { afterAll, describe, expect, inject, it } from "vitest";
 import { openFromJars } from "#tests/support/neo4j/by-jars.ts";
 import { onNeo4j } from "#tests/support/neo4j/on-neo4j.ts";
 import type { KillableNeo4j } from "#tests/support/neo4j/start-server.ts";
@@ -10,9 +10,6 @@ import { killNeo4j } from "./kill-neo4j.ts";
 import { killOneOfTwoOnNeo4j } from "./kill-one-of-two.ts";
 import { openAtOnceOnNeo4j } from "./open-at-once.ts";
 import { slowNeo4j } from "./slow-neo4j.ts";
-
-// Seconds each; a busy machine takes many times that.
-vi.setConfig({ testTimeout: 240_000 });
 
 /** The same faults in number: npm run faults. */
 onNeo4j(

@@ -1,5 +1,5 @@
 import { appendFileSync } from "node:fs";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { MISSING_MEANS } from "#tests/support/closing-line.ts";
 import { strike } from "../strike.ts";
 import { clockSetOnSqlite } from "./clock-set.ts";
@@ -10,9 +10,6 @@ import { killServer } from "./kill-server.ts";
 import { lockedFile } from "./locked-file.ts";
 import { openAtOnceOnSqlite } from "./open-at-once.ts";
 import { tornLog } from "./torn-log.ts";
-
-// Seconds each; a busy machine takes many times that.
-vi.setConfig({ testTimeout: 120_000 });
 
 const mayMount = process.getuid?.() === 0;
 if (!mayMount)

@@ -23,7 +23,7 @@ import type { Filled, KillableNeo4j } from "#tests/support/neo4j/start-server.ts
 import { dumpOf } from "#tests/support/read-all.ts";
 
 // Each starts a server again, and the import by itself takes seconds.
-vi.setConfig({ testTimeout: 480_000, hookTimeout: 120_000 });
+vi.setConfig({ testTimeout: 480_000 });
 
 const folder = mkdtempSync(join(tmpdir(), "scribeline-filling-"));
 const fresh = (): string => mkdtempSync(join(folder, "files-"));
