@@ -8,6 +8,7 @@ import { clockSetOnNeo4j } from "./clock-set.ts";
 import { cutAnywhere } from "./cut-anywhere.ts";
 import { killNeo4j } from "./kill-neo4j.ts";
 import { killOneOfTwoOnNeo4j } from "./kill-one-of-two.ts";
+import { liveOverRestart } from "./live-over-restart.ts";
 import { openAtOnceOnNeo4j } from "./open-at-once.ts";
 import { slowNeo4j } from "./slow-neo4j.ts";
 
@@ -57,6 +58,15 @@ onNeo4j(
           const counts = await strike(killNeo4j, 1, means);
           expect(counts).toMatchObject({ faults: 1, findings: [] });
           expect(counts.kept).toBeGreaterThan(10);
+        });
+
+        it("[Z4] [Z5] when Neo4j is killed and started again, and live connections stay open and are told of all that is kept", async () => {
+          const { made, told, closings } = await liveOverRestart(
+            await (means.ownNeo4j as () => Promise<KillableNeo4j>)(),
+          );
+          expect(made.length).toBe(6);
+          expect(told.filter((id) => made.includes(id ?? ""))).toEqual(made);
+          expect(closings).toEqual([]);
         });
 
         it("[T11] when two programs prepare and seed it at once", async () => {
