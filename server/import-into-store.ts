@@ -3,14 +3,16 @@ import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import { type Config, readConfig } from "./config.ts";
 import { isProblem, type Problem } from "./domain/problem.ts";
-import { type Imported, importFile } from "./importing/import-file.ts";
+import { type Imported, type ImportOptions, importFile } from "./importing/import-file.ts";
 import { openStore, printPlace, storeFile } from "./open-data.ts";
+import type { FillTarget } from "./ports/import-target.ts";
 import type { Store } from "./ports/store.ts";
 import { refuse } from "./refuse.ts";
 import { runCommand } from "./run-command.ts";
 import { inWords, sayProgress } from "./say-progress.ts";
 import { showUsage } from "./show-usage.ts";
 import { openMemoryStore } from "./stores/memory/open-memory-store.ts";
+import { openFileFill } from "./stores/sqlite/fill/open-file-fill.ts";
 
 const USAGE = `npm run import -- file.jsonl      terms, sources and claims into the store of the settings (file.jsonl.zst: compressed; docs/formats/import.schema.json)
   --dry-run        only looks the file through
@@ -98,8 +100,11 @@ async function main(): Promise<void> {
   const store = await openToImport(config, asked.isDry);
   if (isProblem(store)) return refuse(store);
   const progress = sayProgress();
+  const options = { ...rest, now: () => new Date(), tell: progress.tell };
   try {
-    const done = await importFile(store, file, { ...rest, now: () => new Date(), tell: progress.tell });
+    const fill = await openToFill(config, store, asked.isDry);
+    if (isProblem(fill)) return refuse(fill);
+    const done = fill ? await fillFile(fill, file, options) : await importFile(store, file, options);
     progress.done();
     if ("problems" in done) return refuseFile(file, done);
     report(done, printPlace(config), asked.isDry);
@@ -109,6 +114,33 @@ async function main(): Promise<void> {
   } finally {
     progress.done();
     await store.close();
+  }
+}
+
+/** An empty file is filled in one go; what holds something is added to. */
+async function openToFill(
+  config: Config,
+  store: Store,
+  isDry: boolean,
+): Promise<FillTarget | Problem | undefined> {
+  if (isDry || config.neo4j !== undefined || (await store.newestWrite()) > 0) return undefined;
+  return openFileFill(storeFile(config.dataFolder));
+}
+
+/** Imports a file into what is empty: all of it, or nothing. */
+async function fillFile(
+  fill: FillTarget,
+  file: string,
+  options: ImportOptions,
+): Promise<Awaited<ReturnType<typeof importFile>>> {
+  let isKept = false;
+  try {
+    const done = await importFile(fill, file, { ...options, canTakeBack: true });
+    const refusal = "problems" in done ? done.problems[0] : (done.refusal ?? (await fill.end()));
+    isKept = refusal === undefined;
+    return isKept || "problems" in done ? done : { problems: [refusal as Problem], total: 1 };
+  } finally {
+    if (!isKept) await fill.drop();
   }
 }
 

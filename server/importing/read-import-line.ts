@@ -33,6 +33,7 @@ export function readImportLine(text: string, line: number): ImportLine | Refused
 
 /** The thing of a line that was looked at before; nothing if the file has been changed since, so that it is of no form. */
 export function readAgain(text: string, line: number): ImportLine | undefined {
+  if (text.trim() === "") return undefined;
   const value = findJson(text) as Readonly<Record<string, unknown>> | null | undefined;
   const kind = value?.["kind"] as ImportKind;
   if (!KINDS.includes(kind) || checkImportLine(kind, value).length > 0) return undefined;

@@ -4,21 +4,24 @@ import { deepFreeze } from "../domain/deep-freeze.ts";
 import { frozenCopy, keepFrozen } from "../domain/frozen-copy.ts";
 import { isProblem, type Problem } from "../domain/problem.ts";
 import type { ImportTarget } from "../ports/import-target.ts";
-import type { Progress } from "../ports/progress.ts";
-import type { CheckedImport } from "./check-import.ts";
 import { readStanding } from "./compare-standing.ts";
+import type { ImportIndex } from "./import-index.ts";
 import { openPool } from "./pool.ts";
-import { type ImportLine, readAgain } from "./read-import-line.ts";
+import type { ImportLine } from "./read-import-line.ts";
 
 export interface WriteOptions {
   readonly lines: AsyncIterable<readonly string[]>;
-  readonly checked: CheckedImport;
+  /** Where things stand in the file, and how they are to what stands already. */
+  readonly index: ImportIndex;
+  /** The thing of a line; none where the line is not to be written. */
+  readonly read: (text: string, line: number) => ImportLine | undefined;
   readonly by: string;
   readonly message: string;
   readonly now: () => Date;
-  readonly tell: Progress;
+  /** Told after each revision, with what was written so far. */
+  readonly told: (written: WrittenImport) => void;
   /** Things of one revision, about. */
-  readonly thingsARevision?: number;
+  readonly thingsARevision?: number | undefined;
 }
 
 /** What was written. */
@@ -31,15 +34,15 @@ export interface WrittenImport {
 const THINGS_A_REVISION = 20_000;
 
 /**
- * Writes what a checked file brings and does not stand yet, in revisions of bounded size, each whole or not at all. Broken
- * off, it goes on where it was when it is done again. Gives the refusal of the store, with what was kept before it.
+ * Writes what a file brings and does not stand yet, in revisions of bounded size, each whole or not at all. Broken off, it goes
+ * on where it was when it is done again. Gives the refusal of the store, with what was kept before it.
  */
 export async function writeImport(
   store: ImportTarget,
   options: WriteOptions,
 ): Promise<{ readonly written: WrittenImport; readonly refusal?: Problem }> {
-  const { checked, thingsARevision = THINGS_A_REVISION, tell } = options;
-  const pool = openPool(checked.index);
+  const { index, read, thingsARevision = THINGS_A_REVISION, told } = options;
+  const pool = openPool(index);
   const written = { added: 0, changed: 0, revisions: 0 };
   let batch: ImportLine[] = [];
   let number = 0;
@@ -55,16 +58,13 @@ export async function writeImport(
     written.changed += changed;
     written.added += change.length - changed;
     written.revisions++;
-    tell(
-      () =>
-        `Writing: ${written.added + written.changed} of ${checked.things - checked.stand}, revision ${revision.number}`,
-    );
+    told(written);
     return undefined;
   };
   /** Begins to write what has come together, when the revision before is written. */
   const keep = async (): Promise<Problem | undefined> => {
     if (batch.length === 0) return last;
-    const change = await changeOf(store, checked, batch);
+    const change = await changeOf(store, index, batch);
     const refusal = await last;
     if (refusal !== undefined) return refusal;
     batch = [];
@@ -75,14 +75,14 @@ export async function writeImport(
   };
   /** Adds things that go into one revision together, ending the one before where there is no room. */
   const put = async (group: readonly ImportLine[]): Promise<Problem | undefined> => {
-    for (const line of group) if (checked.index.stateAt(line.line) !== "stands") batch.push(line);
+    for (const line of group) if (index.stateAt(line.line) !== "stands") batch.push(line);
     return batch.length >= thingsARevision ? keep() : undefined;
   };
 
   for await (const some of options.lines) {
     for (const text of some) {
       number++;
-      const line = text.trim() === "" ? undefined : readAgain(text, number);
+      const line = read(text, number);
       if (line === undefined || !pool.take(line)) continue;
       const refusal = await put([line]);
       if (refusal !== undefined) return { written, refusal };
@@ -99,7 +99,7 @@ export async function writeImport(
 /** The edits of a revision, frozen throughout, so that no store need copy them. */
 async function changeOf(
   store: ImportTarget,
-  { index }: CheckedImport,
+  index: ImportIndex,
   batch: readonly ImportLine[],
 ): Promise<Change> {
   const replacing = batch.filter(({ line }) => index.stateAt(line) === "other");

@@ -7,3 +7,14 @@ export interface ImportTarget
   extends Pick<Store, "newestRevision" | "terms" | "claims" | "sources" | "allTerms"> {
   commit(commit: Pick<Commit, "change" | "by" | "at" | "message">): Promise<Revision | Problem>;
 }
+
+/**
+ * An empty store that takes all of an import or nothing of it: nothing stands before the end, and revisions are written as they
+ * come, so that whoever gives them has to have looked at them.
+ */
+export interface FillTarget extends ImportTarget {
+  /** Keeps all of it, or says why nothing stands. */
+  end(): Promise<Problem | undefined>;
+  /** Takes all of it back; after a refusal, or in place of an end. */
+  drop(): Promise<void>;
+}

@@ -2,13 +2,12 @@ import type { Edit } from "../../domain/change.ts";
 import type { Database, Value } from "./database.ts";
 import { STILL_STANDS } from "./migrations.ts";
 
-/** What differs from row to row of one form. */
-export type Row = readonly Value[];
-
 /** How rows go into a table. */
 export interface RowForm {
   readonly one: string;
   readonly many: string;
+  /** How many values a row has. */
+  readonly width: number;
   /** Whether the table is clustered by the columns that differ. */
   readonly isClustered: boolean;
 }
@@ -34,7 +33,7 @@ function rowForm(
     });
     return `INSERT INTO ${table} (${[...columns, ...Object.keys(same)].join(", ")}) VALUES ${values.join(", ")}`;
   };
-  return { one: insert(1), many: insert(ROWS_AT_ONCE), isClustered };
+  return { one: insert(1), many: insert(ROWS_AT_ONCE), width: columns.length, isClustered };
 }
 
 const isClustered = true;
@@ -66,13 +65,19 @@ export const ROW_FORMS: readonly RowForm[] = [
   ...Object.values(NAMING).flatMap((by) => Object.values(by)),
 ];
 
-/** Adds rows of one form, that stand from a revision on. Inside a write. */
-export function insertRows(database: Database, form: RowForm, rows: readonly Row[], revision: number): void {
+/** The values of many rows of each form, one row after the other, in the order of `ROW_FORMS`. */
+export type ManyRows = readonly (readonly Value[])[];
+
+/** Adds rows that stand from a revision on. Inside a write. */
+export function insertRows(database: Database, rows: ManyRows, revision: number): void {
+  for (const [at, form] of ROW_FORMS.entries()) insertOf(database, form, rows[at] ?? [], revision);
+}
+
+function insertOf(database: Database, form: RowForm, values: readonly Value[], revision: number): void {
+  const step = form.width * ROWS_AT_ONCE;
   let at = 0;
-  for (; at + ROWS_AT_ONCE <= rows.length; at += ROWS_AT_ONCE) {
-    const values: Value[] = [revision];
-    for (let of = at; of < at + ROWS_AT_ONCE; of++) for (const value of rows[of] ?? []) values.push(value);
-    database.put(form.many, values);
-  }
-  for (const row of rows.slice(at)) database.put(form.one, [revision, ...row]);
+  for (; at + step <= values.length; at += step)
+    database.put(form.many, [revision, ...values.slice(at, at + step)]);
+  for (; at < values.length; at += form.width)
+    database.put(form.one, [revision, ...values.slice(at, at + form.width)]);
 }

@@ -11,6 +11,7 @@ import { addVersion } from "./examinations.ts";
 import { execInTime } from "./exec-in-time.ts";
 import { findMediumProblem } from "./find-medium-problem.ts";
 import { TO_WRITE_MUCH } from "./open-file.ts";
+import { shrinkLog } from "./shrink-log.ts";
 import { standingView, type TermsRead } from "./standing-view.ts";
 import { writeRevision } from "./write-rows.ts";
 import { addWrite, newestWrite } from "./writes.ts";
@@ -74,13 +75,4 @@ async function takeRecords(
   if (isProblem(end)) return end;
   for (const written of end.writes) addWrite(database, written);
   return { records: end.records };
-}
-
-/** Takes the log, which holds the whole restore, into the file. Where somebody is reading, that comes later by itself. */
-function shrinkLog(database: Database): void {
-  try {
-    database.raw.exec("PRAGMA wal_checkpoint(TRUNCATE)");
-  } catch (failure) {
-    if (findMediumProblem(failure) === undefined) throw failure;
-  }
 }

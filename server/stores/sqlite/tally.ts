@@ -1,20 +1,21 @@
-import type { Change } from "../../domain/change.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
-import { tallyAfter, tallyKey } from "../../domain/tally.ts";
+import { type Tally, tallyKey } from "../../domain/tally.ts";
 import type { Database } from "./database.ts";
 import type { Kind } from "./read-things.ts";
 
 /** What a revision's number of edits is kept under, beside what stands from it on. */
 const EDITS = "edits";
 
-/** Counts what stands after a revision, so that nobody has to count it to say how many rows a list has. Inside a write. */
-export function keepTally(database: Database, revision: RevisionNumber, change: Change): void {
+/**
+ * Counts what stands after a revision of so many edits, by which there are `more`, so that nobody has to count it to say how many
+ * rows a list has. Inside a write.
+ */
+export function keepTally(database: Database, revision: RevisionNumber, more: Tally, edits: number): void {
   const keep = (what: string, total: number): void =>
     database.put("INSERT INTO tally (what, revision, total) VALUES (?, ?, ?)", [what, revision, total]);
-  const more = tallyAfter({}, change);
   for (const [what, count] of Object.entries(more))
     keep(what, totalOf(database, [what], revision - 1) + count);
-  keep(EDITS, change.length);
+  keep(EDITS, edits);
 }
 
 /** How many things of a kind stand at a revision: all of them, or those counted under one of these. */

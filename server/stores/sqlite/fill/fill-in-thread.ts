@@ -1,0 +1,62 @@
+import { DatabaseSync } from "node:sqlite";
+import { parentPort, workerData } from "node:worker_threads";
+import { storeNotEmpty } from "../../../chain/refusals.ts";
+import { isProblem, type Problem } from "../../../domain/problem.ts";
+import { wrapDatabase } from "../database.ts";
+import { execInTime } from "../exec-in-time.ts";
+import { findMediumProblem } from "../find-medium-problem.ts";
+import { insertRows } from "../insert-rows.ts";
+import { TO_WRITE_MUCH } from "../open-file.ts";
+import { shrinkLog } from "../shrink-log.ts";
+import { keepTally } from "../tally.ts";
+import { putRevision } from "../write-rows.ts";
+import { newestWrite, noteWrite } from "../writes.ts";
+import type { FillAnswer, FillAsked, FilledRevision, FillMessage } from "./fill-message.ts";
+
+/**
+ * Runs in a worker thread: writes whole revisions to an empty file as one transaction, while another thread makes the next.
+ * Whoever reads the file meanwhile sees it empty.
+ */
+const { path, patience } = workerData as FillAsked;
+const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
+
+function write({ revision, text, rows, more, edits }: FilledRevision): Problem | undefined {
+  const { number, hash } = revision;
+  putRevision(database, revision, text);
+  insertRows(database, rows, number);
+  keepTally(database, number, more, edits);
+  const noted = noteWrite(database, { revision: number }, { revision: hash });
+  return isProblem(noted) ? noted : undefined;
+}
+
+async function keepAll(): Promise<undefined> {
+  database.raw.exec("COMMIT");
+  shrinkLog(database);
+  await database.close();
+}
+
+/** A failure of the medium is a refusal; what else goes wrong ends the thread, and the one that started it sees that. */
+function refusalOf(failure: unknown): Problem {
+  const refusal = findMediumProblem(failure);
+  if (refusal === undefined) throw failure;
+  return refusal;
+}
+
+const say = (refusal: Problem | undefined): void =>
+  parentPort?.postMessage((refusal === undefined ? {} : { refusal }) satisfies FillAnswer);
+
+async function begin(): Promise<Problem | undefined> {
+  database.raw.exec(`${TO_WRITE_MUCH}; PRAGMA synchronous = full`);
+  await execInTime(database.raw, "BEGIN IMMEDIATE", patience);
+  return newestWrite(database) > 0 ? storeNotEmpty() : undefined;
+}
+
+let last = begin().catch(refusalOf).then(say);
+parentPort?.on("message", (message: FillMessage) => {
+  const isEnd = message === "end";
+  last = last
+    .then(() => (isEnd ? keepAll() : write(message)))
+    .catch(refusalOf)
+    .then(say);
+  if (isEnd) last = last.then(() => parentPort?.close());
+});

@@ -1,0 +1,89 @@
+import { once } from "node:events";
+import { Worker } from "node:worker_threads";
+import { textsOf } from "../../../chain/change-text.ts";
+import { linkRevision } from "../../../chain/link-revision.ts";
+import { deepFreeze } from "../../../domain/deep-freeze.ts";
+import type { Problem } from "../../../domain/problem.ts";
+import type { Revision } from "../../../domain/revision.ts";
+import { tallyAfter } from "../../../domain/tally.ts";
+import type { FillTarget } from "../../../ports/import-target.ts";
+import { addedRows } from "../added-rows.ts";
+import type { FillAnswer, FillAsked, FillMessage } from "./fill-message.ts";
+
+/** Revisions on their way to the thread that writes; more would only wait there. */
+const MOST_UNDER_WAY = 3;
+/** Memory for what has just come in, in MB, as `npm run import` gives itself. */
+const YOUNG_MB = 64;
+
+/**
+ * Begins to fill the empty store in a file. Rows are made here and written by a thread of its own. Refuses what holds
+ * something (`STORE_NOT_EMPTY`), and what the medium refuses.
+ */
+export async function openFileFill(path: string, patience = 5000): Promise<FillTarget | Problem> {
+  const asked: FillAsked = { path, patience };
+  const worker = new Worker(new URL("./fill-in-thread.ts", import.meta.url), {
+    workerData: asked,
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+  });
+  const waiting: ((answer: FillAnswer) => void)[] = [];
+  let died: unknown;
+  worker.on("message", (answer: FillAnswer) => waiting.shift()?.(answer));
+  const ended = once(worker, "exit").catch((failure: unknown) => {
+    died = failure;
+    // What was asked of it is not answered any more.
+    for (const settle of waiting.splice(0)) settle({});
+  });
+  const next = async (): Promise<Problem | undefined> => {
+    const { refusal } = await new Promise<FillAnswer>((settle) => waiting.push(settle));
+    if (died !== undefined) throw died;
+    return refusal;
+  };
+  const send = (message: FillMessage): Promise<Problem | undefined> => {
+    const answer = next();
+    worker.postMessage(message);
+    return answer;
+  };
+
+  const unfit = await next();
+  if (unfit !== undefined) {
+    await worker.terminate();
+    return unfit;
+  }
+  const rows = { term: 1, claim: 1, source: 1 };
+  const underWay: Promise<Problem | undefined>[] = [];
+  let newest: Revision | undefined;
+  return {
+    newestRevision: async () => undefined,
+    terms: async () => new Map(),
+    claims: async () => new Map(),
+    sources: async () => new Map(),
+    allTerms: async function* () {},
+    commit: async ({ change, ...authorship }) => {
+      const texts = textsOf(change);
+      const revision = linkRevision(change, authorship, newest, texts.change);
+      newest = revision;
+      const answer = send({
+        ...{ revision, text: texts.change, rows: addedRows(change, texts, rows) },
+        ...{ more: tallyAfter({}, change), edits: change.length },
+      });
+      // Whoever waits for it next is told; until then it is nobody's fault.
+      answer.catch(() => undefined);
+      underWay.push(answer);
+      const refusal = underWay.length < MOST_UNDER_WAY ? undefined : await underWay.shift();
+      return refusal ?? deepFreeze(revision);
+    },
+    end: async () => {
+      for (const answer of underWay) {
+        const refusal = await answer;
+        if (refusal !== undefined) return refusal;
+      }
+      const refusal = await send("end");
+      if (refusal === undefined) await ended;
+      return refusal;
+    },
+    drop: async () => {
+      if (died === undefined) await worker.terminate();
+      await ended;
+    },
+  };
+}
