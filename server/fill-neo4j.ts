@@ -65,7 +65,7 @@ async function fillFromImport(
   const done = await importFile(files, file, {
     by: by?.trim() || "import",
     message: message?.trim() || `Import of ${basename(file)}`,
-    ...{ mayReplace: false, isDry: false, now: () => new Date(), tell },
+    ...{ mayReplace: false, isDry: false, canTakeBack: true, now: () => new Date(), tell },
   });
   if ("problems" in done) return done.problems;
   if (done.refusal !== undefined) return [done.refusal];

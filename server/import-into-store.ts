@@ -106,6 +106,7 @@ async function main(): Promise<void> {
     if (isProblem(fill)) return refuse(fill);
     const done = fill ? await fillFile(fill, file, options) : await importFile(store, file, options);
     progress.done();
+    if (isProblem(done)) return refuseFill(file, done);
     if ("problems" in done) return refuseFile(file, done);
     report(done, printPlace(config), asked.isDry);
     if (done.refusal === undefined) return;
@@ -127,21 +128,27 @@ async function openToFill(
   return openFileFill(storeFile(config.dataFolder));
 }
 
-/** Imports a file into what is empty: all of it, or nothing. */
+/** Imports a file into what is empty: all of it, or nothing. Gives the refusal of the store, if there is one. */
 async function fillFile(
   fill: FillTarget,
   file: string,
   options: ImportOptions,
-): Promise<Awaited<ReturnType<typeof importFile>>> {
+): Promise<Awaited<ReturnType<typeof importFile>> | Problem> {
   let isKept = false;
   try {
     const done = await importFile(fill, file, { ...options, canTakeBack: true });
-    const refusal = "problems" in done ? done.problems[0] : (done.refusal ?? (await fill.end()));
+    if ("problems" in done) return done;
+    const refusal = done.refusal ?? (await fill.end());
     isKept = refusal === undefined;
-    return isKept || "problems" in done ? done : { problems: [refusal as Problem], total: 1 };
+    return refusal ?? done;
   } finally {
     if (!isKept) await fill.drop();
   }
+}
+
+function refuseFill(file: string, refusal: Problem): void {
+  refuse(refusal);
+  process.stderr.write(`Nothing of ${file} was imported.\n`);
 }
 
 await runCommand(main);

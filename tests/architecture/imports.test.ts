@@ -60,7 +60,7 @@ const RULES: readonly { from: string; folders: readonly string[]; packages: read
   {
     from: "server/stores/sqlite/",
     folders: ["server/domain/", "server/ports/", "server/chain/", "server/search/", "server/stores/sqlite/"],
-    packages: ["node:sqlite", "node:fs", "node:path"],
+    packages: ["node:sqlite", "node:events", "node:fs", "node:path", "node:worker_threads"],
   },
   {
     from: "server/stores/neo4j/",

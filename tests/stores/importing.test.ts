@@ -4,8 +4,12 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { printGraph } from "#server/generator/print-graph.ts";
 import { randomSource } from "#server/generator/random-source.ts";
+import { importFile } from "#server/importing/import-file.ts";
 import { storeFile } from "#server/open-data.ts";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { openFileFill } from "#server/stores/sqlite/fill/open-file-fill.ts";
 import { openSqliteStore } from "#server/stores/sqlite/open-sqlite-store.ts";
+import { aCommit, adding, aTerm } from "#tests/support/build-change.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { dumpOf } from "#tests/support/read-all.ts";
 import { runNode } from "#tests/support/run-node.ts";
@@ -90,5 +94,69 @@ describe("[S61] the command that imports", () => {
     expect(lines[1]).toMatch(/^WRONG_FORMAT: line 2, tool\.saw, field label: /);
     expect(lines[2]).toMatch(/^Nothing of .+bad\.jsonl was imported; correct it and import it again\.$/);
     expect((await start(fresh(), []).ended).err).toMatch(/^npm run import/);
+  });
+});
+
+describe("[S75] an import into an empty file", () => {
+  const now = () => new Date(Date.UTC(2026, 10, 26));
+  const options = { by: "a tester", message: "m", mayReplace: false, isDry: false, tell: () => {}, now };
+  const small = { ...options, thingsARevision: 700 };
+
+  it("keeps what the same import makes of a store that takes revision after revision, whatever the order of the lines", async () => {
+    const mixed = join(root, "mixed.jsonl");
+    writeFileSync(mixed, `${readFileSync(file, "utf8").trimEnd().split("\n").reverse().join("\n")}\n`);
+    for (const path of [file, mixed]) {
+      const at = join(fresh(), "store.sqlite");
+      const store = answered(await openSqliteStore(at));
+      const fill = answered(await openFileFill(at));
+      const filled = await importFile(fill, path, { ...small, canTakeBack: true });
+      expect(await store.newestRevision()).toBeUndefined();
+      expect(await fill.end()).toBeUndefined();
+      const other = openMemoryStore();
+      const imported = await importFile(other, path, small);
+      expect(filled).toMatchObject({ written: { added: things } });
+      if ("problems" in filled || "problems" in imported) throw new Error("It was refused");
+      expect(filled.written).toEqual(imported.written);
+      expect(await dumpOf(store)).toEqual(await dumpOf(other));
+      answered(await store.verify());
+      await store.close();
+    }
+  }, 180_000);
+
+  it("leaves nothing where the last line is wrong, and tells all that is wrong", async () => {
+    const bad = join(root, "bad-end.jsonl");
+    const term = { id: "tool.last", kind: "tool", label: "last", broader: "tool.of-nobody" };
+    writeFileSync(bad, `${readFileSync(file, "utf8")}${JSON.stringify({ kind: "term", term })}\n`);
+    const data = fresh();
+    const { exit, err } = await start(data, [bad, "--things", "100"]).ended;
+    expect(exit).toBe(2);
+    expect(err).toMatch(/UNKNOWN_TERM: line \d+, tool\.last, field broader: /);
+    expect(await addedTo(data)).toEqual({ ids: [], others: 0 });
+    expect((await start(data).ended).exit).toBe(0);
+    expect((await addedTo(data)).ids).toHaveLength(things);
+  }, 120_000);
+
+  it("is refused where something stands, or another program is writing", async () => {
+    const at = join(fresh(), "store.sqlite");
+    const store = answered(await openSqliteStore(at));
+    const first = answered(await openFileFill(at));
+    expect(await openFileFill(at, 50)).toMatchObject({ code: "STORE_LOCKED" });
+    await first.drop();
+    answered(await store.commit(aCommit(adding(aTerm("tool.saw")))));
+    expect(await openFileFill(at)).toMatchObject({ code: "STORE_NOT_EMPTY" });
+    await store.close();
+  });
+
+  it("gives the refusal of a medium that has no more room, and leaves nothing", async () => {
+    const at = join(fresh(), "store.sqlite");
+    const store = answered(await openSqliteStore(at));
+    const fill = answered(await openFileFill(at, 5000, { mostPages: 60 }));
+    const done = await importFile(fill, file, { ...small, canTakeBack: true });
+    const refusal = "problems" in done ? done : (done.refusal ?? (await fill.end()));
+    expect(refusal).toMatchObject({ code: "STORE_FULL" });
+    await fill.drop();
+    expect(await store.newestRevision()).toBeUndefined();
+    answered(await store.verify());
+    await store.close();
   });
 });

@@ -17,7 +17,7 @@ import type { FillAnswer, FillAsked, FilledRevision, FillMessage } from "./fill-
  * Runs in a worker thread: writes whole revisions to an empty file as one transaction, while another thread makes the next.
  * Whoever reads the file meanwhile sees it empty.
  */
-const { path, patience } = workerData as FillAsked;
+const { path, patience, mostPages } = workerData as FillAsked;
 const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
 
 function write({ revision, text, rows, more, edits }: FilledRevision): Problem | undefined {
@@ -47,6 +47,7 @@ const say = (refusal: Problem | undefined): void =>
 
 async function begin(): Promise<Problem | undefined> {
   database.raw.exec(`${TO_WRITE_MUCH}; PRAGMA synchronous = full`);
+  if (mostPages !== undefined) database.raw.exec(`PRAGMA max_page_count = ${mostPages}`);
   await execInTime(database.raw, "BEGIN IMMEDIATE", patience);
   return newestWrite(database) > 0 ? storeNotEmpty() : undefined;
 }

@@ -8,6 +8,8 @@ export interface FillAsked {
   readonly path: string;
   /** How long to wait for another program, in milliseconds. */
   readonly patience: number;
+  /** Pages that the file may have; as many as there is room for, where it is not said. */
+  readonly mostPages?: number;
 }
 
 /** A revision that is to be written as it is, and what it adds. */

@@ -19,8 +19,12 @@ const YOUNG_MB = 64;
  * Begins to fill the empty store in a file. Rows are made here and written by a thread of its own. Refuses what holds
  * something (`STORE_NOT_EMPTY`), and what the medium refuses.
  */
-export async function openFileFill(path: string, patience = 5000): Promise<FillTarget | Problem> {
-  const asked: FillAsked = { path, patience };
+export async function openFileFill(
+  path: string,
+  patience = 5000,
+  { mostPages }: Pick<FillAsked, "mostPages"> = {},
+): Promise<FillTarget | Problem> {
+  const asked: FillAsked = { path, patience, ...(mostPages === undefined ? {} : { mostPages }) };
   const worker = new Worker(new URL("./fill-in-thread.ts", import.meta.url), {
     workerData: asked,
     resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
