@@ -9,23 +9,12 @@ import { FORMS, type ManyRows, NAMING, ROW_FORMS, type RowForm } from "./insert-
 /** The numbers that the next rows of each kind get. */
 export type NextRows = Record<Edit["kind"], number>;
 
-type Row = readonly Value[];
-type Add = (form: RowForm, row: Row) => void;
+type Add = (form: RowForm, row: readonly Value[]) => void;
 
-/**
- * All rows that a change adds; counts `next` on. Rows of the tables that are clustered by what they are about go in by their
- * order there, so that neighbours meet the same page.
- */
+/** All rows that a change adds, some of them twice, where a thing names another in several places; counts `next` on. */
 export function addedRows(change: Change, texts: ChangeTexts, next: NextRows): ManyRows {
-  const clustered = new Map<RowForm, Row[]>();
-  const values = new Map<RowForm, Value[]>();
-  for (const form of ROW_FORMS)
-    if (form.isClustered) clustered.set(form, []);
-    else values.set(form, []);
-  const add: Add = (form, row) => {
-    if (form.isClustered) clustered.get(form)?.push(row);
-    else values.get(form)?.push(...row);
-  };
+  const values = new Map<RowForm, Value[]>(ROW_FORMS.map((form) => [form, []]));
+  const add: Add = (form, row) => void values.get(form)?.push(...row);
   for (const [at, edit] of change.entries()) {
     if (!edit.after) continue;
     const row = next[edit.kind]++;
@@ -33,7 +22,7 @@ export function addedRows(change: Change, texts: ChangeTexts, next: NextRows): M
     addOwn(add, standing, row, texts.after[at] ?? "");
     for (const { kind, id } of namesOf(standing)) add(NAMING[kind][edit.kind], [id, row]);
   }
-  return ROW_FORMS.map((form) => values.get(form) ?? inOrder(clustered.get(form) ?? []));
+  return ROW_FORMS.map((form) => values.get(form) ?? []);
 }
 
 /** The rows that a thing itself is. */
@@ -56,26 +45,4 @@ function addRoles(add: Add, claim: Claim, row: number): void {
       for (const target of new Set(claim.ways.flat()))
         add(FORMS.lead, [claim.subject, target, row, claim.scope.region ?? null]);
   }
-}
-
-/** The values of rows by their columns, each row once: a thing may name another in several places. */
-function inOrder(rows: Row[]): Value[] {
-  rows.sort(byColumns);
-  const values: Value[] = [];
-  let last: Row = [];
-  for (const row of rows) {
-    if (byColumns(row, last) === 0 && last.length > 0) continue;
-    values.push(...row);
-    last = row;
-  }
-  return values;
-}
-
-/** The first columns, by which no two different rows are the same, are texts or numbers throughout. */
-function byColumns(a: Row, b: Row): number {
-  for (let at = 0; at < a.length; at++) {
-    const [left, right] = [a[at] as string | number, b[at] as string | number];
-    if (left !== right) return left < right ? -1 : 1;
-  }
-  return 0;
 }
