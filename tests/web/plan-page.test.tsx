@@ -88,9 +88,12 @@ describe("the page of a plan", () => {
     expect(screen.getByRole("form", { name: "What is claimed" })).toBeTruthy();
   });
 
-  it("[N15] is reached from the pieces, and from the sheet of a form with what it asks", async () => {
+  it("[N15] is reached from the pieces", async () => {
     await renderPage("/", ask);
     expect((await screen.findByRole("link", { name: "Plan a look" })).getAttribute("href")).toBe("/plan");
+  });
+
+  it("[N15] is reached from the sheet of a form, with what it asks", async () => {
     await renderPage("/sheets/form.bureau?region=region.home&date=1760/1770", ask);
     const link = await screen.findByRole("link", { name: "Only what would tell most" });
     expect(link.getAttribute("href")).toBe("/plan?form=form.bureau&region=region.home&date=1760%2F1770");
