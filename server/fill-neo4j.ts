@@ -101,7 +101,7 @@ async function fillFromStore(files: Fill, from: string): Promise<string | readon
   }
 }
 
-/** Tells whether a file is as it was: it is read twice. */
+/** Tells whether a file is as it was before it was read. */
 function stateOf(file: string): string {
   const { size, mtimeNs, ino } = statSync(file, { bigint: true, throwIfNoEntry: false }) ?? {};
   return `${size} ${mtimeNs} ${ino}`;
@@ -129,14 +129,15 @@ async function main(): Promise<void> {
     const done = await fill(files, asked, progress.tell);
     progress.done();
     if (typeof done !== "string") return refuse(...done);
-    files.end();
+    const refusal = await files.end();
+    if (refusal !== undefined) return refuse(refusal);
     isWhole = true;
     report(config, asked.into, done);
   } catch (failure) {
     refuse(sayOfFolder(failure, asked.into));
   } finally {
     progress.done();
-    if (!isWhole && files !== undefined && !isProblem(files)) files.drop();
+    if (!isWhole && files !== undefined && !isProblem(files)) await files.drop();
   }
 }
 

@@ -8,6 +8,14 @@ export interface ImportTarget
   commit(commit: Pick<Commit, "change" | "by" | "at" | "message">): Promise<Revision | Problem>;
 }
 
+/** What a target says of itself in which nothing stands. */
+export const NOTHING_STANDS: Pick<ImportTarget, "terms" | "claims" | "sources" | "allTerms"> = {
+  terms: async () => new Map(),
+  claims: async () => new Map(),
+  sources: async () => new Map(),
+  allTerms: async function* () {},
+};
+
 /**
  * An empty store that takes all of an import or nothing of it: nothing stands before the end, and revisions are written as they
  * come, so that whoever gives them has to have looked at them.

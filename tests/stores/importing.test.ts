@@ -147,6 +147,20 @@ describe("[S75] an import into an empty file", () => {
     await store.close();
   });
 
+  it("writes nothing after a refusal, of what was on its way already, and does not end", async () => {
+    const at = join(fresh(), "store.sqlite");
+    const store = answered(await openSqliteStore(at));
+    const fill = answered(await openFileFill(at, 5000, { mostPages: 60 }));
+    const large = adding(aTerm("tool.plane", { note: "n".repeat(400_000) }));
+    await fill.commit(aCommit(large));
+    await fill.commit(aCommit(adding(aTerm("tool.saw"))));
+    expect(await fill.end()).toMatchObject({ code: "STORE_FULL" });
+    await fill.drop();
+    expect(await store.newestWrite()).toBe(0);
+    answered(await store.verify());
+    await store.close();
+  });
+
   it("gives the refusal of a medium that has no more room, and leaves nothing", async () => {
     const at = join(fresh(), "store.sqlite");
     const store = answered(await openSqliteStore(at));

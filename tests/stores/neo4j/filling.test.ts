@@ -97,7 +97,7 @@ onNeo4j("a database filled in bulk", (server) => {
       const into = fresh();
       const files = answered(openFill(into, store));
       await put(files);
-      files.end();
+      expect(await files.end()).toBeUndefined();
       spoil(into);
       await own.end();
       const filled = await own.fill(join(into, ARGUMENTS));

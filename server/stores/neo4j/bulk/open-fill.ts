@@ -5,7 +5,7 @@ import { deepFreeze } from "../../../domain/deep-freeze.ts";
 import { isProblem, type Problem, problem } from "../../../domain/problem.ts";
 import type { Revision } from "../../../domain/revision.ts";
 import type { Tally } from "../../../domain/tally.ts";
-import type { ImportTarget } from "../../../ports/import-target.ts";
+import { type FillTarget, NOTHING_STANDS } from "../../../ports/import-target.ts";
 import type { Store } from "../../../ports/store.ts";
 import { NO_CARDS } from "../cards.ts";
 import { contentOf } from "../content.ts";
@@ -17,12 +17,7 @@ import { leaveMark } from "./filled-mark.ts";
 import { layGraph } from "./lay-graph.ts";
 
 /** Files that fill a new database in bulk, while they are written: a store that is empty and takes an import or a dump. */
-export interface Fill extends ImportTarget, Pick<Store, "restore"> {
-  /** Makes the files whole. */
-  end(): void;
-  /** Takes away what there is of them. */
-  drop(): void;
-}
+export interface Fill extends FillTarget, Pick<Store, "restore"> {}
 
 /** How far the store has come that the files make. */
 type Reached = Pick<StoreState, "revision" | "sequence" | "head">;
@@ -45,11 +40,8 @@ export function openFill(folder: string, store: string): Fill | Problem {
   };
 
   return {
+    ...NOTHING_STANDS,
     newestRevision: async () => newest,
-    terms: async () => new Map(),
-    claims: async () => new Map(),
-    sources: async () => new Map(),
-    allTerms: async function* () {},
     commit: async ({ change, ...authorship }) => {
       const revision = deepFreeze(linkRevision(change, authorship, newest));
       const content = contentOf([{ revision, change }], tally);
@@ -70,12 +62,13 @@ export function openFill(folder: string, store: string): Fill | Problem {
       end(read.ending());
       return read.done();
     },
-    end: () => {
+    end: async () => {
       files.node("Store", { name: store }, storeNode(state, before));
       leaveMark(files);
       files.end();
+      return undefined;
     },
-    drop: files.drop,
+    drop: async () => files.drop(),
   };
 }
 

@@ -52,12 +52,11 @@ async function begin(): Promise<Problem | undefined> {
   return newestWrite(database) > 0 ? storeNotEmpty() : undefined;
 }
 
-let last = begin().catch(refusalOf).then(say);
+/** What the last message came to. After a refusal nothing is written any more: SQLite may have ended the transaction. */
+let last = begin().catch(refusalOf);
+last.then(say);
 parentPort?.on("message", (message: FillMessage) => {
-  const isEnd = message === "end";
-  last = last
-    .then(() => (isEnd ? keepAll() : write(message)))
-    .catch(refusalOf)
-    .then(say);
-  if (isEnd) last = last.then(() => parentPort?.close());
+  last = last.then((refused) => refused ?? (message === "end" ? keepAll() : write(message))).catch(refusalOf);
+  const said = last.then(say);
+  if (message === "end") said.then(() => parentPort?.close());
 });

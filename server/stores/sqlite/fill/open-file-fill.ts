@@ -6,7 +6,7 @@ import { deepFreeze } from "../../../domain/deep-freeze.ts";
 import type { Problem } from "../../../domain/problem.ts";
 import type { Revision } from "../../../domain/revision.ts";
 import { tallyAfter } from "../../../domain/tally.ts";
-import type { FillTarget } from "../../../ports/import-target.ts";
+import { type FillTarget, NOTHING_STANDS } from "../../../ports/import-target.ts";
 import { addedRows } from "../added-rows.ts";
 import type { FillAnswer, FillAsked, FillMessage } from "./fill-message.ts";
 
@@ -38,6 +38,7 @@ export async function openFileFill(
     for (const settle of waiting.splice(0)) settle({});
   });
   const next = async (): Promise<Problem | undefined> => {
+    if (died !== undefined) throw died;
     const { refusal } = await new Promise<FillAnswer>((settle) => waiting.push(settle));
     if (died !== undefined) throw died;
     return refusal;
@@ -57,11 +58,8 @@ export async function openFileFill(
   const underWay: Promise<Problem | undefined>[] = [];
   let newest: Revision | undefined;
   return {
+    ...NOTHING_STANDS,
     newestRevision: async () => undefined,
-    terms: async () => new Map(),
-    claims: async () => new Map(),
-    sources: async () => new Map(),
-    allTerms: async function* () {},
     commit: async ({ change, ...authorship }) => {
       const texts = textsOf(change);
       const revision = linkRevision(change, authorship, newest, texts.change);
