@@ -1,35 +1,14 @@
-import type { Browser, Page, WebSocketRoute } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { Page, WebSocketRoute } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { auditPage } from "#tests/support/audit-page.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
-import { openBrowser } from "#tests/support/open-browser.ts";
-import type { Cookie } from "#tests/support/open-house.ts";
+import { inSharedHouse } from "#tests/support/in-shared-house.ts";
 import { post } from "#tests/support/open-http.ts";
-import { openSharedHouse } from "#tests/support/open-shared-house.ts";
 import { textOf } from "#tests/support/read-page.ts";
 import { NOTHING, sticksOut } from "#tests/support/sticks-out.ts";
 
-let browser: Browser | undefined;
-let house: Awaited<ReturnType<typeof openSharedHouse>>;
-let [cleo, rolf, rosa]: readonly Cookie[] = [];
-beforeAll(async () => {
-  browser = await openBrowser().catch(() => undefined);
-  if (!browser) return;
-  house = await openSharedHouse(browser);
-  cleo = await house.join("contributor", "Cleo");
-  rolf = await house.join("reviewer", "Rolf");
-  rosa = await house.join("reviewer", "Rosa");
-});
-beforeEach((context) => context.skip(browser === undefined, "no browser"));
-afterAll(async () => {
-  await browser?.close();
-  await house?.stop();
-});
+const { as, cookieOf, house } = inSharedHouse({ Cleo: "contributor", Rolf: "reviewer", Rosa: "reviewer" });
 
-const as = (who: Cookie | undefined, path: string, size: object = DESKTOP): Promise<Page> => {
-  if (!who) throw new Error("Nobody joined");
-  return house.open(path, who, size);
-};
 const says = (page: Page, words: string | RegExp) =>
   page.getByRole("status").filter({ hasText: words }).waitFor();
 
@@ -39,12 +18,12 @@ const PROPOSE = `mutation ($input: ProposalInput!) { made: makeProposal(input: $
 /** A term under another name, handed in by Cleo. */
 async function handIn(label: string): Promise<string> {
   const id = "tool.circular-saw" as never;
-  const before = (await house.store.terms([id])).get(id);
+  const before = (await house().store.terms([id])).get(id);
   const input = {
     ...{ kind: "CORRECTION", title: `To be called ${label}`, why: "So it is called here." },
     ...{ change: [{ kind: "term", before, after: { ...before, label } }], base: null, form: null },
   };
-  const { text } = await post(house.url, { query: PROPOSE, variables: { input } }, cleo as Cookie);
+  const { text } = await post(house().url, { query: PROPOSE, variables: { input } }, cookieOf("Cleo"));
   return JSON.parse(text).data.made.proposal.id;
 }
 
@@ -55,7 +34,11 @@ const isMarked = (page: Page) => page.evaluate(() => "isMarked" in window);
 describe("[J11] pages of proposals follow what others do", () => {
   it("said, judged, changed and decided by others: all of it comes without a reload, and what is typed stays", async () => {
     const path = `/house/proposals/${await handIn("round saw")}`;
-    const [maker, reviewer, second] = await Promise.all([as(cleo, path), as(rolf, path), as(rosa, path)]);
+    const [maker, reviewer, second] = await Promise.all([
+      as("Cleo", path),
+      as("Rolf", path),
+      as("Rosa", path),
+    ]);
     const pages = [maker, reviewer, second];
     await Promise.all(pages.map((page) => page.getByText(/examined both ways, over revision/).waitFor()));
     await Promise.all(pages.map(mark));
@@ -103,14 +86,14 @@ describe("[J11] pages of proposals follow what others do", () => {
   });
 
   it("the queue and the house say what came in and what is gone", async () => {
-    const [queue, start] = await Promise.all([as(rolf, "/house/proposals"), as(rolf, "/house")]);
+    const [queue, start] = await Promise.all([as("Rolf", "/house/proposals"), as("Rolf", "/house")]);
     await queue.getByText("Nothing waits for a reviewer here.", { exact: false }).waitFor();
     await Promise.all([queue, start].map(mark));
     const id = await handIn("disc saw");
     await says(queue, "New here: “To be called disc saw”.");
     await queue.getByRole("link", { name: "To be called disc saw" }).waitFor();
     await start.getByRole("link", { name: "1 proposal waits for a reviewer" }).waitFor();
-    const maker = await as(cleo, `/house/proposals/${id}`);
+    const maker = await as("Cleo", `/house/proposals/${id}`);
     await maker.getByRole("button", { name: "Take it back" }).click();
     await says(queue, "No longer here: “To be called disc saw”.");
     await start.getByText("Nothing waits", { exact: false }).waitFor();
@@ -119,7 +102,7 @@ describe("[J11] pages of proposals follow what others do", () => {
 
   it("what was missed while the connection was lost comes when it is back", async () => {
     const path = `/house/proposals/${await handIn("blade saw")}`;
-    const maker = await as(cleo, "/learn");
+    const maker = await as("Cleo", "/learn");
     let isCut = false;
     const sockets: WebSocketRoute[] = [];
     await maker.routeWebSocket(/graphql/, (socket) => {
@@ -127,14 +110,14 @@ describe("[J11] pages of proposals follow what others do", () => {
       socket.connectToServer();
       sockets.push(socket);
     });
-    await maker.goto(new URL(path, house.url).href);
+    await maker.goto(new URL(path, house().url).href);
     await maker.getByText(/examined both ways, over revision/).waitFor();
     await expect.poll(() => sockets.length).toBe(1);
     isCut = true;
     await Promise.all(sockets.map((socket) => socket.close()));
     await says(maker, /^Connection lost/);
     const say = `mutation ($on: ID!) { comment(on: $on, text: "While you were away") { __typename } }`;
-    await post(house.url, { query: say, variables: { on: path.split("/").at(-1) } }, rolf as Cookie);
+    await post(house().url, { query: say, variables: { on: path.split("/").at(-1) } }, cookieOf("Rolf"));
     expect(await maker.getByText("While you were away").count()).toBe(0);
     isCut = false;
     await says(maker, "Rolf said something below.");
@@ -145,9 +128,9 @@ describe("[J11] pages of proposals follow what others do", () => {
   it("a dispute follows too, and ends for whoever was still writing", async () => {
     const says = `mutation { disputeClaim(claim: "claim.A14", says: "The patent names another machine.") {
       ... on Dispute { id } ... on Refused { problems { message } } } }`;
-    const { text } = await post(house.url, { query: says }, cleo as Cookie);
+    const { text } = await post(house().url, { query: says }, cookieOf("Cleo"));
     const path = `/house/disputes/${JSON.parse(text).data.disputeClaim.id}`;
-    const [one, other] = await Promise.all([as(rolf, path), as(rosa, path)]);
+    const [one, other] = await Promise.all([as("Rolf", path), as("Rosa", path)]);
     await other.getByText("It was corrected", { exact: true }).click();
     await other.getByRole("textbox", { name: "Why" }).fill("Half written");
     await one.getByText("The claim stands", { exact: true }).click();
