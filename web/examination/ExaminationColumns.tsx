@@ -1,4 +1,4 @@
-import { memo, useMemo } from "react";
+import { memo, useEffect, useMemo } from "react";
 import type { PartId } from "#server/domain/ids.ts";
 import { useStages } from "#web/shared/navigation/use-stages.ts";
 import type { StripRow } from "#web/strips/strip-row.ts";
@@ -21,6 +21,8 @@ interface Props {
   width: Width;
   chosenPart: PartId | undefined;
   onEdit: (row: StripRow) => void;
+  /** Told true once all columns stand. */
+  onStanding: (stand: boolean) => void;
 }
 
 /**
@@ -28,7 +30,7 @@ interface Props {
  * with all fields to record in, so that the conclusion can be read while it is on its way.
  */
 export const ExaminationColumns = memo(function ExaminationColumns(props: Props) {
-  const { stored, glossary, width, chosenPart, onEdit } = props;
+  const { stored, glossary, width, chosenPart, onEdit, onStanding } = props;
   const strips = useStrips(stored, glossary);
   const { answer } = stored;
   const piece = <PieceColumn key="piece" strips={strips} />;
@@ -42,7 +44,9 @@ export const ExaminationColumns = memo(function ExaminationColumns(props: Props)
   );
   const inOrder = width === "middle" ? [conclusions, piece, years] : [piece, years, conclusions];
   const stage = useStages(inOrder.length);
-  const isWeighed = answer.kind === "examined" && stage === inOrder.length;
+  const stand = stage === inOrder.length;
+  useEffect(() => onStanding(stand), [stand, onStanding]);
+  const isWeighed = answer.kind === "examined" && stand;
   return (
     <>
       {answer.kind === "examined" && stored.piece.observations.length > 0 ? <OnThisPage /> : null}

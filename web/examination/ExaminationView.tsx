@@ -44,6 +44,7 @@ export function ExaminationView({ opened, changed, access }: Props) {
   const [chosenPart, choosePart] = useState<PartId>();
   const [editing, editObservation] = useState<ObservationId>();
   const [asked, askFor] = useState<Asked>();
+  const [stands, setStands] = useState(false);
   const width = useWidth();
   const ExaminationColumns = useFetched(loadColumns)?.ExaminationColumns;
   const PieceChronicle = useFetched(loadChronicle)?.PieceChronicle;
@@ -89,7 +90,7 @@ export function ExaminationView({ opened, changed, access }: Props) {
           <WeighingOfPiece
             piece={stored.piece}
             revision={examined?.revision}
-            mayAsk={standing.kind !== "saving" && ExaminationColumns !== undefined}
+            mayAsk={standing.kind !== "saving" && stands}
             onKeep={onKeep}
             onRecord={onRecord}
           >
@@ -97,7 +98,10 @@ export function ExaminationView({ opened, changed, access }: Props) {
             <Headline />
             {changed && stored.version === opened.version ? <ChangedSince changed={changed} /> : null}
             {ExaminationColumns ? (
-              <ExaminationColumns {...{ stored, glossary, width, chosenPart, onEdit }} />
+              <ExaminationColumns
+                {...{ stored, glossary, width, chosenPart, onEdit }}
+                onStanding={setStands}
+              />
             ) : (
               <Waiting what="what was recorded" isPage />
             )}

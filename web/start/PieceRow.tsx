@@ -16,7 +16,7 @@ interface Props {
 /** One piece: what it is and what is claimed, its state in a sentence, its strips; can be deleted, and brought back. */
 export function PieceRow({ examination, axis }: Props) {
   const { id, piece, changedAt, deleted } = examination;
-  const { change, refusal, isChanging } = useChangePiece(examination);
+  const { change, refusal } = useChangePiece(examination);
   // What was pressed here last: the button that takes its place gets the focus.
   const [last, setLast] = useState<"delete" | "undo">();
   const press = (what: "delete" | "undo") => {
@@ -27,7 +27,7 @@ export function PieceRow({ examination, axis }: Props) {
     return (
       <li className={styles["gone"]}>
         <p role="status">“{piece.title}” is deleted.</p>
-        <Button autoFocus={last === "delete"} isDisabled={isChanging} onPress={() => press("undo")}>
+        <Button autoFocus={last === "delete"} onPress={() => press("undo")}>
           Undo
         </Button>
         {refusal ? <p role="alert">{refusal}</p> : null}
@@ -50,12 +50,7 @@ export function PieceRow({ examination, axis }: Props) {
       <PieceState id={id} axis={axis} />
       <p className={styles["changed"]}>
         changed {sayDay(changedAt)}
-        <Button
-          look="quiet"
-          isDisabled={isChanging}
-          autoFocus={last === "undo"}
-          onPress={() => press("delete")}
-        >
+        <Button look="quiet" autoFocus={last === "undo"} onPress={() => press("delete")}>
           Delete<span className="visually-hidden"> {piece.title}</span>
         </Button>
       </p>

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useLayoutEffect, useRef } from "react";
 import { takeArrival } from "../navigation/arrival.ts";
 
 interface Props {
@@ -8,13 +8,13 @@ interface Props {
   className?: string;
 }
 
-/** The one `h1` of a page: names the document, and takes the focus after a navigation. */
+/** The one `h1` of a page: names the document, and takes the focus after a navigation; both as soon as it stands. */
 export function PageHeading({ title, children, className }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     document.title = `${title} · Scribeline`;
   }, [title]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (takeArrival()) heading.current?.focus({ preventScroll: true });
   }, []);
   return (
