@@ -1,27 +1,22 @@
-import { afterAll, beforeAll, beforeEach, describe, it } from "vitest";
-import { fill, isAccessible, openHouseInBrowser } from "#tests/support/house-in-browser.ts";
+import { afterAll, beforeAll, describe, it } from "vitest";
+import { fill, houseInBrowser, isAccessible } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { PASSWORD } from "#tests/support/open-house.ts";
 import { CLIENT, openTestProvider } from "#tests/support/open-provider.ts";
 
-let house: Awaited<ReturnType<typeof openHouseInBrowser>>;
 let provider: Awaited<ReturnType<typeof openTestProvider>>;
 beforeAll(async () => {
-  provider = await openTestProvider(() => [`${house?.url}sign-in/elsewhere`]);
-  house = await openHouseInBrowser({
-    provider: { ...CLIENT, issuer: provider.issuer, name: "the other house" },
-  });
-  provider.begin();
+  provider = await openTestProvider(() => [`${inHouse().url}sign-in/elsewhere`]);
 });
-beforeEach((context) => context.skip(house === undefined, "no browser"));
-afterAll(async () => {
-  await house?.stop();
-  await provider.stop();
-});
+afterAll(() => provider.stop());
+const inHouse = houseInBrowser(() => ({
+  provider: { ...CLIENT, issuer: provider.issuer, name: "the other house" },
+}));
 
 describe("another provider in browsers", () => {
   it("[C12, C19] is linked on the page of the account, and signed in with", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
+    provider.begin();
     const phone = await house.open("/sign-in?to=/people", PHONE);
     await isAccessible(phone);
     await phone.getByRole("button", { name: "Sign in with the other house" }).click();

@@ -1,18 +1,13 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { fill, isAccessible, openHouseInBrowser } from "#tests/support/house-in-browser.ts";
+import { describe, expect, it } from "vitest";
+import { fill, houseInBrowser, isAccessible } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { PASSWORD } from "#tests/support/open-house.ts";
 
-let house: Awaited<ReturnType<typeof openHouseInBrowser>>;
-beforeAll(async () => {
-  house = await openHouseInBrowser();
-});
-beforeEach((context) => context.skip(house === undefined, "no browser"));
-afterAll(() => house?.stop());
+const inHouse = houseInBrowser();
 
 describe("an owner in a browser", () => {
   it("[C12, C21, C22] begins an account anew by a link, and erases a person", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
     await house.join("contributor", "flo");
     const page = await house.open("/sign-in?to=/people", DESKTOP);
     await fill(page, { "Name to sign in with": "ada", Password: PASSWORD });

@@ -1,15 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { fill, isAccessible, openHouseInBrowser, openPage } from "#tests/support/house-in-browser.ts";
+import { describe, expect, it } from "vitest";
+import { fill, houseInBrowser, isAccessible, openPage } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { PASSWORD, refusals } from "#tests/support/open-house.ts";
 
-let house: Awaited<ReturnType<typeof openHouseInBrowser>>;
-beforeAll(async () => {
-  house = await openHouseInBrowser({ secondStepFrom: "owner" });
-});
-beforeEach((context) => context.skip(house === undefined, "no browser"));
-afterAll(() => house?.stop());
+const inHouse = houseInBrowser(() => ({ secondStepFrom: "owner" }));
 
 /** Gives the browser of a page a device that holds keys and proves who holds it, as Chromium's protocol for developers has one. */
 async function addDevice(page: Page): Promise<void> {
@@ -29,8 +24,7 @@ const sentTo = async (page: Page, action: string): Promise<Record<string, string
 
 describe("passkeys in browsers", () => {
   it("[C12, C24] are made on the page of the account and sign in by themselves, once for each way", async () => {
-    if (house === undefined) return;
-    const { act, browser, url } = house;
+    const { act, browser, url } = inHouse();
     const base = url.replace("127.0.0.1", "localhost");
     const page = await openPage(browser, `${base}sign-in?to=/account`, PHONE);
     await addDevice(page);
@@ -102,7 +96,7 @@ describe("passkeys in browsers", () => {
   });
 
   it("[C24] are not offered at an address in digits, where no browser has any", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
     const page = await house.open("/sign-in", DESKTOP);
     await page.getByRole("button", { name: "Sign in", exact: true }).waitFor();
     expect(await page.getByRole("button", { name: "Sign in with a passkey" }).count()).toBe(0);

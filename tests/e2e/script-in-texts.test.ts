@@ -1,21 +1,16 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { fill, openHouseInBrowser } from "#tests/support/house-in-browser.ts";
+import { describe, expect, it } from "vitest";
+import { fill, houseInBrowser } from "#tests/support/house-in-browser.ts";
 import { DESKTOP } from "#tests/support/in-browser.ts";
 import { PASSWORD } from "#tests/support/open-house.ts";
 import { post } from "#tests/support/open-http.ts";
 
 const SCRIPT = `<script>window.hurt=1</script><img src=x onerror="window.hurt=2">`;
 
-let house: Awaited<ReturnType<typeof openHouseInBrowser>>;
-beforeAll(async () => {
-  house = await openHouseInBrowser();
-});
-beforeEach((context) => context.skip(house === undefined, "no browser"));
-afterAll(() => house?.stop());
+const inHouse = houseInBrowser();
 
 describe("script in texts", () => {
   it("[C17] is shown as it was typed, on every page that shows it, and runs on none", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
     const secret = await house.invited("owner");
     const named = { secret, signInName: "mal", name: SCRIPT, password: PASSWORD };
     const made = await house.act("accept-invitation", named);

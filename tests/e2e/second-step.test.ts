@@ -1,17 +1,12 @@
 import jsQR from "jsqr";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { openDevice } from "#tests/support/device.ts";
-import { fill, isAccessible, openHouseInBrowser } from "#tests/support/house-in-browser.ts";
+import { fill, houseInBrowser, isAccessible } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
 import { PASSWORD } from "#tests/support/open-house.ts";
 
-let house: Awaited<ReturnType<typeof openHouseInBrowser>>;
-beforeAll(async () => {
-  house = await openHouseInBrowser();
-});
-beforeEach((context) => context.skip(house === undefined, "no browser"));
-afterAll(() => house?.stop());
+const inHouse = houseInBrowser();
 
 async function signIn(page: Page, url: string): Promise<void> {
   await page.goto(`${url}sign-in?to=/account`);
@@ -45,7 +40,7 @@ async function readPicture(page: Page): Promise<string | undefined> {
 
 describe("a second step in browsers", () => {
   it("[C12, C13, C14] is set up by a picture, asked for after the password, and done by a recovery code too", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
     await house.join("reader", "cy");
     const page = await house.open("/sign-in", DESKTOP);
     await signIn(page, house.url);
@@ -86,7 +81,7 @@ describe("a second step in browsers", () => {
   });
 
   it("[C13] is told to the device by a picture that cameras read", async () => {
-    if (house === undefined) return;
+    const house = inHouse();
     await house.join("reader", "bo");
     const page = await house.open("/sign-in?to=/account", PHONE);
     await fill(page, { "Name to sign in with": "bo", Password: PASSWORD });

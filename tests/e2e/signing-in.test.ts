@@ -1,35 +1,23 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { readConfig } from "#server/config.ts";
-import { fill, isAccessible, openPage } from "#tests/support/house-in-browser.ts";
+import { describe, expect, it } from "vitest";
+import { builtPages, fill, isAccessible, openPage } from "#tests/support/house-in-browser.ts";
 import { DESKTOP, PHONE } from "#tests/support/in-browser.ts";
-import { openBrowser } from "#tests/support/open-browser.ts";
 import { openHttp } from "#tests/support/open-http.ts";
+import { PATIENT } from "#tests/support/open-scribeline.ts";
 import { sawGraph } from "#tests/support/saw-graph.ts";
+import { withBrowser } from "#tests/support/with-browser.ts";
 
 const PASSWORD = "four oak boards, one saw";
 
-let browser: Browser | undefined;
-let house: Awaited<ReturnType<typeof openHttp>>;
-beforeAll(async () => {
-  browser = await openBrowser().catch(() => undefined);
-  const config = readConfig({});
-  if (!("port" in config)) throw new Error("The settings are not sane where none is made");
-  house = await openHttp([sawGraph], { accounts: true, webFolder: config.webFolder });
-});
-beforeEach((context) => context.skip(browser === undefined, "no browser"));
-afterAll(async () => {
-  await browser?.close();
-  await house.stop();
-});
-
-function open(path: string, size: object) {
-  if (!browser) throw new Error("There is no browser");
-  return openPage(browser, new URL(path, house.url).href, size);
-}
+const inHouse = withBrowser(async (browser) => ({
+  ...(await openHttp([sawGraph], { accounts: true, webFolder: builtPages(), deadline: PATIENT })),
+  browser,
+}));
+const open = (path: string, size: object) =>
+  openPage(inHouse().browser, new URL(path, inHouse().url).href, size);
 
 describe("people in browsers", () => {
   it("[C12] set up a house, invite somebody, who signs out and in again; the owner reads the audit", async () => {
+    const house = inHouse();
     const owner = await open("/set-up", DESKTOP);
     await isAccessible(owner);
     const secret = String(house.logged.find(({ event }) => event === "first owner")?.["secret"]);
@@ -81,6 +69,6 @@ describe("people in browsers", () => {
     const page = await open("/sign-in?to=//evil.example/x", DESKTOP);
     await fill(page, { "Name to sign in with": "ada", Password: PASSWORD });
     await page.getByRole("button", { name: "Sign in" }).click();
-    await page.waitForURL(house.url);
+    await page.waitForURL(inHouse().url);
   });
 });

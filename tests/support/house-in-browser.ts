@@ -2,26 +2,27 @@ import type { Browser, Page } from "playwright-core";
 import { expect } from "vitest";
 import { readConfig } from "#server/config.ts";
 import { auditPage } from "./audit-page.ts";
-import { openBrowser } from "./open-browser.ts";
 import { openHouse } from "./open-house.ts";
 import { PATIENT } from "./open-scribeline.ts";
+import { withBrowser } from "./with-browser.ts";
 
-/** A house with the built pages, its first owner, and a browser for it; undefined without a browser. */
-export async function openHouseInBrowser(settings: Parameters<typeof openHouse>[0] = {}) {
-  const browser = await openBrowser().catch(() => undefined);
-  if (browser === undefined) return undefined;
+/** A house with the built pages, its first owner, and a browser for it, for the tests of one file. */
+export function houseInBrowser(settings: () => Parameters<typeof openHouse>[0] = () => ({})) {
+  return withBrowser(async (browser) => {
+    const house = await openHouse({ webFolder: builtPages(), deadline: PATIENT, ...settings() });
+    return {
+      ...{ ...house, browser },
+      open: (path: string, size: object): Promise<Page> =>
+        openPage(browser, new URL(path, house.url).href, size),
+    };
+  });
+}
+
+/** The folder of the built pages. */
+export function builtPages(): string {
   const config = readConfig({});
   if (!("port" in config)) throw new Error("The settings are not sane where none is made");
-  const house = await openHouse({ webFolder: config.webFolder, deadline: PATIENT, ...settings });
-  return {
-    ...{ ...house, browser },
-    open: (path: string, size: object): Promise<Page> =>
-      openPage(browser, new URL(path, house.url).href, size),
-    stop: async () => {
-      await browser.close();
-      await house.stop();
-    },
-  };
+  return config.webFolder;
 }
 
 /** A page in a window of its own, once its heading is there. */

@@ -1,10 +1,8 @@
-import { appendFileSync } from "node:fs";
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { afterEach, expect } from "vitest";
 import type { Store } from "#server/ports/store.ts";
-import { MISSING_MEANS } from "./closing-line.ts";
-import { openBrowser } from "./open-browser.ts";
-import { openScribeline, PATIENT, type Scribeline } from "./open-scribeline.ts";
+import { openScribeline, PATIENT } from "./open-scribeline.ts";
+import { withBrowser } from "./with-browser.ts";
 
 export const DESKTOP = { viewport: { width: 1280, height: 900 } } as const satisfies BrowserContextOptions;
 export const PHONE = {
@@ -26,9 +24,6 @@ export interface InBrowser {
   readonly takeComplaints: () => readonly string[];
 }
 
-const sayMissing = (why: unknown): string =>
-  `the tests in a browser (${String(why).split("\n", 1)[0]}). Install one: apt-get install --yes chromium\n`;
-
 /** Where an examination stands to its last column, or there is none. */
 const isWhole = (page: Page) =>
   page
@@ -38,38 +33,19 @@ const isWhole = (page: Page) =>
 
 /**
  * A server and a browser for the tests of one file, a context for each page. After each test no page may have told an
- * error, broken the content security policy or spoken to another address, and the server may have logged nothing. Where
- * no browser can be opened the tests are skipped, and named at the end of the run.
+ * error, broken the content security policy or spoken to another address, and the server may have logged nothing.
  */
 export function inBrowser(): InBrowser {
-  let browser: Browser | undefined;
-  let opened: Scribeline | undefined;
+  const running = withBrowser(async (browser) => ({ ...(await openScribeline()), browser }));
   let contexts: BrowserContext[] = [];
   const complaints: string[] = [];
 
-  beforeAll(async () => {
-    browser = await openBrowser().catch((error: unknown) => {
-      appendFileSync(MISSING_MEANS, sayMissing(error));
-      return undefined;
-    });
-    if (browser) opened = await openScribeline();
-  });
-  beforeEach((context) => context.skip(browser === undefined, "no browser"));
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()));
     contexts = [];
     expect(complaints.splice(0), "complaints of the pages").toEqual([]);
-    expect(opened?.logged.splice(0) ?? [], "what the server logged").toEqual([]);
+    expect(running().logged.splice(0), "what the server logged").toEqual([]);
   });
-  afterAll(async () => {
-    await browser?.close();
-    await opened?.stop();
-  });
-
-  const running = (): Scribeline => {
-    if (!opened) throw new Error("There is no server: a test without a browser has to be skipped");
-    return opened;
-  };
 
   const watch = (page: Page): void => {
     page.on("console", (message) => {
@@ -93,8 +69,7 @@ export function inBrowser(): InBrowser {
     store: () => running().store,
     takeComplaints: () => complaints.splice(0),
     open: async (path, options = DESKTOP) => {
-      if (!browser) throw new Error("There is no browser");
-      const context = await browser.newContext(options);
+      const context = await running().browser.newContext(options);
       contexts.push(context);
       context.on("page", watch);
       const page = await context.newPage();

@@ -1,22 +1,20 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { readConfig } from "#server/config.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import { readSeed } from "#server/seed/read-seed.ts";
 import { seedStore } from "#server/seed/seed-store.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { builtPages } from "./house-in-browser.ts";
 import { type Cookie, openHouse } from "./open-house.ts";
 import { PATIENT } from "./open-scribeline.ts";
 
 /** A house with accounts over the seed and its pieces, in memory, with the built client; `open` is a page of somebody signed in. */
 export async function openSharedHouse(browser: Browser) {
-  const config = readConfig({});
-  if (!("port" in config)) throw new Error("The settings are not sane where none is made");
   const seed = await readSeed("seed-data");
   if (isProblem(seed)) throw new Error(seed.message);
   const store = openMemoryStore();
   const seeded = await seedStore(store, seed);
   if (isProblem(seeded)) throw new Error(seeded.message);
-  const house = await openHouse({ webFolder: config.webFolder, deadline: PATIENT }, store, []);
+  const house = await openHouse({ webFolder: builtPages(), deadline: PATIENT }, store, []);
   const open = async (path: string, { Cookie }: Cookie, size: BrowserContextOptions): Promise<Page> => {
     const context = await browser.newContext({ ...size, reducedMotion: "reduce" });
     const [name = "", ...value] = Cookie.split("=");
