@@ -100,7 +100,8 @@ describe("a field sheet", () => {
 
   it("[F10] changes its length in the address", async () => {
     await renderPage("/sheets/form.bureau", ask);
-    await act(async () => fireEvent.click(await screen.findByRole("radio", { name: /^longest/ })));
+    const longest = await screen.findByRole("radio", { name: /^longest/ });
+    await act(async () => fireEvent.click(longest));
     expect(await screen.findByRole("heading", { level: 4, name: "turned screw" })).toBeTruthy();
     expect(window.location.search).toBe("?each=8");
   });

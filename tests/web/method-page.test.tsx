@@ -80,8 +80,8 @@ describe("the page on how a finding is made", () => {
   it("[L4] says what a store lacks, and stands all the same", async () => {
     await renderPage("/method", (await openApi([sawGraph])).ask);
     await screen.findByRole("heading", { level: 1 });
-    expect((await screen.findAllByText(/^This cannot be shown here/)).length).toBeGreaterThan(3);
-    expect(screen.getAllByText(/There is no term /).length).toBeGreaterThan(3);
+    for (const says of [/^This cannot be shown here/, /There is no term /])
+      await waitFor(() => expect(screen.getAllByText(says).length).toBeGreaterThan(3));
     expect(screen.getByRole("heading", { level: 2, name: "What is assumed rather than cited" })).toBeTruthy();
     expect(screen.getByRole("heading", { level: 2, name: "Cautions" })).toBeTruthy();
   });

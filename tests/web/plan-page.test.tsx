@@ -103,9 +103,8 @@ describe("the page of a plan", () => {
 describe("a plan that is filled in", () => {
   it("[N16] is begun with the parts of the form, and opens on the new piece", async () => {
     await renderPage(BUREAU, ask);
-    await act(async () =>
-      fireEvent.click(await screen.findByRole("button", { name: "Begin an examination with this plan" })),
-    );
+    const begin = await screen.findByRole("button", { name: "Begin an examination with this plan" });
+    await act(async () => fireEvent.click(begin));
     await waitFor(() => expect(window.location.search).toMatch(/^\?piece=examination\./));
     const piece = (await stored(new URLSearchParams(window.location.search).get("piece") ?? "")).piece;
     expect(piece.attribution).toMatchObject({ date: "1760/1770", form: { id: "form.bureau" } });
@@ -153,7 +152,10 @@ describe("a plan that is filled in", () => {
         { id: "o1", seen: "UNSEEN", sureness: "PROBABLE", note: "by the lock" },
       ]),
     );
-    await act(async () => fireEvent.click(within(worn).getByRole("button", { name: /^Take back/ })));
+    const takeBack = within(worn).getByRole<HTMLButtonElement>("button", { name: /^Take back/ });
+    // What was said before is stored, and the page does not know yet.
+    await waitFor(() => expect(takeBack.disabled).toBe(false));
+    await act(async () => fireEvent.click(takeBack));
     await waitFor(async () => expect((await stored(id)).piece.observations).toEqual([]));
   });
 
