@@ -1,5 +1,4 @@
-import { Button } from "#web/shared/ui/Button.tsx";
-import styles from "./WeighedHeadline.module.css";
+import { Standing } from "#web/shared/ui/Standing.tsx";
 import { useRun } from "./weighing-desk.ts";
 import { STEPS, sayStep, stagesFrom } from "./weighing-steps.ts";
 
@@ -9,53 +8,30 @@ export function WeighingStanding() {
   const missing = weighed.missing.join(" ");
   switch (standing.kind) {
     case "waiting":
-      return (
-        <p className={styles["standing"]} role="status">
-          The piece is weighed once the strips stand.
-        </p>
-      );
+      return <Standing>The piece is weighed once the strips stand.</Standing>;
     case "working":
       return (
-        <div className={styles["standing"]}>
-          <p role="status">
-            Working out {sayStep(standing.step)} … {standing.step + 1} of {STEPS.length}.
-          </p>
-          <span className="screen-only">
-            <Button look="quiet" onPress={stop}>
-              Stop
-            </Button>
-          </span>
-        </div>
+        <Standing act={{ says: "Stop", onPress: stop }}>
+          Working out {sayStep(standing.step)} … {standing.step + 1} of {STEPS.length}.
+        </Standing>
       );
     case "stopped":
       return (
-        <div className={styles["standing"]}>
-          <p role="status">Stopped. Not worked out: {stagesFrom(standing.step).join("; ")}.</p>
-          <span className="screen-only">
-            <Button look="quiet" onPress={goOn}>
-              Go on
-            </Button>
-          </span>
-        </div>
+        <Standing act={{ says: "Go on", onPress: goOn }}>
+          Stopped. Not worked out: {stagesFrom(standing.step).join("; ")}.
+        </Standing>
       );
     case "failed":
       return (
-        <div className={styles["standing"]}>
-          <p role="alert" className={styles["problem"]}>
-            {standing.says} Not worked out: {stagesFrom(standing.step).join("; ")}.
-          </p>
-          <span className="screen-only">
-            <Button look="quiet" onPress={goOn}>
-              Try again
-            </Button>
-          </span>
-        </div>
+        <Standing hasFailed act={{ says: "Try again", onPress: goOn }}>
+          {standing.says} Not worked out: {stagesFrom(standing.step).join("; ")}.
+        </Standing>
       );
     case "done":
       return (
-        <p className={styles["standing"]} role="status">
+        <Standing>
           {missing === "" ? "Weighed under what is assumed, which stands at the end of the page." : missing}
-        </p>
+        </Standing>
       );
   }
 }
