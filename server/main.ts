@@ -36,7 +36,6 @@ import { tellStandings } from "./metrics/tell-standings.ts";
 import { openAccounts } from "./open-accounts.ts";
 import { openChronicle } from "./open-chronicle.ts";
 import { openLive } from "./open-live.ts";
-import { openCountsUnderWay } from "./ports/counts-under-way.ts";
 import type { Log } from "./ports/log.ts";
 import type { ReferenceTables } from "./ports/reference-tables.ts";
 import type { Store } from "./ports/store.ts";
@@ -133,9 +132,8 @@ export async function startServer({
   metrics.join("live", live.tell);
   const ports = {
     ...{ store: metrics.store, tables, now: () => new Date().toISOString(), newSuffix },
-    ...{ weigher, results, standings, surveys, news: live.news, presence: live.presence },
-    counts: openCountsUnderWay(),
-    datings: mirror,
+    ...{ weigher, results, standings, surveys, datings: mirror },
+    ...{ news: live.news, presence: live.presence, counts: live.counts },
   };
   const contextOfRequest = async (request: IncomingMessage, stop: AbortSignal) =>
     createContext(

@@ -8,9 +8,11 @@ import type { Written } from "./domain/written.ts";
 import type { Listener } from "./follower/follow-writes.ts";
 import { liveProtocol, type Told } from "./http/live/live-protocol.ts";
 import { type Known, type LiveSettings, openSockets, type Sockets } from "./http/live/open-sockets.ts";
+import { openCounts } from "./live/open-counts.ts";
 import { openNews } from "./live/open-news.ts";
 import { openPresence } from "./live/open-presence.ts";
 import { sharePresence } from "./live/share-presence.ts";
+import type { CountsUnderWay } from "./ports/counts-under-way.ts";
 import type { Log } from "./ports/log.ts";
 import type { Tell } from "./ports/metrics.ts";
 import type { News } from "./ports/news.ts";
@@ -23,6 +25,7 @@ import type { Store } from "./ports/store.ts";
 export interface Live {
   readonly news: News;
   readonly presence: Presence;
+  readonly counts: CountsUnderWay;
   readonly follow: Listener;
   /** Takes live connections on the server from now on. */
   readonly attach: (server: HttpServer, told: Told, settings: LiveSettings) => void;
@@ -46,7 +49,7 @@ export function openLive(store: Pick<Store, "writesAfter"> & Notes, { after, by,
   const shared = sharePresence(rooms, store, { by, log });
   let sockets: Sockets | undefined;
   return {
-    ...{ news, presence },
+    ...{ news, presence, counts: openCounts(store, { by, log }) },
     follow: async (written) => {
       // Whoever may know no more is let go of before there is more to know.
       await sockets?.seeAgain(isConcernedBy(written));

@@ -2,6 +2,8 @@
 export interface Count {
   readonly done: number;
   readonly of: number;
+  /** Of what is done, how many are such as are looked for. */
+  readonly found: number;
 }
 /** Something that is being done, to tell of. */
 export interface Counting {
@@ -10,29 +12,10 @@ export interface Counting {
   readonly end: () => void;
 }
 
-/** How far long work is that is under way in this process, for whoever asks meanwhile. Kept nowhere else. */
+/** How far long work is that is under way at any process over the store, for whoever asks meanwhile. */
 export interface CountsUnderWay {
-  /** Begins to count. Of several of one name the one begun last is told. */
+  /** Begins to count. Of several of one name the one begun last in this process is told. */
   readonly begin: (name: string) => Counting;
   /** Nothing where nothing of the name is under way, or nothing is counted yet. */
-  readonly find: (name: string) => Count | undefined;
-}
-
-export function openCountsUnderWay(): CountsUnderWay {
-  const underWay = new Map<string, { count: Count | undefined }>();
-  return {
-    begin: (name) => {
-      const own: { count: Count | undefined } = { count: undefined };
-      underWay.set(name, own);
-      return {
-        tell: (count) => {
-          own.count = count;
-        },
-        end: () => {
-          if (underWay.get(name) === own) underWay.delete(name);
-        },
-      };
-    },
-    find: (name) => underWay.get(name)?.count,
-  };
+  readonly find: (name: string) => Promise<Count | undefined>;
 }

@@ -21,7 +21,7 @@ const IMPACT = `query ($id: ID!) { proposal(id: $id) {
   } }
   reviews { by { name } verdict }
 } }`;
-const SO_FAR = `query ($id: ID!) { proposal(id: $id) { impactSoFar { looked of } } }`;
+const SO_FAR = `query ($id: ID!) { proposal(id: $id) { impactSoFar { looked of moved } } }`;
 const ACCEPT = `mutation ($id: ID!) { done: decideOnProposal(id: $id, expectedVersion: 1, verdict: ACCEPT) {
   ... on ProposalChanged { stillNeeded proposal { state revision } } ... on Refused { problems { code } }
 } }`;
@@ -99,7 +99,7 @@ describe("a change that moves many conclusions", () => {
     gate.close();
     const again = ask(rolf, IMPACT, variables);
     const soFar = async (who: Cookie | undefined) => (await ask(who, SO_FAR, variables)).proposal.impactSoFar;
-    await vi.waitFor(async () => expect(await soFar(rolf)).toEqual({ looked: 3, of: all }));
+    await vi.waitFor(async () => expect(await soFar(rolf)).toEqual({ looked: 3, of: all, moved: 3 }));
     expect(await soFar(zoe)).toBeNull();
     gate.open();
     expect((await again).proposal.impact.movedCount).toBe(all);

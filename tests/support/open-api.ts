@@ -8,7 +8,6 @@ import { type Caller, LOCAL_CALLER } from "#server/domain/people/caller.ts";
 import { isProblem } from "#server/domain/problem.ts";
 import type { ReferenceRow } from "#server/domain/reference-row.ts";
 import { openLive } from "#server/open-live.ts";
-import { openCountsUnderWay } from "#server/ports/counts-under-way.ts";
 import type { Log } from "#server/ports/log.ts";
 import { tablesOf } from "#server/ports/reference-tables.ts";
 import type { Store } from "#server/ports/store.ts";
@@ -44,7 +43,6 @@ export async function openApi(
   let suffixes = 0;
   const results = keepResults();
   const surveys = openSurveys(base);
-  const counts = openCountsUnderWay();
   const newSuffix = () => `s${++suffixes}`;
   const live = openLive(base, {
     after: await base.newestWrite(),
@@ -66,7 +64,7 @@ export async function openApi(
         tables: tablesOf(rows),
         now: () => "2026-02-02T00:00:00Z",
         ...{ newSuffix, weigher: weighHere, results, standings: NOTHING_STANDS, surveys, datings: undefined },
-        ...{ news: live.news, presence: live.presence, counts },
+        ...{ news: live.news, presence: live.presence, counts: live.counts },
       },
       caller,
     );

@@ -27,7 +27,7 @@ afterEach(() => vi.useRealTimers());
 /** Opens the page; the impact does not come before `release`, and the count is what `soFar` says. */
 async function openWaiting() {
   vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
-  let [asked, soFar] = [0, null as { looked: number; of: number } | null];
+  let [asked, soFar] = [0, null as { looked: number; of: number; moved: number } | null];
   const waits: (() => void)[] = [];
   await renderPage(page, async (query, variables) => {
     if (query.includes("query ImpactOfProposal")) {
@@ -51,14 +51,15 @@ async function openWaiting() {
 }
 
 describe("what accepting a proposal would do", () => {
-  it("[J8] says how many pieces were looked at, of how many, while it is worked out", async () => {
+  it("[J8] says how many pieces were looked at, of how many, and what was found, while it is worked out", async () => {
     const { region, count, release } = await openWaiting();
     const bar = within(region).getByRole("progressbar", { name: "Stored pieces looked at" });
     expect(bar.getAttribute("value")).toBeNull();
-    await count({ looked: 214, of: 710 });
-    await within(region).findByText("214 of 710 pieces looked at");
+    await count({ looked: 214, of: 710, moved: 33 });
+    const says = "214 of 710 pieces looked at; something would be said otherwise of 33 of them";
+    await within(region).findByText(says);
     expect([bar.getAttribute("value"), bar.getAttribute("max")]).toEqual(["214", "710"]);
-    expect(bar.getAttribute("aria-valuetext")).toBe("214 of 710 pieces looked at");
+    expect(bar.getAttribute("aria-valuetext")).toBe(says);
     release();
     await within(region).findByText(/on record in England 140 years before/);
     expect(within(region).queryByRole("progressbar")).toBeNull();
@@ -66,10 +67,12 @@ describe("what accepting a proposal would do", () => {
 
   it("[J8] can be stopped, says then with how many looked at, and is worked out anew when asked", async () => {
     const { region, count, release, asked } = await openWaiting();
-    await count({ looked: 214, of: 710 });
-    await within(region).findByText("214 of 710 pieces looked at");
+    await count({ looked: 214, of: 710, moved: 33 });
+    await within(region).findByText(/^214 of 710 pieces looked at;/);
     fireEvent.click(within(region).getByRole("button", { name: "Stop" }));
-    await within(region).findByText(/^Stopped with 214 of 710 pieces looked at\./);
+    await within(region).findByText(
+      /^Stopped with 214 of 710 pieces looked at; .* of 33 of them\. What it would do to the rest/,
+    );
     release();
     await act(() => vi.advanceTimersByTimeAsync(500));
     expect(within(region).queryByText(/140 years before/)).toBeNull();

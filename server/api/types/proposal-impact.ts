@@ -106,7 +106,7 @@ export function addProposalImpact(b: Builder) {
         try {
           return await foreseeImpact(context, proposal.change, Math.max(0, Math.min(MOST_TOLD, pieces)), {
             stop: context.stop,
-            onLooked: (done, of) => counting.tell({ done, of }),
+            onLooked: (done, of, found) => counting.tell({ done, of, found }),
           });
         } finally {
           counting.end();
@@ -119,12 +119,16 @@ export function addProposalImpact(b: Builder) {
     fields: (t) => ({
       looked: t.int({ description: "Stored examinations looked at.", resolve: ({ done }) => done }),
       of: t.exposeInt("of", { description: "Of all that it can touch." }),
+      moved: t.int({
+        description: "How many of those looked at would come to something else.",
+        resolve: ({ found }) => found,
+      }),
     }),
   });
   b.objectField("Proposal", "impactSoFar", (t) =>
     t.field({
       description:
-        "How far the impact is that you asked for last; null where the process that answers works out none for you.",
+        "How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first second where another server does it.",
       type: soFar,
       nullable: true,
       resolve: (proposal, _, context) => context.counts.find(countName(proposal, context)),

@@ -28,8 +28,8 @@ interface Ports {
 
 export interface PreviewOptions {
   readonly stop?: AbortSignal | undefined;
-  /** Told before each examination, and after the last, how many of those it can touch were looked at. */
-  readonly onLooked?: (looked: number, of: number) => void;
+  /** Told before each examination, and after the last, how many of those it can touch were looked at, and of how many of them something would be said otherwise. */
+  readonly onLooked?: (looked: number, of: number, shifted: number) => void;
 }
 
 /**
@@ -49,7 +49,7 @@ export async function previewChange(
   let looked = 0;
   const turn = openTurns();
   for (const id of touched) {
-    onLooked(looked, touched.length);
+    onLooked(looked, touched.length, shifted.length);
     await turn();
     if (stop?.aborted) break;
     looked++;
@@ -58,7 +58,7 @@ export async function previewChange(
     const shifts = await shiftsOf(ports, examination, change, beside, revision);
     if (shifts) shifted.push({ examination, shifts });
   }
-  onLooked(looked, touched.length);
+  onLooked(looked, touched.length, shifted.length);
   return { revision, looked, shifted, left: touched.length - looked };
 }
 

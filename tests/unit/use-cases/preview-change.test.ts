@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { openStandings } from "#server/again/open-standings.ts";
 import { id } from "#server/domain/ids.ts";
-import { openCountsUnderWay } from "#server/ports/counts-under-way.ts";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { previewChange } from "#server/use-cases/ask/preview-change.ts";
 import { aCommit, withdrawing } from "#tests/support/build-change.ts";
@@ -27,11 +26,11 @@ async function openThree() {
 }
 
 describe("the preview of a change", () => {
-  it("[K10] [J4] counts the pieces it looked at, from none to all", async () => {
+  it("[K10] [J4] counts the pieces it looked at, and those that it found, from none to all", async () => {
     const { ports, change } = await openThree();
-    const counts: (readonly [number, number])[] = [];
+    const counts: (readonly [number, number, number])[] = [];
     const preview = await previewChange(ports, change, { onLooked: (...count) => counts.push(count) });
-    expect(counts).toEqual([0, 1, 2, 3].map((looked) => [looked, 3]));
+    expect(counts).toEqual([0, 1, 2, 3].map((looked) => [looked, 3, looked]));
     expect(preview).toMatchObject({ looked: 3, left: 0 });
     expect(preview.shifted).toHaveLength(3);
     await ports.standings.stop();
@@ -46,22 +45,5 @@ describe("the preview of a change", () => {
     });
     expect(preview).toMatchObject({ looked: 2, left: 1 });
     await ports.standings.stop();
-  });
-});
-
-describe("counts of what is under way", () => {
-  it("[J4] tell of the one begun last of a name, until that ends", () => {
-    const counts = openCountsUnderWay();
-    const first = counts.begin("one");
-    expect(counts.find("one")).toBeUndefined();
-    first.tell({ done: 1, of: 9 });
-    const second = counts.begin("one");
-    second.tell({ done: 3, of: 7 });
-    first.tell({ done: 2, of: 9 });
-    first.end();
-    expect(counts.find("one")).toEqual({ done: 3, of: 7 });
-    expect(counts.find("other")).toBeUndefined();
-    second.end();
-    expect(counts.find("one")).toBeUndefined();
   });
 });

@@ -734,6 +734,8 @@ export type ImpactSoFar = {
   readonly __typename?: 'ImpactSoFar';
   /** Stored examinations looked at. */
   readonly looked: Scalars['Int']['output'];
+  /** How many of those looked at would come to something else. */
+  readonly moved: Scalars['Int']['output'];
   /** Of all that it can touch. */
   readonly of: Scalars['Int']['output'];
 };
@@ -1273,7 +1275,7 @@ export type Proposal = {
   readonly id: Scalars['ID']['output'];
   /** Null where the graph would refuse it (`unfit`), and where it is decided. */
   readonly impact?: Maybe<Impact>;
-  /** How far the impact is that you asked for last; null where the process that answers works out none for you. */
+  /** How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first second where another server does it. */
   readonly impactSoFar?: Maybe<ImpactSoFar>;
   readonly isMine: Scalars['Boolean']['output'];
   readonly kind: ProposalKind;
