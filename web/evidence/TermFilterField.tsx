@@ -1,6 +1,7 @@
 import { useQuery } from "@apollo/client/react";
 import { useEffect, useState } from "react";
 import type { TermKind } from "../shared/apollo/schema-types.graphql.ts";
+import { rankByName } from "../shared/terms/rank-by-name.ts";
 import { ComboBox } from "../shared/ui/ComboBox.tsx";
 import { FilterChoicesDocument } from "./FilterChoices.graphql.ts";
 
@@ -28,13 +29,12 @@ export function TermFilterField({ label, kind, value, onChange, placeholder }: P
   const name = terms.find((term) => term.id === value)?.label ?? value ?? "";
   const [words, setWords] = useState(name);
   useEffect(() => setWords(name), [name]);
-  const typed = words === name ? "" : words.trim().toLowerCase();
-  const choices = terms
-    .filter(({ label, otherLabels }) =>
-      [label, ...otherLabels].some((text) => text.toLowerCase().includes(typed)),
-    )
-    .sort((a, b) => a.label.localeCompare(b.label, "en"))
-    .map(({ id, label, broader }) => ({ id, label, ...(broader ? { beside: `in ${broader.label}` } : {}) }));
+  const byName = terms.toSorted((a, b) => a.label.localeCompare(b.label, "en"));
+  const choices = rankByName(byName, words === name ? "" : words).map(({ id, label, broader }) => ({
+    id,
+    label,
+    ...(broader ? { beside: `in ${broader.label}` } : {}),
+  }));
   return (
     <ComboBox
       label={label}

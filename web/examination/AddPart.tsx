@@ -1,6 +1,7 @@
 import { memo, useState } from "react";
 import type { Part } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
+import { rankByName } from "#web/shared/terms/rank-by-name.ts";
 import { Button } from "#web/shared/ui/Button.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
 import styles from "./AddPart.module.css";
@@ -22,10 +23,9 @@ export const AddPart = memo(function AddPart({ parts, usual = [] }: Props) {
   const { edit, learn } = useDeeds();
   const { all } = useKindsOfPart();
   const [words, setWords] = useState("");
-  const wanted = words.trim().toLowerCase();
-  const choices = all.filter(
-    ({ label, otherLabels, mergedInto }) =>
-      mergedInto === null && [label, ...otherLabels].some((name) => name.toLowerCase().includes(wanted)),
+  const choices = rankByName(
+    all.filter(({ mergedInto }) => mergedInto === null),
+    words,
   );
   const missing = usual.filter((kind) => !parts.some((part) => part.kind === kind.id));
   const add =
@@ -43,7 +43,11 @@ export const AddPart = memo(function AddPart({ parts, usual = [] }: Props) {
       ) : null}
       <SuggestBox
         label="Add a part"
-        choices={choices.map(({ id: kind, label }) => ({ id: kind, label }))}
+        choices={choices.map(({ id: kind, label, otherLabels }) => ({
+          id: kind,
+          label,
+          ...(otherLabels.length === 0 ? {} : { beside: otherLabels.join(", ") }),
+        }))}
         words={words}
         onWords={setWords}
         placeholder="back, drawer, leg, handle …"
