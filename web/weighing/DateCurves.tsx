@@ -25,7 +25,7 @@ export function DateCurves({ axis, claimed }: Props) {
     return (
       <Aged stage="dates" aria-labelledby="curves-heading" className={styles["section"]}>
         <h2 id="curves-heading">How probable each year is</h2>
-        <p className={styles["none"]}>It is worked out once the strips stand.</p>
+        <p className={styles["none"]}>It is worked out after the years.</p>
       </Aged>
     );
   const told = parts.filter(({ tells }) => tells);

@@ -26,7 +26,7 @@ export function MendsSection() {
     >
       <h2 className={styles["heading"]}>What would have to be true</h2>
       {story === undefined || words === undefined ? (
-        <p className={styles["none"]}>It is worked out once the strips stand.</p>
+        <p className={styles["none"]}>It is worked out after the years.</p>
       ) : (
         <>
           <div className="screen-only">

@@ -16,7 +16,7 @@ export function PartsSection() {
       <h2 className={styles["heading"]}>
         Part by part <span>· what each most probably is</span>
       </h2>
-      {parts === undefined ? <p className={styles["none"]}>It is worked out once the strips stand.</p> : null}
+      {parts === undefined ? <p className={styles["none"]}>It is worked out after the years.</p> : null}
       <ul className={styles["parts"]}>
         {told.map(({ parts: all, name, brief }) => (
           <li key={all.join()}>

@@ -8,7 +8,7 @@ export function WeighingStanding() {
   const missing = weighed.missing.join(" ");
   switch (standing.kind) {
     case "waiting":
-      return <Standing>The piece is weighed once the strips stand.</Standing>;
+      return <Standing>What is probable is worked out after the years below.</Standing>;
     case "working":
       return (
         <Standing act={{ says: "Stop", onPress: stop }}>

@@ -10,15 +10,20 @@ import { weightInWords } from "./weight-in-words.ts";
 const DISCRIMINATES = 0.5;
 const REASONS = 3;
 
-/** The conclusion as a sentence or two: the claimed years with their range, and the part that matters most. No score. */
+/**
+ * The conclusion as a sentence or two: the claimed years with their range, and the part that matters most. No score, and
+ * nothing but that while nothing is recorded.
+ */
 export function headlineOfWeighing(
   dates: Dates,
   sensitivity: Sensitivity | undefined,
   reader: WeighingReader,
 ): string {
+  if (!reader.isAnythingSeen)
+    return `Nothing is recorded, so that nothing speaks for ${reader.claimed} or against it.`;
   const { log10, posterior } = dates.claimed;
   const range = sensitivity ? ` (${rangeInWords(sensitivity.claimed)} under other assumptions)` : "";
-  const about = `${posterior < 0.01 || posterior > 0.99 ? "" : "about "}${probabilityInWords(posterior)}${range}`;
+  const about = `probability ${posterior < 0.01 || posterior > 0.99 ? "" : "about "}${probabilityInWords(posterior)}${range}`;
   const part = mostInDoubt(dates.parts, reader, sensitivity);
   if (log10 === null)
     return `What was seen of ${reader.claimed} lies beyond what the model can weigh.${part}`;
@@ -41,7 +46,7 @@ function mostInDoubt(
   if (most === undefined) return "";
   const range = sensitivity?.original.find(({ part }) => part === most.parts[0])?.range;
   const original = probabilityInWords(most.odds.original);
-  return ` ${capitalise(reader.partsOf(most.parts))} ${reader.isPlural(most.parts) ? "are" : "is"} of the first making with ${original}${range ? ` (${rangeInWords(range)})` : ""}.`;
+  return ` ${capitalise(reader.partsOf(most.parts))} ${reader.isPlural(most.parts) ? "are" : "is"} of the first making with probability ${original}${range ? ` (${rangeInWords(range)})` : ""}.`;
 }
 
 /** The things seen that weigh most, at most three; those that say next to nothing are left out. */

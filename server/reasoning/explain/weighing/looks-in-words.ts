@@ -9,8 +9,8 @@ import type { WeighingReader } from "./weighing-reader.ts";
 function stands({ ifSeen, ifAbsent }: Look, { claimed }: WeighingReader): string {
   const [there, not] = [probabilityInWords(ifSeen), probabilityInWords(ifAbsent)];
   return there === not
-    ? `${claimed} at ${there} either way`
-    : `${claimed} at ${there} if it is there, at ${not} if not`;
+    ? `the probability of ${claimed} is ${there} either way`
+    : `the probability of ${claimed} is ${there} if it is there, ${not} if not`;
 }
 
 function because(look: Look, reader: WeighingReader): string {

@@ -9,6 +9,8 @@ export interface WeighingReader extends Names {
   readonly weighing: Weighing;
   /** "1765 to 1775", or the date as it was given. */
   readonly claimed: string;
+  /** False while no thing is recorded on any part. */
+  readonly isAnythingSeen: boolean;
   /** "the left leaf and the right leaf". */
   readonly partsOf: (parts: readonly PartId[]) => string;
   readonly isPlural: (parts: readonly PartId[]) => boolean;
@@ -34,7 +36,7 @@ export function readWeighing(
   const partOf = (part: PartId): string => labels.get(part) ?? part;
   return {
     ...names,
-    ...{ weighing, claimed, termOf: names.labelOf },
+    ...{ weighing, claimed, termOf: names.labelOf, isAnythingSeen: piece.observations.length > 0 },
     partsOf: (parts) => listInWords(parts.map((part) => `the ${partOf(part)}`)),
     isPlural: (parts) => parts.length > 1 || parts.some((part) => /([^s]s|feet)$/.test(headOf(partOf(part)))),
     seenOf: (observation) => {

@@ -32,7 +32,7 @@ describe("[N10] looks in words", () => {
   it("say the part, what to look for, and what each answer would make of the claim", () => {
     expect(say(aLook())).toMatchObject({
       says: "The back: look for saw marks.",
-      because: "1760 to 1775 at 0.03 if it is there, at 0.18 if not.",
+      because: "The probability of 1760 to 1775 is 0.03 if it is there, 0.18 if not.",
     });
   });
 
@@ -45,7 +45,7 @@ describe("[N10] looks in words", () => {
 
   it("say of what state a part is where that is what they tell, and that years stay as they are", () => {
     expect(say(aLook({ bits: 0, bitsOfState: 0.2, ifSeen: 0.1, ifAbsent: 0.1 }))?.because).toBe(
-      "It tells whether the part is of the first making; 1760 to 1775 at 0.10 either way.",
+      "It tells whether the part is of the first making; the probability of 1760 to 1775 is 0.10 either way.",
     );
   });
 
@@ -55,7 +55,7 @@ describe("[N10] looks in words", () => {
       { claim: id<"claim">("c2"), findings: ["g"] },
     ];
     expect(say(aLook({ wouldVoid }))?.because).toBe(
-      "If it is there, two things that speak against the claim are explained; 1760 to 1775 at 0.03 if it is there, at 0.18 if not.",
+      "If it is there, two things that speak against the claim are explained; the probability of 1760 to 1775 is 0.03 if it is there, 0.18 if not.",
     );
   });
 
