@@ -1,5 +1,5 @@
 import { canonicalJson, isInOrder } from "../domain/canonical-json.ts";
-import type { Change } from "../domain/change.ts";
+import type { Change, Edit } from "../domain/change.ts";
 import { deepFreeze } from "../domain/deep-freeze.ts";
 import { isKeptFrozen, keepFrozen } from "../domain/frozen-copy.ts";
 
@@ -21,6 +21,13 @@ export function keepInOrder(change: Change): Change {
   return isInOrder(frozen) ? keepFrozen(frozen) : frozen;
 }
 
+/** The canonical JSON of an edit, of those of what it leaves standing and of what stood before. */
+export const editText = (kind: Edit["kind"], after: string | undefined, before?: string): string =>
+  `{${after === undefined ? "" : `"after":${after},`}${before === undefined ? "" : `"before":${before},`}"kind":"${kind}"}`;
+
+/** The canonical JSON of a change, of those of its edits. */
+export const joinEdits = (edits: readonly string[]): string => `[${edits.join(",")}]`;
+
 /** A change as it is written: its own text, that of each edit, and that of what each edit leaves standing. */
 export interface ChangeTexts {
   readonly change: string;
@@ -29,19 +36,26 @@ export interface ChangeTexts {
   readonly after: readonly (string | undefined)[];
 }
 
+/** What is frozen with its members in order needs no look any more. */
+const writerOf = (change: Change): ((thing: object) => string) =>
+  isKeptFrozen(change) ? JSON.stringify : canonicalJson;
+
+/** The canonical JSON of what each edit of a change leaves standing; `undefined` where nothing is left. */
+export function standingTexts(change: Change): readonly (string | undefined)[] {
+  const textOf = writerOf(change);
+  return change.map(({ after }) => (after === undefined ? undefined : textOf(after)));
+}
+
 /** The canonical JSON of a change, made of the bodies in it, so that each is made once; of what `keepFrozen` was given, once for all. */
 export function textsOf(change: Change): ChangeTexts {
   const before = made.get(change);
   if (before !== undefined) return before;
-  const isKept = isKeptFrozen(change);
-  const textOf = isKept ? (JSON.stringify as (thing: object) => string) : canonicalJson;
-  const after = change.map((edit) => (edit.after === undefined ? undefined : textOf(edit.after)));
-  const edits = change.map((edit, at) => {
-    const left = after[at] === undefined ? "" : `"after":${after[at]},`;
-    const gone = edit.before === undefined ? "" : `"before":${textOf(edit.before)},`;
-    return `{${left}${gone}"kind":"${edit.kind}"}`;
-  });
-  const texts = { change: known.get(change) ?? `[${edits.join(",")}]`, edits, after };
-  if (isKept) made.set(change, texts);
+  const after = standingTexts(change);
+  const textOf = writerOf(change);
+  const edits = change.map(({ kind, before: gone }, at) =>
+    editText(kind, after[at], gone === undefined ? undefined : textOf(gone)),
+  );
+  const texts = { change: known.get(change) ?? joinEdits(edits), edits, after };
+  if (isKeptFrozen(change)) made.set(change, texts);
   return texts;
 }

@@ -1,6 +1,7 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
 import type { Change } from "../domain/change.ts";
 import type { Revision } from "../domain/revision.ts";
+import { changeText } from "./change-text.ts";
 import { linkRevision } from "./link-revision.ts";
 
 /**
@@ -12,7 +13,7 @@ export function findBrokenLink(
   change: Change,
   newest: Revision | undefined,
 ): string | undefined {
-  const linked = linkRevision(change, revision, newest);
+  const linked = linkRevision(changeText(change), revision, newest);
   if (canonicalJson(linked) === canonicalJson(revision)) return undefined;
   if (revision.number !== linked.number) return `it should be number ${linked.number}`;
   if (revision.previous !== linked.previous) return "it does not follow from the revision before it";

@@ -1,7 +1,5 @@
 import { canonicalJson } from "../domain/canonical-json.ts";
-import type { Change } from "../domain/change.ts";
 import { NO_HASH, type Revision } from "../domain/revision.ts";
-import { changeText } from "./change-text.ts";
 import { sha256 } from "./sha256.ts";
 
 /** Who made a change, when and why. */
@@ -11,12 +9,11 @@ export interface Authorship {
   readonly message: string;
 }
 
-/** The revision that a change makes after `newest`, chained to it by its hash; `text` is its canonical JSON. */
+/** The revision that a change makes after `newest`, chained to it by its hash; `text` is the canonical JSON of the change. */
 export function linkRevision(
-  change: Change,
+  text: string,
   { at, by, message }: Authorship,
   newest: Revision | undefined,
-  text: string = changeText(change),
 ): Revision {
   const fields = {
     number: (newest?.number ?? 0) + 1,

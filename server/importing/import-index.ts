@@ -12,6 +12,8 @@ export interface ImportIndex {
   kindAt(line: number): ImportKind | TermKind | undefined;
   /** Marks a line that names what waits itself, or what comes later (`isFirst`); what is not in the file counts as later. */
   setWaiting(line: number, isFirst: boolean): void;
+  /** Takes the mark away: what names it later need not wait for it. */
+  setGone(line: number): void;
   isWaiting(line: number): boolean;
   /** Whether a line that waits names what comes later, and not only what waits for that. */
   isFirst(line: number): boolean;
@@ -47,6 +49,9 @@ export function openIndex(): ImportIndex {
     kindAt: (line) => KINDS[kinds[line] ?? 0],
     setWaiting: (line, isFirst) => {
       states[line] = (states[line] ?? 0) | (isFirst ? MARKS : WAITS);
+    },
+    setGone: (line) => {
+      states[line] = (states[line] ?? 0) & ~MARKS;
     },
     isWaiting: (line) => ((states[line] ?? 0) & WAITS) > 0,
     isFirst: (line) => ((states[line] ?? 0) & FIRST) > 0,

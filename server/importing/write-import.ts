@@ -6,7 +6,7 @@ import { isProblem, type Problem } from "../domain/problem.ts";
 import type { ImportTarget } from "../ports/import-target.ts";
 import { readStanding } from "./compare-standing.ts";
 import type { ImportIndex } from "./import-index.ts";
-import { openPool } from "./pool.ts";
+import { type Group, openPool } from "./pool.ts";
 import type { ImportLine } from "./read-import-line.ts";
 
 export interface WriteOptions {
@@ -52,8 +52,8 @@ export async function writeImport(
   const commit = async (change: Change): Promise<Problem | undefined> => {
     const { by, message } = options;
     const about = Object.freeze({ at: options.now().toISOString(), by, change, message });
-    const revision = await store.commit(about);
-    if (isProblem(revision)) return revision;
+    const answer = await store.commit(about);
+    if (isProblem(answer)) return answer;
     const changed = change.filter(({ before }) => before !== undefined).length;
     written.changed += changed;
     written.added += change.length - changed;
@@ -73,25 +73,21 @@ export async function writeImport(
     last.catch(() => undefined);
     return undefined;
   };
-  /** Adds things that go into one revision together, ending the one before where there is no room. */
-  const put = async (group: readonly ImportLine[]): Promise<Problem | undefined> => {
+  /** Adds things that go into one revision together; gives whether it is full. */
+  const put = (group: Group): boolean => {
     for (const line of group) if (index.stateAt(line.line) !== "stands") batch.push(line);
-    return batch.length >= thingsARevision ? keep() : undefined;
+    return batch.length >= thingsARevision;
   };
 
-  for await (const some of options.lines) {
+  for await (const some of options.lines)
     for (const text of some) {
       number++;
       const line = read(text, number);
-      if (line === undefined || !pool.take(line)) continue;
-      const refusal = await put([line]);
-      if (refusal !== undefined) return { written, refusal };
+      for (const group of line === undefined ? [] : pool.take(line)) {
+        const refusal = put(group) ? await keep() : undefined;
+        if (refusal !== undefined) return { written, refusal };
+      }
     }
-    for (const group of pool.waiting > 0 ? pool.release() : []) {
-      const refusal = await put(group);
-      if (refusal !== undefined) return { written, refusal };
-    }
-  }
   const refusal = (await keep()) ?? (await last);
   return refusal === undefined ? { written } : { written, refusal };
 }

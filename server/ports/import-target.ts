@@ -5,7 +5,8 @@ import type { Commit, Store } from "./store.ts";
 /** What an import asks of what it goes into: a store, or what becomes one later. */
 export interface ImportTarget
   extends Pick<Store, "newestRevision" | "terms" | "claims" | "sources" | "allTerms"> {
-  commit(commit: Pick<Commit, "change" | "by" | "at" | "message">): Promise<Revision | Problem>;
+  /** Gives what refuses it; else the revision, where it is made by then. */
+  commit(commit: Pick<Commit, "change" | "by" | "at" | "message">): Promise<Revision | Problem | undefined>;
 }
 
 /** What a target says of itself in which nothing stands. */

@@ -1,3 +1,4 @@
+import { changeText } from "../../chain/change-text.ts";
 import { checkCommit } from "../../chain/check-commit.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
 import type { Change, Edit, Graph } from "../../domain/change.ts";
@@ -35,7 +36,7 @@ export function extendHistory(history: History, commit: Commit): History | Probl
   if (refusal !== undefined) return refusal;
   const graph = applyChange(before, change);
   if (isProblem(graph)) return graph;
-  const revision = deepFreeze(linkRevision(change, commit, history.at(-1)?.revision));
+  const revision = deepFreeze(linkRevision(changeText(change), commit, history.at(-1)?.revision));
   return [...history, { revision, change, graph }];
 }
 

@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import { changeText } from "../../chain/change-text.ts";
 import { checkCommit } from "../../chain/check-commit.ts";
 import { linkRevision } from "../../chain/link-revision.ts";
 import type { Change } from "../../domain/change.ts";
@@ -36,7 +37,7 @@ export function commitChange(database: Database, commit: Commit): Promise<Revisi
       if (refusal !== undefined) return refusal;
       const planned = await planCards(run, cards);
       if (isProblem(planned)) return planned;
-      const revision = deepFreeze(linkRevision(change, commit, newest));
+      const revision = deepFreeze(linkRevision(changeText(change), commit, newest));
       return {
         content: contentOf([{ revision, change }], await readTally(run, state.revision)),
         revision: revision.number,

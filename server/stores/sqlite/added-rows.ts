@@ -1,4 +1,3 @@
-import type { ChangeTexts } from "../../chain/change-text.ts";
 import type { Change, Edit } from "../../domain/change.ts";
 import type { Claim } from "../../domain/claim.ts";
 import type { Standing } from "../../domain/graph-view.ts";
@@ -11,22 +10,28 @@ export type NextRows = Record<Edit["kind"], number>;
 
 type Add = (form: RowForm, row: readonly Value[]) => void;
 
-/** All rows that a change adds, some of them twice, where a thing names another in several places; counts `next` on. */
-export function addedRows(change: Change, texts: ChangeTexts, next: NextRows): ManyRows {
+/**
+ * All rows that a change adds; counts `next` on. `bodies` stand in the rows for what each edit leaves standing. Rows of the tables
+ * that are clustered by what they are about come by their order there, so that neighbours meet the same page.
+ */
+export function addedRows(change: Change, bodies: readonly (Value | undefined)[], next: NextRows): ManyRows {
   const values = new Map<RowForm, Value[]>(ROW_FORMS.map((form) => [form, []]));
   const add: Add = (form, row) => void values.get(form)?.push(...row);
   for (const [at, edit] of change.entries()) {
     if (!edit.after) continue;
     const row = next[edit.kind]++;
     const standing = { kind: edit.kind, thing: edit.after } as Standing;
-    addOwn(add, standing, row, texts.after[at] ?? "");
+    addOwn(add, standing, row, bodies[at] ?? "");
     for (const { kind, id } of namesOf(standing)) add(NAMING[kind][edit.kind], [id, row]);
   }
-  return ROW_FORMS.map((form) => values.get(form) ?? []);
+  return ROW_FORMS.map((form) => {
+    const rows = values.get(form) ?? [];
+    return form.isClustered ? inOrder(rows, form.width) : rows;
+  });
 }
 
 /** The rows that a thing itself is. */
-function addOwn(add: Add, { kind, thing }: Standing, row: number, body: string): void {
+function addOwn(add: Add, { kind, thing }: Standing, row: number, body: Value): void {
   if (kind === "source") add(FORMS.source, [row, thing.id, body]);
   else if (kind === "term") add(FORMS.term, [row, thing.id, thing.kind, thing.broader ?? null, body]);
   else {
@@ -45,4 +50,24 @@ function addRoles(add: Add, claim: Claim, row: number): void {
       for (const target of new Set(claim.ways.flat()))
         add(FORMS.lead, [claim.subject, target, row, claim.scope.region ?? null]);
   }
+}
+
+/** The values of rows by their columns, each row once: a thing may name another in several places. */
+function inOrder(values: readonly Value[], width: number): readonly Value[] {
+  const rows: (readonly Value[])[] = [];
+  for (let at = 0; at < values.length; at += width) rows.push(values.slice(at, at + width));
+  rows.sort(byColumns);
+  const sorted: Value[] = [];
+  for (const [at, row] of rows.entries())
+    if (at === 0 || byColumns(row, rows[at - 1] ?? []) !== 0) sorted.push(...row);
+  return sorted;
+}
+
+/** The first columns, by which no two different rows are the same, are texts or numbers throughout. */
+function byColumns(a: readonly Value[], b: readonly Value[]): number {
+  for (let at = 0; at < a.length; at++) {
+    const [left, right] = [a[at] as string | number, b[at] as string | number];
+    if (left !== right) return left < right ? -1 : 1;
+  }
+  return 0;
 }

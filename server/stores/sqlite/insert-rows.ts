@@ -65,18 +65,12 @@ export const ROW_FORMS: readonly RowForm[] = [
   ...Object.values(NAMING).flatMap((by) => Object.values(by)),
 ];
 
-/** The values of many rows of each form, one row after the other, in the order of `ROW_FORMS`. */
+/** The values of many rows of each form, one row after the other, each row once, in the order of `ROW_FORMS`. */
 export type ManyRows = readonly (readonly Value[])[];
 
-/**
- * Adds rows that stand from a revision on. Inside a write. Those of the tables that are clustered by what they are about go in by
- * their order there, so that neighbours meet the same page, and each once.
- */
+/** Adds rows that stand from a revision on. Inside a write. */
 export function insertRows(database: Database, rows: ManyRows, revision: number): void {
-  for (const [at, form] of ROW_FORMS.entries()) {
-    const values = rows[at] ?? [];
-    insertOf(database, form, form.isClustered ? inOrder(values, form.width) : values, revision);
-  }
+  for (const [at, form] of ROW_FORMS.entries()) insertOf(database, form, rows[at] ?? [], revision);
 }
 
 function insertOf(database: Database, form: RowForm, values: readonly Value[], revision: number): void {
@@ -86,24 +80,4 @@ function insertOf(database: Database, form: RowForm, values: readonly Value[], r
     database.put(form.many, [revision, ...values.slice(at, at + step)]);
   for (; at < values.length; at += form.width)
     database.put(form.one, [revision, ...values.slice(at, at + form.width)]);
-}
-
-/** The values of rows by their columns, each row once. */
-function inOrder(values: readonly Value[], width: number): readonly Value[] {
-  const rows: (readonly Value[])[] = [];
-  for (let at = 0; at < values.length; at += width) rows.push(values.slice(at, at + width));
-  rows.sort(byColumns);
-  const sorted: Value[] = [];
-  for (const [at, row] of rows.entries())
-    if (at === 0 || byColumns(row, rows[at - 1] ?? []) !== 0) sorted.push(...row);
-  return sorted;
-}
-
-/** The first columns, by which no two different rows are the same, are texts or numbers throughout. */
-function byColumns(a: readonly Value[], b: readonly Value[]): number {
-  for (let at = 0; at < a.length; at++) {
-    const [left, right] = [a[at] as string | number, b[at] as string | number];
-    if (left !== right) return left < right ? -1 : 1;
-  }
-  return 0;
 }

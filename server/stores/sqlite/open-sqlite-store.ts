@@ -112,7 +112,7 @@ function storeIn(database: Database, path: string, patience: number): Store {
         const refusal = checkCommit(standingView(database, change), newest?.number ?? 0, change, expected);
         if (refusal !== undefined) return refusal;
         const texts = textsOf(change);
-        const revision = linkRevision(change, about, newest, texts.change);
+        const revision = linkRevision(texts.change, about, newest);
         writeRevision(database, revision, change, texts);
         const made = { revision: revision.hash };
         const noted = noteWrite(database, { revision: revision.number }, made, about);

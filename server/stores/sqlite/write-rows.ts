@@ -18,7 +18,7 @@ export function writeRevision(
   putRevision(database, revision, texts.change);
   const { number } = revision;
   for (const { kind, before } of change) if (before) endRow(database, kind, before.id, number);
-  insertRows(database, addedRows(change, texts, nextRows(database)), number);
+  insertRows(database, addedRows(change, texts.after, nextRows(database)), number);
   keepTally(database, number, tallyAfter({}, change), change.length);
 }
 

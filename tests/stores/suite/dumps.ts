@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { beforeEach, describe, expect, it } from "vitest";
+import { changeText } from "#server/chain/change-text.ts";
 import { linkRevision } from "#server/chain/link-revision.ts";
 import { dumpLine, sealDump } from "#server/chain/seal-dump.ts";
 import type { DumpedThing, DumpRecord } from "#server/domain/dump.ts";
@@ -143,7 +144,7 @@ const damages: readonly (readonly [
     "DAMAGED_DUMP",
     (dump) => {
       const change = replacing(aTerm("tool.none"), aTerm("tool.none", { note: "n" }));
-      const revision = linkRevision(change, aCommit(change), undefined);
+      const revision = linkRevision(changeText(change), aCommit(change), undefined);
       return asVersionOne([
         { kind: "revision", change, revision },
         ...dump.filter((record) => record.kind === "examination"),

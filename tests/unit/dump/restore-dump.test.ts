@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { zstdCompressSync, zstdDecompressSync } from "node:zlib";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { changeText } from "#server/chain/change-text.ts";
 import { linkRevision } from "#server/chain/link-revision.ts";
 import { dumpLine, sealDump } from "#server/chain/seal-dump.ts";
 import { id } from "#server/domain/ids.ts";
@@ -146,7 +147,7 @@ describe("a dump file", () => {
       ...aClaim({ id: "claim.1", relation: "introduced", subject: "tool.saw", when: "1790" }),
       citations: [] as never,
     });
-    const revision = linkRevision(change, aCommit(change), undefined);
+    const revision = linkRevision(changeText(change), aCommit(change), undefined);
     const lines = [...sealDump([{ kind: "revision", revision, change }])].map(dumpLine);
     const answer = await restored(lines.join(""));
     expect(answer).toMatchObject({ code: "DAMAGED_DUMP" });

@@ -1,11 +1,14 @@
 import { DatabaseSync } from "node:sqlite";
 import { parentPort, workerData } from "node:worker_threads";
+import { editText, joinEdits } from "../../../chain/change-text.ts";
+import { linkRevision } from "../../../chain/link-revision.ts";
 import { storeNotEmpty } from "../../../chain/refusals.ts";
 import { isProblem, type Problem } from "../../../domain/problem.ts";
+import type { Revision } from "../../../domain/revision.ts";
 import { wrapDatabase } from "../database.ts";
 import { execInTime } from "../exec-in-time.ts";
 import { findMediumProblem } from "../find-medium-problem.ts";
-import { insertRows } from "../insert-rows.ts";
+import { FORMS, insertRows, type ManyRows, ROW_FORMS } from "../insert-rows.ts";
 import { TO_WRITE_MUCH } from "../open-file.ts";
 import { shrinkLog } from "../shrink-log.ts";
 import { keepTally } from "../tally.ts";
@@ -20,14 +23,27 @@ import type { FillAnswer, FillAsked, FilledRevision, FillMessage } from "./fill-
 const { path, patience, mostPages } = workerData as FillAsked;
 const database = wrapDatabase(new DatabaseSync(path, { timeout: 0 }));
 
-function write({ revision, text, rows, more, edits }: FilledRevision): Problem | undefined {
-  const { number, hash } = revision;
-  putRevision(database, revision, text);
-  insertRows(database, rows, number);
-  keepTally(database, number, more, edits);
+let newest: Revision | undefined;
+
+function write({ authorship, kinds, bodies, rows, more }: FilledRevision): Problem | undefined {
+  const text = joinEdits(kinds.map((kind, at) => editText(kind, bodies[at])));
+  newest = linkRevision(text, authorship, newest);
+  const { number, hash } = newest;
+  putRevision(database, newest, text);
+  insertRows(database, withBodies(rows, bodies), number);
+  keepTally(database, number, more, kinds.length);
   const noted = noteWrite(database, { revision: number }, { revision: hash });
   return isProblem(noted) ? noted : undefined;
 }
+
+/** The rows that things themselves are have their body in the last column. */
+const withBodies = (rows: ManyRows, bodies: FilledRevision["bodies"]): ManyRows =>
+  ROW_FORMS.map((form, at) => {
+    const values = rows[at] ?? [];
+    if (form !== FORMS.term && form !== FORMS.claim && form !== FORMS.source) return values;
+    const isBody = (place: number): boolean => place % form.width === form.width - 1;
+    return values.map((value, place) => (isBody(place) ? (bodies[Number(value)] ?? "") : value));
+  });
 
 async function keepAll(): Promise<undefined> {
   database.raw.exec("COMMIT");

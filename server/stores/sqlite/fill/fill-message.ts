@@ -1,5 +1,6 @@
+import type { Authorship } from "../../../chain/link-revision.ts";
+import type { Edit } from "../../../domain/change.ts";
 import type { Problem } from "../../../domain/problem.ts";
-import type { Revision } from "../../../domain/revision.ts";
 import type { Tally } from "../../../domain/tally.ts";
 import type { ManyRows } from "../insert-rows.ts";
 
@@ -12,14 +13,15 @@ export interface FillAsked {
   readonly mostPages?: number;
 }
 
-/** A revision that is to be written as it is, and what it adds. */
+/** What a revision adds, in the order of its change. */
 export interface FilledRevision {
-  readonly revision: Revision;
-  /** The canonical JSON of its change. */
-  readonly text: string;
+  readonly authorship: Authorship;
+  readonly kinds: readonly Edit["kind"][];
+  /** The canonical JSON of each thing. */
+  readonly bodies: readonly (string | undefined)[];
+  /** In place of each body is where it stands in `bodies`, so that it is handed over once. */
   readonly rows: ManyRows;
   readonly more: Tally;
-  readonly edits: number;
 }
 
 /** Said to the thread; it answers each in turn with what refused it, or nothing. */

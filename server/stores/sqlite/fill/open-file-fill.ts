@@ -1,10 +1,7 @@
 import { once } from "node:events";
 import { Worker } from "node:worker_threads";
-import { textsOf } from "../../../chain/change-text.ts";
-import { linkRevision } from "../../../chain/link-revision.ts";
-import { deepFreeze } from "../../../domain/deep-freeze.ts";
+import { standingTexts } from "../../../chain/change-text.ts";
 import type { Problem } from "../../../domain/problem.ts";
-import type { Revision } from "../../../domain/revision.ts";
 import { tallyAfter } from "../../../domain/tally.ts";
 import { type FillTarget, NOTHING_STANDS } from "../../../ports/import-target.ts";
 import { addedRows } from "../added-rows.ts";
@@ -16,7 +13,7 @@ const MOST_UNDER_WAY = 3;
 const YOUNG_MB = 64;
 
 /**
- * Begins to fill the empty store in a file. Rows are made here and written by a thread of its own. Refuses what holds
+ * Begins to fill the empty store in a file. Rows are made here; a thread of its own chains the revisions and writes them. Refuses what holds
  * something (`STORE_NOT_EMPTY`), and what the medium refuses.
  */
 export async function openFileFill(
@@ -56,23 +53,21 @@ export async function openFileFill(
   }
   const rows = { term: 1, claim: 1, source: 1 };
   const underWay: Promise<Problem | undefined>[] = [];
-  let newest: Revision | undefined;
   return {
     ...NOTHING_STANDS,
     newestRevision: async () => undefined,
     commit: async ({ change, ...authorship }) => {
-      const texts = textsOf(change);
-      const revision = linkRevision(change, authorship, newest, texts.change);
-      newest = revision;
       const answer = send({
-        ...{ revision, text: texts.change, rows: addedRows(change, texts, rows) },
-        ...{ more: tallyAfter({}, change), edits: change.length },
+        authorship,
+        kinds: change.map(({ kind }) => kind),
+        bodies: standingTexts(change),
+        rows: addedRows(change, [...change.keys()], rows),
+        more: tallyAfter({}, change),
       });
       // Whoever waits for it next is told; until then it is nobody's fault.
       answer.catch(() => undefined);
       underWay.push(answer);
-      const refusal = underWay.length < MOST_UNDER_WAY ? undefined : await underWay.shift();
-      return refusal ?? deepFreeze(revision);
+      return underWay.length < MOST_UNDER_WAY ? undefined : underWay.shift();
     },
     end: async () => {
       for (const answer of underWay) {
