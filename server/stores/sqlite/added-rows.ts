@@ -54,19 +54,19 @@ function addRoles(add: Add, claim: Claim, row: number): void {
 
 /** The values of rows by their columns, each row once: a thing may name another in several places. */
 function inOrder(values: readonly Value[], width: number): readonly Value[] {
-  const rows: (readonly Value[])[] = [];
-  for (let at = 0; at < values.length; at += width) rows.push(values.slice(at, at + width));
-  rows.sort(byColumns);
+  const rows = Array.from({ length: values.length / width }, (_, row) => row * width);
+  rows.sort((a, b) => compareRows(values, width, a, b));
   const sorted: Value[] = [];
   for (const [at, row] of rows.entries())
-    if (at === 0 || byColumns(row, rows[at - 1] ?? []) !== 0) sorted.push(...row);
+    if (at === 0 || compareRows(values, width, rows[at - 1] ?? 0, row) !== 0)
+      for (let column = 0; column < width; column++) sorted.push(values[row + column] ?? null);
   return sorted;
 }
 
-/** The first columns, by which no two different rows are the same, are texts or numbers throughout. */
-function byColumns(a: readonly Value[], b: readonly Value[]): number {
-  for (let at = 0; at < a.length; at++) {
-    const [left, right] = [a[at] as string | number, b[at] as string | number];
+/** Of two rows by where they begin. The first columns, by which no two different rows are the same, are texts or numbers throughout. */
+function compareRows(values: readonly Value[], width: number, a: number, b: number): number {
+  for (let column = 0; column < width; column++) {
+    const [left, right] = [values[a + column] as string | number, values[b + column] as string | number];
     if (left !== right) return left < right ? -1 : 1;
   }
   return 0;

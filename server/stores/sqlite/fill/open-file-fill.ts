@@ -10,7 +10,7 @@ import type { FillAnswer, FillAsked, FillMessage } from "./fill-message.ts";
 /** Revisions on their way to the thread that writes; more would only wait there. */
 const MOST_UNDER_WAY = 3;
 /** Memory for what has just come in, in MB, as `npm run import` gives itself. */
-const YOUNG_MB = 64;
+const YOUNG_MB = 128;
 
 /**
  * Begins to fill the empty store in a file. Rows are made here; a thread of its own chains the revisions and writes them. Refuses what holds
