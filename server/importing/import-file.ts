@@ -76,7 +76,8 @@ async function writeWhileLooking(store: ImportTarget, path: string, options: Imp
     return look.found > 0 ? undefined : line;
   };
   const told = (): void => options.tell(() => `Looking and writing: ${sayLook(look)}`);
-  const done = await writeImport(store, { ...options, lines: readLines(path, ABOUT), index, read, told });
+  const lines = readLines(path, ABOUT);
+  const done = await writeImport(store, { ...options, lines, index, read, told, isHandedOver: true });
   const checked = await look.end();
   return "problems" in checked ? checked : { checked, ...done };
 }

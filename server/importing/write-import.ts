@@ -20,6 +20,8 @@ export interface WriteOptions {
   readonly now: () => Date;
   /** Told after each revision, with what was written so far. */
   readonly told: (written: WrittenImport) => void;
+  /** Whether the target has no other use for what it is given, so that it need not be frozen. */
+  readonly isHandedOver?: boolean;
   /** Things of one revision, about. */
   readonly thingsARevision?: number | undefined;
 }
@@ -64,7 +66,9 @@ export async function writeImport(
   /** Begins to write what has come together, when the revision before is written. */
   const keep = async (): Promise<Problem | undefined> => {
     if (batch.length === 0) return last;
-    const change = await changeOf(store, index, batch);
+    const change = options.isHandedOver
+      ? batch.map(({ kind, thing }) => ({ after: thing, kind }) as Edit)
+      : await changeOf(store, index, batch);
     const refusal = await last;
     if (refusal !== undefined) return refusal;
     batch = [];

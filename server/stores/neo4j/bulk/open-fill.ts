@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { mkdirSync, readdirSync } from "node:fs";
-import { changeText } from "../../../chain/change-text.ts";
+import { changeText, keepInOrder } from "../../../chain/change-text.ts";
 import { linkRevision } from "../../../chain/link-revision.ts";
 import { deepFreeze } from "../../../domain/deep-freeze.ts";
 import { isProblem, type Problem, problem } from "../../../domain/problem.ts";
@@ -43,7 +43,8 @@ export function openFill(folder: string, store: string): Fill | Problem {
   return {
     ...NOTHING_STANDS,
     newestRevision: async () => newest,
-    commit: async ({ change, ...authorship }) => {
+    commit: async ({ change: given, ...authorship }) => {
+      const change = keepInOrder(given);
       const revision = deepFreeze(linkRevision(changeText(change), authorship, newest));
       const content = contentOf([{ revision, change }], tally);
       graph.add(content);
