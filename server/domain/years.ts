@@ -39,7 +39,25 @@ export function meet(a: Years, b: Years): Years {
 }
 
 /** Years in either. */
-export const join = (a: Years, b: Years): Years => canonicalYears([...a, ...b]);
+export function join(a: Years, b: Years): Years {
+  if (a.length === 0) return b;
+  if (b.length === 0) return a;
+  const joined: [Year, Year][] = [];
+  let end: [Year, Year] | undefined;
+  for (let i = 0, j = 0; i < a.length || j < b.length; ) {
+    const [x, y] = [a[i], b[j]];
+    const isFirst = y === undefined || (x !== undefined && x[0] <= y[0]);
+    const [first, last] = (isFirst ? x : y) as Span;
+    if (isFirst) i++;
+    else j++;
+    if (end && first <= end[1] + 1) end[1] = Math.max(end[1], last);
+    else {
+      end = [first, last];
+      joined.push(end);
+    }
+  }
+  return joined;
+}
 
 /** Years not in `a`. */
 export function complement(a: Years): Years {

@@ -94,28 +94,38 @@ export const supportOf = (holding: Holding): Support => ({
   assumptions: holding.flatMap(({ atom }) => (atom.kind === "assumption" ? [atom.assumption] : [])),
 });
 
-/** What sets are compared by; worked out once a set, as the same ones are compared again and again. */
+/** What sets are compared by before their keys; worked out once a set, as the same ones are compared again and again. */
 interface Measure {
   readonly assumptions: number;
   readonly claims: number;
-  readonly text: string;
 }
 const measures = new WeakMap<Holding, Measure>();
 
 function measureOf(holding: Holding): Measure {
   const known = measures.get(holding);
   if (known !== undefined) return known;
-  const { assumptions, claims } = supportOf(holding);
-  const measure = {
-    ...{ assumptions: assumptions.length, claims: claims.length },
-    text: holding.map(({ key }) => key).join("\n"),
-  };
+  let [assumptions, claims, rivals] = [0, 0, 0];
+  for (const { atom } of holding)
+    if (atom.kind === "assumption") assumptions++;
+    else if (atom.kind === "claim") claims++;
+    else if (atom.kind === "rivals") rivals++;
+  // Only a group of rivals can name a claim that another atom names too.
+  const measure = { assumptions, claims: rivals === 0 ? claims : claimsHeld(holding).length };
   measures.set(holding, measure);
   return measure;
+}
+
+function compareKeys(a: Holding, b: Holding): number {
+  const most = Math.min(a.length, b.length);
+  for (let i = 0; i < most; i++) {
+    const [x, y] = [(a[i] as Held).key, (b[i] as Held).key];
+    if (x !== y) return compareText(x, y);
+  }
+  return a.length - b.length;
 }
 
 /** Which of two sets is the better support: fewer assumptions, fewer claims, then ids (E19). */
 export function compareHoldings(a: Holding, b: Holding): number {
   const [x, y] = [measureOf(a), measureOf(b)];
-  return x.assumptions - y.assumptions || x.claims - y.claims || compareText(x.text, y.text);
+  return x.assumptions - y.assumptions || x.claims - y.claims || compareKeys(a, b);
 }

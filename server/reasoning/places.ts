@@ -18,12 +18,12 @@ export function placesWithin(
 ): readonly Place[] {
   const { broader } = graph;
   const nodes = new Set<TermId>(claimed === undefined ? [] : [claimed]);
-  for (const region of [...graph.claims.flatMap(regionsNamed), ...apart])
+  const { tellers, named } = tellersIn(graph.claims);
+  for (const region of new Set([...named, ...apart]))
     for (const node of ancestors(region, broader))
       if (claimed === undefined || isWithin(node, claimed, broader)) nodes.add(node);
   const children = Map.groupBy(sorted(nodes), (node) => broader.get(node));
   const below = (node: TermId): readonly TermId[] => children.get(node) ?? [];
-  const tellers = tellersIn(graph.claims);
 
   const places: Place[] = [];
   /** Adds the places at and below a node; says whether all of it is one with what surrounds it. */
@@ -69,23 +69,28 @@ function regionsNamed(claim: Claim): readonly TermId[] {
   }
 }
 
-/** Claims that tell places apart, one of those that do so in the same way: there may be thousands of each. */
-function tellersIn(claims: readonly Claim[]): readonly Claim[] {
+/** Claims that tell places apart, one of those that do so in the same way, as there may be thousands of each; and by which regions. */
+function tellersIn(claims: readonly Claim[]): {
+  readonly tellers: readonly Claim[];
+  readonly named: ReadonlySet<TermId>;
+} {
   const found = new Map<string, Claim>();
+  const named = new Set<TermId>();
   for (const claim of claims) {
     const regions = regionsNamed(claim);
     if (regions.length === 0) continue;
+    for (const region of regions) named.add(region);
     const how = claim.relation === "spread to" || claim.relation === "confined to" ? claim.relation : "";
     const scope = "scope" in claim ? (claim.scope.region ?? "") : "";
     found.set([how, scope, ...regions].join(" "), claim);
   }
-  return [...found.values()];
+  return { tellers: [...found.values()], named };
 }
 
 /** What such claims make of a region: two with one mark cannot be told apart. */
 function markOf(region: TermId, tellers: readonly Claim[], broader: Broader): string {
-  const inside = (other: TermId | undefined): boolean =>
-    other === undefined || isWithin(region, other, broader);
+  const around = new Set(ancestors(region, broader));
+  const inside = (other: TermId | undefined): boolean => other === undefined || around.has(other);
   return tellers
     .map((claim) => {
       if (claim.relation === "spread to") return inside(claim.to) ? "1" : "0";

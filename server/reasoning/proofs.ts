@@ -78,7 +78,10 @@ function kept(proofs: readonly Proof[], cut: boolean): Proofs {
   const sorted = [...bounding].sort(
     (a, b) => a.held.length - b.held.length || compareHoldings(a.held, b.held),
   );
-  for (const proof of sorted) if (!best.some((other) => makesRedundant(other, proof))) best.push(proof);
+  for (const proof of sorted) {
+    if (best.length > BUDGET.proofs) break;
+    if (!best.some((other) => makesRedundant(other, proof))) best.push(proof);
+  }
   if (best.length <= BUDGET.proofs) return { proofs: best, cut };
   return { proofs: best.slice(0, BUDGET.proofs), cut: true };
 }

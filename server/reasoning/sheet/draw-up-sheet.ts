@@ -50,7 +50,9 @@ export function* drawUpSheet(ask: SheetAsk, terms: readonly Term[], graph: Known
   const parts = partsToLookAt(expected, (part) => kinds.has(part));
   const around = { broader, isOpening: hasOpening(expected, broader) };
   const homeOf = (part: TermId): Position => positionOf(part, undefined, around);
+  yield;
   const features = featuresByPart(parts, terms, broader);
+  yield;
   const checksOn = yield* readChecks(ask, parts, graph);
   const claimed = ask.date === undefined ? undefined : claimedYears(ask.date, ASSUMED);
 

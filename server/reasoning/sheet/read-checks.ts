@@ -9,8 +9,12 @@ import type { KnownGraph } from "../known-graph.ts";
 import { readParts } from "../piece-parts.ts";
 import { placesWithin } from "../places.ts";
 import { type View, viewFrom } from "../view.ts";
+import { placesApart } from "./places-apart.ts";
 
-/** Looks at the graph from each part of a piece of the form on which nothing has been seen yet. A step is a part at a place. */
+/**
+ * Looks at the graph from each part of a piece of the form on which nothing has been seen yet. The views of a check are those of
+ * the places that its feature tells apart. A step is a part at a place.
+ */
 export function* readChecks(
   { form, region }: { readonly form: TermId; readonly region?: TermId },
   kinds: readonly TermId[],
@@ -22,7 +26,9 @@ export function* readChecks(
     ...{ observations: [], together: [], separate: [] },
   };
   const parts = readParts(piece);
+  yield;
   const places = placesWithin(graph, region);
+  yield;
   const views = new Map<string, View>();
   const shared = new Map<TermId, Pick<Check, "views" | "chains" | "exceptions">>();
   for (const kind of kinds) {
@@ -37,6 +43,7 @@ export function* readChecks(
     }
     shared.set(kind, { views: seen, chains: chainsOf(seen), exceptions });
   }
+  const apart = placesApart(places, graph);
   return (part, feature) => {
     const from = shared.get(part);
     if (from === undefined) throw new Error(`${part} is no part of the sheet`);
@@ -44,6 +51,7 @@ export function* readChecks(
       ...{ id: feature, feature, seen: "present", sureness: "sure", observation: undefined },
       ...{ part: id(part), claimed: undefined, elsewhere: false },
       ...from,
+      views: apart(feature).map((place) => from.views[place] as View),
     };
   };
 }

@@ -1,3 +1,4 @@
+import { openTurns } from "../../ports/open-turns.ts";
 import { ArraysDamaged } from "./arrays-damaged.ts";
 import { bodyCache } from "./body-cache.ts";
 import type { IdTable } from "./id-table.ts";
@@ -9,6 +10,9 @@ export interface BodyReader<Body> {
   read(numbers: Int32Array): Promise<readonly Body[]>;
   forget(number: number): void;
 }
+
+/** Bodies that are asked of the store at once; others have a turn in between where it is time. */
+const LOADED_AT_ONCE = 500;
 
 /** `load` reads things at a revision, `make` what is kept of one; at most `limit` are. */
 export function bodyReader<Thing extends { readonly id: string }, Body>(
@@ -35,14 +39,20 @@ export function bodyReader<Thing extends { readonly id: string }, Body>(
         if (number < 0 || number >= table.size) throw new ArraysDamaged("there is no such number");
         return table.idOf(number);
       });
-      const things = await load(ids, revision);
-      for (const [i, place] of missing.entries()) {
-        const thing = things.get(ids[i] as string);
-        if (thing === undefined) throw new ArraysDamaged(`${ids[i]} does not stand at revision ${revision}`);
-        const body = make(thing);
-        found[place] = body;
-        // What was patched meanwhile may be another by now.
-        if (arrays.revision === revision) cache.set(numbers[place] as number, body);
+      const turn = openTurns();
+      for (let from = 0; from < ids.length; from += LOADED_AT_ONCE) {
+        if (from > 0) await turn();
+        const asked = ids.slice(from, from + LOADED_AT_ONCE);
+        const things = await load(asked, revision);
+        for (const [i, id] of asked.entries()) {
+          const place = missing[from + i] as number;
+          const thing = things.get(id);
+          if (thing === undefined) throw new ArraysDamaged(`${id} does not stand at revision ${revision}`);
+          const body = make(thing);
+          found[place] = body;
+          // What was patched meanwhile may be another by now.
+          if (arrays.revision === revision) cache.set(numbers[place] as number, body);
+        }
       }
       return found;
     },

@@ -5,6 +5,8 @@ import { nameInSentence } from "../../domain/name-in-sentence.ts";
 import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { tellingInWords } from "../../reasoning/explain/telling-in-words.ts";
@@ -74,9 +76,12 @@ const LATEST = 9999;
 const ANY_DATE = `../${LATEST}`;
 
 async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<FieldSheet> {
-  const { terms, around, isCut } = await readForm(store, ask, at);
+  const turn = openTurns();
+  const { terms, around, isCut } = await readForm(store, ask, at, turn);
+  await nextTurn();
   const graph = knowGraph(around, ASSUMED);
-  const sheet = await inSlices(drawUpSheet(ask, terms, graph));
+  const sheet = await inSlices(drawUpSheet(ask, terms, graph), turn);
+  await turn();
   const labels = new Map(around.terms.map((term: Term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const reader = {

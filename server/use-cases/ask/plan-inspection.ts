@@ -6,6 +6,8 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import { ASSUMED_ODDS } from "../../domain/weighing/assumed-odds.ts";
 import type { PlanItem } from "../../domain/weighing/looks.ts";
+import { nextTurn } from "../../ports/next-turn.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { type AnswersInWords, answersInWords } from "../../reasoning/explain/plan-in-words.ts";
@@ -70,9 +72,11 @@ export async function planInspection(
 }
 
 async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<InspectionPlan> {
-  const { terms, around, isCut } = await readForm(store, ask, at);
+  const turn = openTurns();
+  const { terms, around, isCut } = await readForm(store, ask, at, turn);
+  await nextTurn();
   const graph = knowGraph(around, ASSUMED);
-  const { parts, items, considered } = await inSlices(drawUpPlan(ask, terms, graph, ASSUMED_ODDS));
+  const { parts, items, considered } = await inSlices(drawUpPlan(ask, terms, graph, ASSUMED_ODDS), turn);
   const labels = new Map(around.terms.map((term) => [term.id, nameInSentence(term)]));
   const claims = new Map(around.claims.map((claim) => [claim.id, claim]));
   const claimed = claimedYears(ask.date, ASSUMED);

@@ -2,6 +2,7 @@ import { compareIds } from "../../domain/compare.ts";
 import type { TermId } from "../../domain/ids.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import { LARGEST_PAGE, type Store } from "../../ports/store.ts";
 
 /** Features looked for on kinds of part, as far as they were read. */
@@ -14,13 +15,15 @@ export interface FeaturesRead {
 
 /**
  * The features that are looked for on some kinds of part, at most `most`. Kinds that are listed together are read together,
- * by id. The lists are read a page in turn, so that where they are too long none is left out for another.
+ * by id. The lists are read a page in turn, so that where they are too long none is left out for another. `turn` is called
+ * between pages.
  */
 export async function readFeaturesOn(
   store: Store,
   lists: readonly (readonly TermId[])[],
   most: number,
   at: RevisionNumber | undefined,
+  turn = openTurns(),
 ): Promise<FeaturesRead> {
   const kinds = ["feature"] as const;
   const all = await store.listTerms(
@@ -37,6 +40,7 @@ export async function readFeaturesOn(
   while (left.length > 0 && !isCut) {
     const next: (typeof left)[number][] = [];
     for (const { parts, ...from } of left) {
+      await turn();
       const page = await store.listTerms({ kinds, parts }, { first: LARGEST_PAGE, ...from }, at);
       for (const term of page.rows)
         if (found.size < most) found.set(term.id, term);

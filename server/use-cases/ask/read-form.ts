@@ -6,6 +6,7 @@ import { expectedParts, partsFor, partsToLookAt } from "../../domain/parts-of-fo
 import { ancestors, broaderTerms } from "../../domain/region.ts";
 import type { RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { readFeaturesOn } from "./read-features-on.ts";
 import { readParts } from "./read-parts.ts";
@@ -22,11 +23,12 @@ export interface FormRead {
 /** Features that are read for one form. */
 const MOST_FEATURES = 2_000;
 
-/** Reads what is looked for on a form's parts and what the graph knows of it, at one region or at any. */
+/** Reads what is looked for on a form's parts and what the graph knows of it, at one region or at any, with a `turn` for others in between. */
 export async function readForm(
   store: Store,
   { form, region }: { readonly form: TermId; readonly region?: TermId },
   at: RevisionNumber,
+  turn = openTurns(),
 ): Promise<FormRead> {
   const parts = await readParts(store, at);
   // The form with what it lies within comes in one.
@@ -40,7 +42,8 @@ export async function readForm(
   const tellsOf = new Map([...kinds].map((kind) => [kind, partsFor(kind, looked, broader)]));
   const lists = looked.map((part) => [...kinds].filter((kind) => tellsOf.get(kind)?.includes(part)));
   const telling = new Set(lists.flat());
-  const { features, isCut } = await readFeaturesOn(store, lists, MOST_FEATURES, at);
+  const { features, isCut } = await readFeaturesOn(store, lists, MOST_FEATURES, at, turn);
+  await turn();
   const regions = region === undefined ? [] : [region];
   const around = await store.neighbourhood({
     seeds: [...forms, ...features].map(({ id }) => id).concat(looked, [...telling], regions),
