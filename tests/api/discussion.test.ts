@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { MOST_COMMENTS } from "#server/domain/proposals/comment.ts";
 import { adding, aTerm } from "#tests/support/build-change.ts";
 import { openHouse } from "#tests/support/open-house.ts";
 import { post } from "#tests/support/open-http.ts";
@@ -81,6 +82,18 @@ describe("talk of many in one house", () => {
       "Which @cleo?",
       "A jack plane.",
     ]);
+  });
+
+  it("[J5] comes to an end at so many comments, of one thing alone", async () => {
+    const [on, other] = [await make(true), await make(true)];
+    const say = (about: string, n: number) =>
+      done(people.rolf, COMMENT, { on: about, text: `Thought ${n}`, mentions: [] });
+    for (let n = 1; n <= MOST_COMMENTS; n++) expect(await say(on, n)).toHaveProperty("id");
+    const refused = { problems: [{ code: "TOO_LARGE", path: ["on"] }] };
+    expect(await say(on, MOST_COMMENTS + 1)).toEqual(refused);
+    expect(await say(other, 1)).toHaveProperty("id");
+    const { data } = await ask(people.rita, "query ($on: ID!) { comments(on: $on) { totalCount } }", { on });
+    expect(data.comments.totalCount).toBe(MOST_COMMENTS);
   });
 
   it("[J5] calls nobody who may not see it, and nobody who is not there", async () => {

@@ -100,7 +100,7 @@ describe("[J11] pages of proposals follow what others do", () => {
     expect(await Promise.all([queue, start].map(isMarked))).toEqual([true, true]);
   });
 
-  it("what was missed while the connection was lost comes when it is back", async () => {
+  it("what was missed while the connection was lost comes when it is back, also where it is more than is given at once", async () => {
     const path = `/house/proposals/${await handIn("blade saw")}`;
     const maker = await as("Cleo", "/learn");
     let isCut = false;
@@ -116,12 +116,16 @@ describe("[J11] pages of proposals follow what others do", () => {
     isCut = true;
     await Promise.all(sockets.map((socket) => socket.close()));
     await says(maker, /^Connection lost/);
-    const say = `mutation ($on: ID!) { comment(on: $on, text: "While you were away") { __typename } }`;
-    await post(house().url, { query: say, variables: { on: path.split("/").at(-1) } }, cookieOf("Rolf"));
+    const query = "mutation ($on: ID!, $text: String!) { comment(on: $on, text: $text) { __typename } }";
+    const say = (text: string) =>
+      post(house().url, { query, variables: { on: path.split("/").at(-1), text } }, cookieOf("Rolf"));
+    for (let n = 1; n <= 230; n++) await say(`Thought ${n}`);
+    await say("While you were away");
     expect(await maker.getByText("While you were away").count()).toBe(0);
     isCut = false;
     await says(maker, "Rolf said something below.");
     await maker.getByText("While you were away").waitFor();
+    expect(await maker.getByText(/^Thought \d+$/).count()).toBe(230);
     expect(await maker.getByText(/^Connection lost/).count()).toBe(0);
   });
 

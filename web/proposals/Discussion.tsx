@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { MOST_COMMENTS } from "#server/domain/proposals/comment.ts";
 import { Button } from "../shared/ui/Button.tsx";
 import { ShowMore } from "../shared/ui/ShowMore.tsx";
 import { Waiting } from "../shared/ui/Waiting.tsx";
@@ -25,6 +26,7 @@ export function Discussion({ talk, ...props }: Props) {
   const known = new Set(comments.map(({ id }) => id));
   const begins = comments.filter(({ answers }) => answers === null || !known.has(answers));
   const again = () => void talk.readAgain();
+  const isFull = (list?.totalCount ?? 0) >= MOST_COMMENTS;
   return (
     <section className={styles["talk"]} aria-labelledby="talk">
       <h2 id="talk">
@@ -33,11 +35,18 @@ export function Discussion({ talk, ...props }: Props) {
       {list === undefined ? <Waiting what="what was said" /> : null}
       <ol className={styles["thread"]}>
         {begins.map((comment) => (
-          <Thread key={comment.id} {...{ ...props, comment, comments, again }} />
+          <Thread key={comment.id} {...{ ...props, comment, comments, again, isFull }} />
         ))}
       </ol>
       {list ? <ShowMore list={list} onMore={talk.readOn} label="Show what was said later" /> : null}
-      <SayComment on={props.on} isSeenByAll={props.isSeenByAll} onSaid={again} />
+      {isFull ? (
+        <p className={styles["beside"]}>
+          {MOST_COMMENTS} things were said here, and there can be no more. Bring it to an end, or make another
+          that says what is still open.
+        </p>
+      ) : (
+        <SayComment on={props.on} isSeenByAll={props.isSeenByAll} onSaid={again} />
+      )}
     </section>
   );
 }
@@ -46,9 +55,10 @@ interface ThreadProps extends Omit<Props, "talk"> {
   comment: CommentFieldsFragment;
   comments: readonly CommentFieldsFragment[];
   again: () => void;
+  isFull: boolean;
 }
 
-function Thread({ comment, comments, on, isSeenByAll, fresh, again }: ThreadProps) {
+function Thread({ comment, comments, on, isSeenByAll, fresh, again, isFull }: ThreadProps) {
   const [isAnswering, setAnswering] = useState(false);
   const answers = comments.filter((one) => one.answers === comment.id);
   return (
@@ -67,7 +77,7 @@ function Thread({ comment, comments, on, isSeenByAll, fresh, again }: ThreadProp
             again();
           }}
         />
-      ) : (
+      ) : isFull ? null : (
         <Button look="quiet" onPress={() => setAnswering(true)}>
           Answer<span className="visually-hidden"> {sayPerson(comment.by)}</span>
         </Button>
@@ -75,7 +85,11 @@ function Thread({ comment, comments, on, isSeenByAll, fresh, again }: ThreadProp
       {answers.length > 0 ? (
         <ol className={styles["thread"]}>
           {answers.map((answer) => (
-            <Thread key={answer.id} {...{ on, isSeenByAll, fresh, comments, again }} comment={answer} />
+            <Thread
+              key={answer.id}
+              {...{ on, isSeenByAll, fresh, comments, again, isFull }}
+              comment={answer}
+            />
           ))}
         </ol>
       ) : null}

@@ -1,6 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { Suspense, useMemo } from "react";
 import { useSearchParams } from "wouter";
+import { readRows } from "../shared/apollo/read-rows.ts";
 import type { DisputeState } from "../shared/apollo/schema-types.graphql.ts";
 import { LOST, NewsLine } from "../shared/live/NewsLine.tsx";
 import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
@@ -38,8 +39,8 @@ function List({ state }: { state: DisputeState }) {
     }),
     [disputes],
   );
-  const { told, isLost } = useListNews(seen, (first) =>
-    client.query({ query: DisputesPageDocument, variables: { state, first }, fetchPolicy: "network-only" }),
+  const { told, isLost } = useListNews(seen, (wanted) =>
+    readRows(client, DisputesPageDocument, { state }, "disputes", wanted),
   );
   return (
     <>

@@ -16,8 +16,8 @@ interface Props {
     readonly edges: readonly { readonly node: ProposalLineFragment }[];
   };
   onMore: (after: string | null) => Promise<unknown>;
-  /** Reads the first rows anew. */
-  onRead: (first: number) => Promise<unknown>;
+  /** Reads the first rows anew, as many as are wanted by how many there are. */
+  onRead: (wanted: (count: number) => number) => Promise<unknown>;
   /** What stands where there is none. */
   empty: ReactNode;
 }

@@ -1,6 +1,7 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { Suspense } from "react";
 import { useSearchParams } from "wouter";
+import { readRows } from "../shared/apollo/read-rows.ts";
 import type { ProposalKind, ProposalState } from "../shared/apollo/schema-types.graphql.ts";
 import { InTheHouse } from "../shared/ui/InTheHouse.tsx";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
@@ -53,13 +54,7 @@ function ToReview({ kind, region }: Narrowed) {
     <ProposalList
       list={data.proposalsToReview}
       onMore={(after) => fetchMore({ variables: { after } })}
-      onRead={(first) =>
-        client.query({
-          query: ProposalsToReviewDocument,
-          variables: { ...variables, first },
-          fetchPolicy: "network-only",
-        })
-      }
+      onRead={(wanted) => readRows(client, ProposalsToReviewDocument, variables, "proposalsToReview", wanted)}
       empty={EMPTY.review}
     />
   );
@@ -75,13 +70,7 @@ function InState({ list, kind, region }: Narrowed & { list: ListId }) {
     <ProposalList
       list={data.proposals}
       onMore={(after) => fetchMore({ variables: { after } })}
-      onRead={(first) =>
-        client.query({
-          query: ProposalsInStateDocument,
-          variables: { ...variables, first },
-          fetchPolicy: "network-only",
-        })
-      }
+      onRead={(wanted) => readRows(client, ProposalsInStateDocument, variables, "proposals", wanted)}
       empty={EMPTY[list]}
     />
   );

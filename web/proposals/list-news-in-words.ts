@@ -27,6 +27,9 @@ export function listNewsInWords(before: SeenList, now: SeenList): readonly strin
       return earlier === undefined || earlier.stands === stands ? [] : [`“${name}” ${stands}.`];
     }),
   ];
-  const more = words.length - MOST_NAMED;
-  return more > 0 ? [...words.slice(0, MOST_NAMED), `And ${more} more changed.`] : words;
+  const unread = Math.max(0, now.count - before.count - come.length);
+  const more = words.length - MOST_NAMED + unread;
+  if (words.length >= MOST_NAMED && more > 0)
+    return [...words.slice(0, MOST_NAMED), `And ${more} more changed.`];
+  return unread > 0 ? [...words, `${unread} more came further down.`] : words;
 }

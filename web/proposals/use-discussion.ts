@@ -1,8 +1,9 @@
 import { useQuery } from "@apollo/client/react";
+import { readRows } from "../shared/apollo/read-rows.ts";
 import { DiscussionDocument, type DiscussionQuery } from "./Discussion.graphql.ts";
+import { rowsToFollow } from "./rows-to-follow.ts";
 
 const AT_ONCE = 50;
-const AT_MOST = 200;
 
 /** What was said of a proposal or a dispute, and how it is read on and read anew. */
 export interface Talk {
@@ -18,15 +19,10 @@ export function useDiscussion(on: string): Talk {
     variables: { on, first: AT_ONCE },
     fetchPolicy: "cache-and-network",
   });
-  const shown = data?.comments.edges.length ?? 0;
+  const shown = { rows: data?.comments.edges.length ?? 0, count: data?.comments.totalCount ?? 0 };
   return {
     comments: data?.comments,
     readOn: (after) => fetchMore({ variables: { after } }),
-    readAgain: () =>
-      client.query({
-        query: DiscussionDocument,
-        variables: { on, first: Math.min(Math.max(AT_ONCE, shown + AT_ONCE), AT_MOST) },
-        fetchPolicy: "network-only",
-      }),
+    readAgain: () => readRows(client, DiscussionDocument, { on }, "comments", rowsToFollow(shown, AT_ONCE)),
   };
 }

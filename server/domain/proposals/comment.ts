@@ -17,6 +17,9 @@ export interface KeptComment extends Comment {
   readonly id: string;
 }
 
+/** Comments on one proposal or dispute at most. */
+export const MOST_COMMENTS = 500;
+
 /** The kind of the cards that comments are kept on. */
 export const COMMENT_CARD = "comment";
 

@@ -7,6 +7,7 @@ import {
   commentOf,
   commentWrite,
   type KeptComment,
+  MOST_COMMENTS,
 } from "../../domain/proposals/comment.ts";
 import type { NewSuffix } from "../../ports/ids.ts";
 import type { Store } from "../../ports/store.ts";
@@ -50,6 +51,17 @@ export async function comment(
     (await refuseMentions(ports, called, about.isSeenByAll)) ??
     (answers === undefined ? undefined : await refuseAnswer(ports, answers, on));
   if (refusal) return refusal;
+  const key = { name: "on", value: on };
+  if ((await ports.store.listCards({ kind: COMMENT_CARD, key }, { first: 1 })).total >= MOST_COMMENTS)
+    return {
+      refused: [
+        problem(
+          "TOO_LARGE",
+          `At most ${MOST_COMMENTS} things are said of one proposal or dispute. Bring it to an end, or make another that says what is still open.`,
+          ["on"],
+        ),
+      ],
+    };
   const at = ports.now();
   const id = `comment.${at}-${ports.newSuffix()}`;
   const along = signed(ports, "comment", on);

@@ -110,4 +110,11 @@ describe("[J11] what became of a list, in words", () => {
       "And 2 more changed.",
     ]);
   });
+
+  it("counts what came and is not shown yet", () => {
+    const before = { rows: [row("a")], count: 3 };
+    expect(listNewsInWords(before, { rows: [row("a")], count: 15 })).toEqual(["12 more came further down."]);
+    const named = { rows: ["b", "c", "d", "e", "a"].map((id) => row(id)), count: 1003 };
+    expect(listNewsInWords(before, named).at(-1)).toBe("And 997 more changed.");
+  });
 });
