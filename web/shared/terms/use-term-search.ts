@@ -1,9 +1,9 @@
 import { useQuery } from "@apollo/client/react";
 import { useDeferredValue } from "react";
 import type { TermKind } from "#web/shared/apollo/schema-types.graphql.ts";
-import { TermSearchDocument, type TermSearchQuery } from "./TermSearch.graphql.ts";
+import { type FoundTermFragment, TermSearchDocument } from "./TermSearch.graphql.ts";
 
-export type FoundTerm = Omit<TermSearchQuery["search"][number]["term"], "mergedInto">;
+export type FoundTerm = FoundTermFragment;
 
 /**
  * Terms that can be named, by the words typed so far, best first; the last answer stays until the next is there. In the place of one
