@@ -126,6 +126,20 @@ describe("recording a chest of drawers", () => {
     await expect.poll(() => page.getByRole("option").first().textContent()).toMatch(/^circular-saw mark/i);
   });
 
+  it("[X7] opens what is recorded on the part already, and does not record it a second time", async () => {
+    const page = await open("/");
+    await begin(page, "Chest with one screw", "1770");
+    await addPart(page, "fastener");
+    await take(page, "Add to fastener", "gimlet", /^gimlet-pointed screw/i);
+    const recorded = page.getByRole("button", { name: /^gimlet-pointed screw seen/i });
+    await recorded.waitFor();
+    await stored(page);
+    await take(page, "Add to fastener", "gimlet", /^gimlet-pointed screw recorded already/i);
+    await expect.poll(() => recorded.getAttribute("aria-expanded")).toBe("true");
+    expect(await recorded.count()).toBe(1);
+    expect(await recorded.evaluate((button) => button === document.activeElement)).toBe(true);
+  });
+
   it("[W8] does not condemn a piece of no stated region for what holds in some regions only", async () => {
     const page = await open("/");
     await begin(page, "Chest from nowhere", "1770");

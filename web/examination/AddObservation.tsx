@@ -1,5 +1,5 @@
 import { memo, useState } from "react";
-import type { Part, Seen } from "#server/domain/examination.ts";
+import type { Observation, Part, Seen } from "#server/domain/examination.ts";
 import { id } from "#server/domain/ids.ts";
 import { RadioGroup } from "#web/shared/ui/RadioGroup.tsx";
 import { SuggestBox } from "#web/shared/ui/SuggestBox.tsx";
@@ -9,12 +9,25 @@ import { addObservation } from "./edit-piece.ts";
 import styles from "./ObservationItem.module.css";
 import { useFeatures } from "./use-features.ts";
 
-/** Adds a thing to a part: how it was found, then what, by typing. Features looked for on such a part come first. */
-export const AddObservation = memo(function AddObservation({ part }: { part: Part }) {
-  const { edit, learn } = useDeeds();
+interface Props {
+  part: Part;
+  /** What is recorded on it. */
+  recorded: readonly Observation[];
+}
+
+/**
+ * Adds a thing to a part: how it was found, then what, by typing. Features looked for on such a part come first. One that is
+ * recorded on it already is opened, to be corrected.
+ */
+export const AddObservation = memo(function AddObservation({ part, recorded }: Props) {
+  const { edit, learn, editObservation } = useDeeds();
   const [words, setWords] = useState("");
   const [seen, setSeen] = useState<Seen>("present");
-  const choices = useFeatures(words, part.kind);
+  const found = useFeatures(words, part.kind);
+  const findRecorded = (feature: string) => recorded.find((each) => each.feature === feature);
+  const choices = found.map((each) =>
+    findRecorded(each.id) ? { ...each, beside: "recorded already" } : each,
+  );
   return (
     <div className={styles["adding"]}>
       <SuggestBox
@@ -22,11 +35,14 @@ export const AddObservation = memo(function AddObservation({ part }: { part: Par
         choices={choices}
         words={words}
         onWords={setWords}
+        keepsFocus={(chosen) => findRecorded(chosen.id) === undefined}
         placeholder="saw mark, nail, joint, wood …"
         onChoose={(chosen) => {
           const feature = id<"term">(chosen.id);
+          const already = findRecorded(feature);
           learn(feature, chosen.label);
-          edit(addObservation({ part: part.id, feature, seen, sureness: "sure" }));
+          if (already) editObservation(already.id);
+          else edit(addObservation({ part: part.id, feature, seen, sureness: "sure" }));
           setWords("");
         }}
       />

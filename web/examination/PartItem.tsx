@@ -77,7 +77,7 @@ export const PartItem = memo(function PartItem({ row, isOpen, marks, editing, as
           ) : null}
           <div className="screen-only">
             {asked ? <RecordAnswer key={asked.feature} asked={asked} /> : null}
-            <AddObservation part={part} />
+            <AddObservation part={part} recorded={seen} />
             <PartFields part={part} />
           </div>
         </div>

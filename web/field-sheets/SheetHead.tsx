@@ -15,9 +15,10 @@ export const SheetHead = () => (
     </div>
     <p className={styles["legend"]}>
       Tick one box a row: <b>seen</b>; looked for and <b>not there</b>; <b>not visible</b>, that is, it could
-      not be seen. Leave empty what you did not look for. Rows without words were told on a part before.
-      “Possible”: it cannot be of other years. “Usual”: outside them unusual, not impossible. A sign speaks
-      for a state of its part and has no date. Beside it stands how its claims are cited, and which they are.
+      not be seen. Leave empty what you did not look for. A row without words was explained on a part above.
+      “Possible”: it cannot be of other years. “Usual”: other years are unusual, not impossible. A sign of
+      alteration has no date: it tells what was done to its part. Small print names the claims and how they
+      are cited.
     </p>
   </>
 );

@@ -31,6 +31,7 @@ export function StartPage() {
         Begin an examination
       </Button>
       <TextLink to="/plan">Plan a look</TextLink>
+      <TextLink to="/sheets">Field sheets</TextLink>
     </div>
   );
   return (

@@ -14,6 +14,8 @@ interface Props {
   onWords: (words: string) => void;
   /** The box is empty again afterwards, ready for the next. */
   onChoose: (choice: Choice<string>) => void;
+  /** False for a choice that leads elsewhere and takes the focus along. */
+  keepsFocus?: (choice: Choice<string>) => boolean;
   placeholder?: string;
   none?: string;
 }
@@ -25,10 +27,12 @@ export function SuggestBox({
   words,
   onWords,
   onChoose,
+  keepsFocus = () => true,
   placeholder = "",
   none = "Nothing by these words. Try fewer, or a broader term.",
 }: Props) {
   const [round, setRound] = useState(0);
+  const [hasFocus, setHasFocus] = useState(false);
   /** Of a hundred choices none is made before somebody comes near the field. */
   const [isWanted, setWanted] = useState(false);
   /** Right after a choice the list stays closed, so that one sees what came of it; typing opens it again. */
@@ -36,7 +40,7 @@ export function SuggestBox({
   return (
     <AriaComboBox
       key={round}
-      autoFocus={round > 0}
+      autoFocus={hasFocus}
       className={styles["field"] ?? ""}
       items={isWanted ? choices : []}
       onFocus={() => setWanted(true)}
@@ -48,6 +52,7 @@ export function SuggestBox({
         if (!chosen) return;
         onChoose(chosen);
         setRound(round + 1);
+        setHasFocus(keepsFocus(chosen));
         setHasJustChosen(true);
       }}
       onBlur={() => setHasJustChosen(false)}
