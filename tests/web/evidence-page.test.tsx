@@ -40,6 +40,17 @@ describe("the evidence page", () => {
     expect((await screen.findByText(/^Nothing is called “zzzz”/)).textContent).toMatch(/Try fewer letters/);
   });
 
+  it("[P12] says that nothing goes by all the words before it gives what holds some of them", async () => {
+    const { unmount } = await renderPage("/evidence?words=circular+table", ask);
+    expect((await screen.findByText(/^Nothing goes by “circular table”/)).textContent).toMatch(
+      /nearest.*: \d+ terms?$/,
+    );
+    expect(screen.getByRole("link", { name: "circular saw" })).toBeTruthy();
+    unmount();
+    await renderPage("/evidence?words=circ+saw", ask);
+    expect((await screen.findByText(/ for “circ saw”$/)).textContent).toMatch(/^\d+ terms?/);
+  });
+
   it("lists a kind as a tree, narrower under broader", async () => {
     await renderPage("/evidence?kind=REGION", ask);
     const england = (await screen.findByRole("link", { name: "England" })).closest("li") as HTMLElement;

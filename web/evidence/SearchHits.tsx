@@ -2,6 +2,7 @@ import { useSuspenseQuery } from "@apollo/client/react";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { EvidenceSearchDocument } from "./EvidencePage.graphql.ts";
+import { holdsAllWords } from "./holds-all-words.ts";
 import reading from "./reading.module.css";
 import styles from "./SearchHits.module.css";
 import { isNarrowed, type SearchFilter } from "./search-filter.ts";
@@ -24,7 +25,7 @@ export function SearchHits({ words, filter }: Props) {
       <p role="status" className={styles["count"]}>
         {hits.length === 0
           ? sayNothing(words, filter)
-          : `${sayCount(hits.length, first, words)}${isNarrowed(filter) ? ", narrowed" : ""}`}
+          : `${sayFound(hits, first, words)}${isNarrowed(filter) ? ", narrowed" : ""}`}
       </p>
       <ul className={`${reading["list"]} ${styles["hits"]}`}>
         {hits.map(({ term }) => (
@@ -50,10 +51,18 @@ const MOST_HITS = 40;
 
 const MOST_BY_NAME = 200;
 
-function sayCount(hits: number, first: number, words: string): string {
-  const terms = hits === 1 ? "1 term" : `${hits} terms`;
-  const most = words === "" ? `The first ${terms} by name` : `The best ${terms}`;
-  return `${hits < first ? terms : most}${words === "" ? "" : ` for “${words}”`}`;
+function sayFound(
+  hits: readonly { readonly term: Parameters<typeof holdsAllWords>[0] }[],
+  first: number,
+  words: string,
+): string {
+  const count = hits.length === 1 ? "1 term" : `${hits.length} terms`;
+  const terms =
+    hits.length < first ? count : words === "" ? `The first ${count} by name` : `The best ${count}`;
+  if (words === "") return terms;
+  if (hits.some(({ term }) => holdsAllWords(term, words))) return `${terms} for “${words}”`;
+  const some = hits.length < first ? terms : `the best ${count}`;
+  return `Nothing goes by “${words}”. What comes nearest by single words or letters: ${some}`;
 }
 
 function sayNothing(words: string, filter: SearchFilter): string {
