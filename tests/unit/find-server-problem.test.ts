@@ -10,6 +10,7 @@ describe("what a failure of a Neo4j server means", () => {
   it.each([
     ["ServiceUnavailable", "STORE_UNREACHABLE"],
     ["SessionExpired", "STORE_UNREACHABLE"],
+    ["ProtocolError", "STORE_UNREACHABLE"],
     ["N/A", "STORE_UNREACHABLE"],
     ["Neo.ClientError.Security.Unauthorized", "STORE_UNREACHABLE"],
     ["Neo.ClientError.Security.AuthenticationRateLimit", "STORE_UNREACHABLE"],

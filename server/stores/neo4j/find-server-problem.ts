@@ -3,7 +3,7 @@ import { type Problem, type ProblemCode, problem } from "../../domain/problem.ts
 
 type Meaning = readonly [says: RegExp, code: ProblemCode, message: string];
 
-/** What a code of the server or the driver means (Neo4j status codes); the first that fits. */
+/** What a code of the server or the driver means (Neo4j status codes); the first that fits. `ProtocolError` is said of a connection that breaks while it is made, too. */
 const MEANINGS: readonly Meaning[] = [
   [
     /^Neo\.ClientError\.Security\./,
@@ -41,7 +41,7 @@ const MEANINGS: readonly Meaning[] = [
     "The Neo4j server did not answer in time, or was told to stop; try again.",
   ],
   [
-    /^(ServiceUnavailable|SessionExpired|N\/A)$|^Neo\.TransientError\.|^Neo\.DatabaseError\.|DatabaseUnavailable$/,
+    /^(ServiceUnavailable|SessionExpired|ProtocolError|N\/A)$|^Neo\.TransientError\.|^Neo\.DatabaseError\.|DatabaseUnavailable$/,
     "STORE_UNREACHABLE",
     "The Neo4j server cannot be reached or cannot work; see that it runs and try again.",
   ],

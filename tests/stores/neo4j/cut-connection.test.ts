@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it } from "vitest";
 import { id } from "#server/domain/ids.ts";
+import { isProblem } from "#server/domain/problem.ts";
 import type { Store } from "#server/ports/store.ts";
 import { StoreFailed } from "#server/ports/store-failed.ts";
 import { openNeo4jStore } from "#server/stores/neo4j/open-neo4j-store.ts";
@@ -72,5 +73,16 @@ onNeo4j("a connection that breaks", (server) => {
     const again = await server.open({ ...where, url: `bolt://${server.host}` });
     expect((await again.listTerms({}, { first: 9 })).rows.map((term) => term.id)).toEqual(["tool.saw"]);
     await again.close();
+  });
+
+  it("[S11] while it is being made, after whatever byte, is STORE_UNREACHABLE", async () => {
+    for (const from of ["client", "server"] as const)
+      for (let after = 0; after < 400; after += 20) {
+        proxy.breakOnce({ after, from, how: "cut" });
+        const opened = await openNeo4jStore(server.address({ host: proxy.host }), { patience: 300 });
+        if (isProblem(opened)) expect(opened.code).toBe("STORE_UNREACHABLE");
+        else await opened.close();
+      }
+    expect(proxy.cuts()).toBeGreaterThan(20);
   });
 });
