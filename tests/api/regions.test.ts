@@ -1,4 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { aCommit } from "#tests/support/build-change.ts";
+import { put } from "#tests/support/build-graph.ts";
+import { answered } from "#tests/support/expect-answer.ts";
 import { openApi } from "#tests/support/open-api.ts";
 import { regionGraph } from "#tests/support/region-graph.ts";
 
@@ -8,7 +12,107 @@ const PROFILE = `own within unsourced missingKinds region { label } wider { id }
   notFound { id } besideWider { lag } besideCentre { lag subject { label } here { id } there { region { label } } }
   sources { claims source { id } }`;
 
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+/** An API over a store that holds back what comes after the claims until it is told to go on. */
+async function openHeld(...changes: Parameters<typeof openApi>[0]) {
+  const store = openMemoryStore();
+  const { allClaims } = store;
+  let goOn = (): void => {};
+  const held = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  store.allClaims = async function* (...asked) {
+    await held;
+    yield* allClaims(...asked);
+  };
+  return { ...(await openApi(changes, store)), goOn };
+}
+
+/** The answer, for which a clock of its own goes on by a second again and again. */
+async function afterSeconds<Answer>(asking: Promise<Answer>): Promise<Answer> {
+  let isAnswered = false;
+  asking.finally(() => {
+    isAnswered = true;
+  });
+  while (!isAnswered) {
+    await vi.advanceTimersByTimeAsync(1_000);
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  // What is made of a graph rests by the clock from here on.
+  vi.useRealTimers();
+  return asking;
+}
+
 describe("regions", () => {
+  const COUNTED =
+    '{ regionsMade regions { within } regionProfile(id: "region.boston") { within } regionProfiles(of: []) { own } }';
+
+  it("[R11] while they are being counted, who asks is told how far that has come instead of waiting for it", async () => {
+    const { ask, goOn } = await openHeld(regionGraph);
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const { data, errors } = await afterSeconds(ask(COUNTED));
+    expect(errors).toEqual([]);
+    expect(data).toMatchObject({ regions: null, regionProfile: null, regionProfiles: null });
+    // All terms are gone through, and no claim yet.
+    const of = (kind: string) => regionGraph.filter((edit) => edit.kind === kind).length;
+    const share = of("term") / (of("term") + of("claim"));
+    expect((await ask("{ regionsMade }")).data.regionsMade).toBe(Math.floor(100 * share));
+    goOn();
+    await ask("{ regions { within } }");
+    const then = await ask(COUNTED);
+    expect(then.data).toMatchObject({ regionsMade: 100, regionProfile: { within: 3 }, regionProfiles: [] });
+    expect(then.data.regions).toHaveLength(11);
+  });
+
+  it("[R11] on an old revision is told of that one, and the newest is there", async () => {
+    const { ask, store } = await openApi([
+      regionGraph.filter(({ kind }) => kind === "term"),
+      regionGraph.filter(({ kind }) => kind !== "term"),
+    ]);
+    await ask("{ regions { within } }");
+    const { allTerms } = store;
+    let goOn = (): void => {};
+    const held = new Promise<void>((resolve) => {
+      goOn = resolve;
+    });
+    store.allTerms = async function* (...asked) {
+      await held;
+      yield* allTerms(...asked);
+    };
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const old = await afterSeconds(ask("{ regions(revision: 1) { within } }"));
+    expect(old.data).toEqual({ regions: null });
+    const made = await ask("{ regionsMade(revision: 1) newest: regionsMade regions { within } }");
+    expect(made.data).toMatchObject({ regionsMade: 0, newest: 100 });
+    expect(made.data.regions).toHaveLength(11);
+    goOn();
+    expect((await ask("{ regions(revision: 1) { within } }")).data.regions).toHaveLength(11);
+    expect((await ask("{ regionsMade(revision: 1) }")).data).toEqual({ regionsMade: 100 });
+  });
+
+  it("[R11] that a long change is still being laid on are not taken for regions that there are not", async () => {
+    const { ask, store } = await openApi([regionGraph]);
+    await ask("{ regions { within } }");
+    const { changeAt } = store;
+    let goOn = (): void => {};
+    const held = new Promise<void>((resolve) => {
+      goOn = resolve;
+    });
+    store.changeAt = async (at) => {
+      await held;
+      return changeAt(at);
+    };
+    answered(await store.commit(aCommit([put("term", { id: "part.lid", kind: "part", label: "lid" })])));
+    const of = '{ regionsMade regionProfile(id: "region.boston") { within } }';
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    expect((await afterSeconds(ask(of))).data).toEqual({ regionsMade: 99, regionProfile: null });
+    goOn();
+    expect((await ask(of)).data).toEqual({ regionsMade: 100, regionProfile: { within: 3 } });
+  });
+
   it("[R1] are listed with their claims counted", async () => {
     const { ask } = await openApi([regionGraph]);
     const { data, errors } = await ask("{ regions { own within region { id } } }");
@@ -54,7 +158,9 @@ describe("regions", () => {
 
   it("[R8] that there are not are null or left out, and more than three are refused", async () => {
     const { ask } = await openApi([regionGraph]);
-    expect((await ask('{ regionProfile(id: "tool.lathe") { own } }')).data).toEqual({ regionProfile: null });
+    expect((await ask('{ regionProfile(id: "tool.lathe") { own } }')).data).toEqual({
+      regionProfile: null,
+    });
     const some = await ask('{ regionProfiles(of: ["region.atlantis", "region.salem"]) { own } }');
     expect(some.data.regionProfiles).toEqual([{ own: 2 }]);
     const many = await ask('{ regionProfiles(of: ["a", "b", "c", "d"]) { own } }');

@@ -1,5 +1,5 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import { openApi } from "#tests/support/open-api.ts";
 import { regionGraph } from "#tests/support/region-graph.ts";
 import { renderPage } from "#tests/support/render-page.tsx";
@@ -11,6 +11,41 @@ beforeAll(async () => {
 
 const sectionNamed = async (name: RegExp) =>
   (await screen.findByRole("heading", { level: 2, name })).closest("section") as HTMLElement;
+
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+describe("the pages of regions", () => {
+  it.each([
+    ["/regions", "Regions", "Regions", "Massachusetts"],
+    ["/regions/region.boston", "Region", "Boston", "Massachusetts"],
+    ["/regions/compare?of=region.boston", "Regions side by side", "Regions side by side", "Boston"],
+  ])(
+    "[R11] %s says how far the claims are counted while they are, and goes on by itself",
+    async (...page) => {
+      const [path, before, after, link] = page;
+      vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
+      let isMade = false;
+      await renderPage(path, async (query, variables) => {
+        const answer = await ask(query, variables);
+        if (isMade || !query.includes("regionsMade")) return answer;
+        const given = Object.keys(answer.data).map((field) => [field, field === "regionsMade" ? 30 : null]);
+        return { ...answer, data: Object.fromEntries(given) };
+      });
+      const made = await screen.findByRole("progressbar", { name: "Counted so far" });
+      expect(made.getAttribute("value")).toBe("30");
+      expect(screen.getByText("30 %")).toBeTruthy();
+      expect(screen.getByText(/still being counted/).closest("[role=status]")).toBeTruthy();
+      expect(screen.getByRole("heading", { level: 1, name: before })).toBeTruthy();
+      isMade = true;
+      await act(() => vi.advanceTimersByTimeAsync(4_000));
+      await screen.findByRole("heading", { level: 1, name: after });
+      await screen.findByRole("link", { name: link });
+      expect(screen.queryByRole("progressbar")).toBeNull();
+    },
+  );
+});
 
 describe("the page of all regions", () => {
   it("[R1] shows each in the tree with its claims counted", async () => {

@@ -15,10 +15,11 @@ const OFFERED = 30;
 /** Finds a region by typing and lays it beside those chosen. Regions without a claim have nothing to lay beside. */
 export function AddRegion({ chosen, addressOf }: Props) {
   const { data } = useSuspenseQuery(RegionCountsDocument);
+  const counts = data.regions ?? [];
   const [, go] = useLocation();
   const [words, setWords] = useState("");
   const wanted = words.trim().toLowerCase();
-  const choices = data.regions
+  const choices = counts
     .filter(({ region, within }) => region && within > 0 && !chosen.includes(region.id))
     .filter(({ region }) => region?.label.toLowerCase().includes(wanted))
     .sort((a, b) => b.within - a.within)
@@ -41,7 +42,11 @@ export function AddRegion({ chosen, addressOf }: Props) {
           setWords("");
           go(addressOf([...chosen, id]));
         }}
-        none="No region by these words that has a claim."
+        none={
+          data.regions
+            ? "No region by these words that has a claim."
+            : "The claims on each region are still being counted."
+        }
       />
     </div>
   );

@@ -8,7 +8,7 @@ import { groupNames } from "./group-names.ts";
 import regional from "./regional.module.css";
 import { sayBasis, sayBriefly } from "./say-placed.ts";
 
-type Profiles = CompareRegionsQuery["regionProfiles"];
+type Profiles = NonNullable<CompareRegionsQuery["regionProfiles"]>;
 type Found = Profiles[number]["found"][number];
 
 interface Props {

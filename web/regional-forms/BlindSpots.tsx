@@ -1,11 +1,9 @@
 import { termKindWords } from "../shared/words/term-words.ts";
 import { listInWords } from "./list-in-words.ts";
-import type { RegionPageQuery } from "./RegionPage.graphql.ts";
+import type { RegionProfile } from "./region-profile.ts";
 import styles from "./regional.module.css";
 
-type Profile = NonNullable<RegionPageQuery["regionProfile"]>;
-
-type Kind = Profile["missingKinds"][number];
+type Kind = RegionProfile["missingKinds"][number];
 
 /** Kinds of subject that have a heading of the page to themselves. */
 const OF_OWN_HEADING: readonly Kind[] = ["FORM", "MAKER"];
@@ -13,7 +11,13 @@ const OF_OWN_HEADING: readonly Kind[] = ["FORM", "MAKER"];
 const and = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
 /** What the graph does not know of a region, in sentences. */
-export function blindSpotsOf({ missingKinds, wider, sources, within, found }: Profile): readonly string[] {
+export function blindSpotsOf({
+  missingKinds,
+  wider,
+  sources,
+  within,
+  found,
+}: RegionProfile): readonly string[] {
   const spots: string[] = [];
   if (within === 0) return ["Nothing at all is known of it here."];
   const namesOf = (kinds: readonly Kind[]) =>
@@ -39,7 +43,7 @@ export function blindSpotsOf({ missingKinds, wider, sources, within, found }: Pr
 }
 
 /** The list of what is not known, so that silence is not taken for absence. */
-export function BlindSpots({ profile }: { profile: Profile }) {
+export function BlindSpots({ profile }: { profile: RegionProfile }) {
   const spots = blindSpotsOf(profile);
   return (
     <section className={styles["section"]}>

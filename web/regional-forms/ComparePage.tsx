@@ -6,6 +6,7 @@ import { AddRegion } from "./AddRegion.tsx";
 import { AloneColumns } from "./AloneColumns.tsx";
 import { CompareRegionsDocument } from "./ComparePage.graphql.ts";
 import styles from "./ComparePage.module.css";
+import { RegionsBeingCounted } from "./RegionsBeingCounted.tsx";
 import regional from "./regional.module.css";
 import { SharedRows } from "./SharedRows.tsx";
 import { splitShared } from "./split-shared.ts";
@@ -16,8 +17,10 @@ const MOST = 3;
 export function ComparePage() {
   const [params] = useSearchParams();
   const asked = [...new Set((params.get("of") ?? "").split(",").filter(Boolean))].slice(0, MOST);
-  const { data } = useSuspenseQuery(CompareRegionsDocument, { variables: { of: asked } });
-  const profiles = data.regionProfiles;
+  const { data, refetch } = useSuspenseQuery(CompareRegionsDocument, { variables: { of: asked } });
+  const { regionProfiles: profiles, regionsMade: percent } = data;
+  if (!profiles)
+    return <RegionsBeingCounted title="Regions side by side" percent={percent} onAgain={refetch} />;
   const ids = profiles.flatMap(({ region }) => region?.id ?? []);
   const unknown = asked.filter((id) => !ids.includes(id));
   const addressOf = (of: readonly string[]) =>

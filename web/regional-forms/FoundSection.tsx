@@ -8,13 +8,13 @@ import { YearsLegend } from "../shared/years/YearsLegend.tsx";
 import { axisAround } from "../shared/years/year-axis.ts";
 import { byFirstYear, splitByDate } from "./group-found.ts";
 import type { PlacedClaimFragment } from "./PlacedClaim.graphql.ts";
-import type { RegionPageQuery } from "./RegionPage.graphql.ts";
+import type { RegionProfile } from "./region-profile.ts";
 import regional from "./regional.module.css";
 import { sayBasis, sayBriefly, sayWhere } from "./say-placed.ts";
 import styles from "./YearRows.module.css";
 import { YearRow, YearRows } from "./YearRows.tsx";
 
-export type Found = NonNullable<RegionPageQuery["regionProfile"]>["found"][number];
+export type Found = RegionProfile["found"][number];
 
 interface Props {
   title: string;

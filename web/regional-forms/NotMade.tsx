@@ -1,10 +1,10 @@
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { useSomeOf } from "../shared/ui/use-some-of.tsx";
-import type { RegionPageQuery } from "./RegionPage.graphql.ts";
+import type { RegionProfile } from "./region-profile.ts";
 import styles from "./regional.module.css";
 import { sayBasis } from "./say-placed.ts";
 
-type Claims = NonNullable<RegionPageQuery["regionProfile"]>["notFound"];
+type Claims = RegionProfile["notFound"];
 
 const AT_FIRST = 24;
 

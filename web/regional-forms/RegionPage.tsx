@@ -8,16 +8,20 @@ import { BlindSpots } from "./BlindSpots.tsx";
 import { FoundSection } from "./FoundSection.tsx";
 import { LagSection } from "./LagSection.tsx";
 import { NotMade } from "./NotMade.tsx";
-import { RegionPageDocument, type RegionPageQuery } from "./RegionPage.graphql.ts";
+import { RegionPageDocument } from "./RegionPage.graphql.ts";
 import { RegionSources } from "./RegionSources.tsx";
+import { RegionsBeingCounted } from "./RegionsBeingCounted.tsx";
+import type { RegionProfile } from "./region-profile.ts";
 import styles from "./regional.module.css";
 
 const claimsIn = (count: number) => (count === 1 ? "1 claim" : `${count} claims`);
 
 /** One region: what was usual there and what was not, beside its wider region and its capital, and what is not known. */
 export function RegionPage({ id }: { id: string }) {
-  const { data } = useSuspenseQuery(RegionPageDocument, { variables: { id } });
-  const profile = data.regionProfile;
+  const { data, refetch } = useSuspenseQuery(RegionPageDocument, { variables: { id } });
+  const { regionProfile: profile, regionsMade: percent } = data;
+  if (!profile && percent < 100)
+    return <RegionsBeingCounted title="Region" percent={percent} onAgain={refetch} />;
   if (!profile?.region) return <NotFoundPage what="region" id={id} />;
   const { region, found, wider, centre } = profile;
   const of = (group: (typeof found)[number]["group"]) => found.filter((each) => each.group === group);
@@ -115,11 +119,7 @@ export function RegionPage({ id }: { id: string }) {
 
 const WITHIN_AT_FIRST = 60;
 
-function RegionsWithin({
-  narrower,
-}: {
-  narrower: NonNullable<RegionPageQuery["regionProfile"]>["narrower"];
-}) {
+function RegionsWithin({ narrower }: { narrower: RegionProfile["narrower"] }) {
   const { shown, rest } = useSomeOf(narrower, WITHIN_AT_FIRST);
   return (
     <section className={styles["section"]}>

@@ -2,7 +2,7 @@ import { TextLink } from "../shared/ui/TextLink.tsx";
 import type { RegionCountsQuery } from "./RegionsPage.graphql.ts";
 import styles from "./RegionTree.module.css";
 
-type Counted = RegionCountsQuery["regions"][number];
+type Counted = NonNullable<RegionCountsQuery["regions"]>[number];
 
 const byLabel = (a: Counted, b: Counted) =>
   (a.region?.label ?? "").localeCompare(b.region?.label ?? "", "en");

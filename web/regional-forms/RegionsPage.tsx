@@ -1,13 +1,16 @@
 import { useSuspenseQuery } from "@apollo/client/react";
 import { PageHeading } from "../shared/ui/PageHeading.tsx";
 import { TextLink } from "../shared/ui/TextLink.tsx";
+import { RegionsBeingCounted } from "./RegionsBeingCounted.tsx";
 import { RegionCountsDocument } from "./RegionsPage.graphql.ts";
 import { RegionTree } from "./RegionTree.tsx";
 import styles from "./regional.module.css";
 
 /** All regions in their tree, each with how many claims there are on it. */
 export function RegionsPage() {
-  const { data } = useSuspenseQuery(RegionCountsDocument);
+  const { data, refetch } = useSuspenseQuery(RegionCountsDocument);
+  const { regions, regionsMade: percent } = data;
+  if (!regions) return <RegionsBeingCounted title="Regions" percent={percent} onAgain={refetch} />;
   return (
     <>
       <header className={styles["head"]}>
@@ -21,10 +24,10 @@ export function RegionsPage() {
           <TextLink to="/regions/compare">Lay two or three side by side</TextLink>
         </p>
       </header>
-      {data.regions.length === 0 ? (
+      {regions.length === 0 ? (
         <p className={styles["empty"]}>No regions yet. They come with the first claims that name them.</p>
       ) : (
-        <RegionTree counts={data.regions} />
+        <RegionTree counts={regions} />
       )}
     </>
   );

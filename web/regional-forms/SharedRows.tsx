@@ -14,7 +14,7 @@ import type { SharedSubject } from "./split-shared.ts";
 import styles from "./YearRows.module.css";
 import { YearRow, YearRows } from "./YearRows.tsx";
 
-type Profiles = CompareRegionsQuery["regionProfiles"];
+type Profiles = NonNullable<CompareRegionsQuery["regionProfiles"]>;
 
 interface Props {
   profiles: Profiles;

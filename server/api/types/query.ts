@@ -12,6 +12,7 @@ import { listRevisions } from "../../use-cases/ask/list-revisions.ts";
 import { listSources } from "../../use-cases/ask/list-sources.ts";
 import { listTerms } from "../../use-cases/ask/list-terms.ts";
 import { searchTerms } from "../../use-cases/ask/search-terms.ts";
+import { percentMade } from "../../use-cases/ask/surveys/surveyed-soon.ts";
 import { weighPiece } from "../../use-cases/ask/weigh-piece.ts";
 import { asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
@@ -111,26 +112,30 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
           ),
       }),
       regions: t.field({
-        description: "Every region with how many accepted claims there are on it, by id.",
+        description:
+          "Every region with how many accepted claims there are on it, by id; null while they are being counted (regionsMade).",
         extensions: { weight: REGION_WEIGHT, entries: LARGEST_PAGE },
         type: [regionTypes.count],
+        nullable: true,
         args: { revision: t.arg.int({ description: AS_OF }) },
         resolve: async (_, args, context) => readCounts(context, await readOn(context, args.revision)),
       }),
       regionProfile: t.field({
-        description: "What the graph says of a region; null if there is no such region on that revision.",
+        description:
+          "What the graph says of a region; null if there is no such region on that revision, or while the claims on regions are being counted (regionsMade below 100).",
         extensions: { weight: REGION_WEIGHT },
         type: regionTypes.profile,
         nullable: true,
         args: { id: t.arg.id({ required: true }), revision: t.arg.int({ description: AS_OF }) },
         resolve: async (_, args, context) =>
-          (await readProfiles(context, [args.id], await readOn(context, args.revision)))[0],
+          (await readProfiles(context, [args.id], await readOn(context, args.revision)))?.[0],
       }),
       regionProfiles: t.field({
         description:
-          "Two or three regions to lay side by side, read at once; one that there is not is left out.",
+          "Two or three regions to lay side by side, read at once; one that there is not is left out. Null while the claims on regions are being counted (regionsMade).",
         extensions: { weight: REGION_WEIGHT, entries: MOST_COMPARED },
         type: [regionTypes.profile],
+        nullable: true,
         args: {
           of: t.arg.idList({ required: true, description: `At most ${MOST_COMPARED}.` }),
           revision: t.arg.int({ description: AS_OF }),
@@ -141,6 +146,15 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
               extensions: { code: "BAD_USER_INPUT" },
             });
           return readProfiles(context, args.of, await readOn(context, args.revision));
+        },
+      }),
+      regionsMade: t.int({
+        description:
+          "How far the counting of claims on regions has come, in percent. All claims are gone through after the start, beside all else.",
+        args: { revision: t.arg.int({ description: AS_OF }) },
+        resolve: async (_, args, context) => {
+          const at = await readOn(context, args.revision);
+          return percentMade(context.surveys.regionsMade(at), () => context.surveys.regions(at));
         },
       }),
       claim: t.field({
@@ -224,7 +238,8 @@ export function addQuery(b: Builder, pieceInput: PieceInputRef, regionTypes: Reg
       disagreementsMade: t.int({
         description:
           "How far the making of what disagrees has come, in percent. It is made of the whole graph after the start, beside all else.",
-        resolve: (_, __, { surveys }) => surveys.disagreementsMade(),
+        resolve: (_, __, { surveys }) =>
+          percentMade(surveys.disagreementsMade(), () => surveys.disagreements()),
       }),
       examination: t.field({
         description: "A deleted one is found too, so that it can be brought back.",

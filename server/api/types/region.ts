@@ -10,6 +10,7 @@ import {
 } from "../../use-cases/ask/profile-region.ts";
 import { readRegionEvidence } from "../../use-cases/ask/read-region-evidence.ts";
 import type { RegionCount } from "../../use-cases/ask/surveys/region-survey.ts";
+import { surveyedSoon } from "../../use-cases/ask/surveys/surveyed-soon.ts";
 import { type AsOf, asOf } from "../as-of.ts";
 import type { Builder } from "../builder.ts";
 import type { Context } from "../context.ts";
@@ -17,22 +18,26 @@ import type { Context } from "../context.ts";
 /** Entries that the lists of a profile are taken to have, for the cost. */
 const ENTRIES = { found: 200, dates: 60, sources: 60, notFound: 20, narrower: 20 };
 
-/** The counts of all regions, each marked with the revision. */
+/** The counts of all regions, each marked with the revision; nothing while they are still being made. */
 export async function readCounts(
   { surveys }: Context,
   asked: RevisionNumber | undefined,
-): Promise<readonly AsOf<RegionCount>[]> {
-  const { what: survey, at } = await surveys.regions(asked);
+): Promise<readonly AsOf<RegionCount>[] | undefined> {
+  const soon = await surveyedSoon(surveys.regions(asked));
+  if (soon === undefined) return undefined;
+  const { what: survey, at } = soon;
   return survey.counts().map((count) => asOf(count, at));
 }
 
-/** The profiles of the regions that there are, in the order asked for. */
+/** The profiles of the regions that there are, in the order asked for; nothing while the counts of regions are still being made. */
 export async function readProfiles(
   context: Context,
   of: readonly string[],
   asked: RevisionNumber | undefined,
-): Promise<readonly AsOf<RegionProfile>[]> {
-  const { what: survey, at } = await context.surveys.regions(asked);
+): Promise<readonly AsOf<RegionProfile>[] | undefined> {
+  const soon = await surveyedSoon(context.surveys.regions(asked));
+  if (soon === undefined) return undefined;
+  const { what: survey, at } = soon;
   const regions = of.map((region) => id<"term">(region));
   const evidence = await readRegionEvidence(context, survey, regions, at);
   return regions.flatMap((region) => {

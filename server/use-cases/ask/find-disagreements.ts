@@ -1,11 +1,9 @@
 import type { Revision } from "../../domain/revision.ts";
-import type { Made } from "../../ports/follow-graph.ts";
-import { inTime, TOO_LATE } from "../../ports/in-time.ts";
 import type { Page, PageAsk } from "../../ports/store.ts";
 import { type Disagreement, isRuleId, RULE_IDS, type RuleId } from "../../reasoning/disagreements/rule.ts";
 import { RULE_WORDS, type RuleWords } from "../../reasoning/explain/disagreement-in-words.ts";
-import type { DisagreementSurvey } from "./surveys/disagreement-survey.ts";
 import type { Surveys } from "./surveys/open-surveys.ts";
+import { surveyedSoon } from "./surveys/surveyed-soon.ts";
 
 /** A finding as data: the reasoning's own. */
 export type FoundDisagreement = Disagreement;
@@ -23,17 +21,9 @@ export interface RuleFound extends RuleWords {
   readonly revision: Revision["number"];
 }
 
-/** Milliseconds in which a survey comes, or is said to be being made: more than until an old one is given. */
-const SOON = 3_000;
-
-const surveyedSoon = async ({ surveys }: Ports): Promise<Made<DisagreementSurvey> | undefined> => {
-  const made = await inTime(surveys.disagreements(), SOON);
-  return made === TOO_LATE ? undefined : made;
-};
-
 /** The rules in their order, with what they find on the newest revision; undefined while that is still being made. */
 export async function listDisagreementRules(ports: Ports): Promise<readonly RuleFound[] | undefined> {
-  const soon = await surveyedSoon(ports);
+  const soon = await surveyedSoon(ports.surveys.disagreements());
   if (soon === undefined) return undefined;
   const { what: survey, at: revision } = soon;
   const claimCount = survey.claimCount();
@@ -52,7 +42,7 @@ export async function findDisagreements(
   rule: string | undefined,
   { first, after }: PageAsk,
 ): Promise<{ readonly page: Page<Disagreement>; readonly at: Revision["number"] } | undefined> {
-  const soon = await surveyedSoon(ports);
+  const soon = await surveyedSoon(ports.surveys.disagreements());
   if (soon === undefined) return undefined;
   const { what: survey, at } = soon;
   const asked = rule === undefined ? RULE_IDS : [rule].filter(isRuleId);

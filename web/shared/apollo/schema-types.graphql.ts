@@ -1463,12 +1463,14 @@ export type Query = {
   readonly proposalsToReview: ProposalConnection;
   /** Reads a table of claims, comma-separated values as in docs/formats/claims-csv.md. Keeps nothing. */
   readonly readBatch: ReadBatch;
-  /** What the graph says of a region; null if there is no such region on that revision. */
+  /** What the graph says of a region; null if there is no such region on that revision, or while the claims on regions are being counted (regionsMade below 100). */
   readonly regionProfile?: Maybe<RegionProfile>;
-  /** Two or three regions to lay side by side, read at once; one that there is not is left out. */
-  readonly regionProfiles: ReadonlyArray<RegionProfile>;
-  /** Every region with how many accepted claims there are on it, by id. */
-  readonly regions: ReadonlyArray<RegionCount>;
+  /** Two or three regions to lay side by side, read at once; one that there is not is left out. Null while the claims on regions are being counted (regionsMade). */
+  readonly regionProfiles?: Maybe<ReadonlyArray<RegionProfile>>;
+  /** Every region with how many accepted claims there are on it, by id; null while they are being counted (regionsMade). */
+  readonly regions?: Maybe<ReadonlyArray<RegionCount>>;
+  /** How far the counting of claims on regions has come, in percent. All claims are gone through after the start, beside all else. */
+  readonly regionsMade: Scalars['Int']['output'];
   /** The newest revision, or the one of a number; null if there is none. */
   readonly revision?: Maybe<Revision>;
   /** Newest first. */
@@ -1645,6 +1647,11 @@ export type QueryRegionProfilesArgs = {
 
 
 export type QueryRegionsArgs = {
+  revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+export type QueryRegionsMadeArgs = {
   revision?: InputMaybe<Scalars['Int']['input']>;
 };
 

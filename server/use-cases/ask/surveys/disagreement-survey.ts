@@ -8,6 +8,7 @@ import type { Store } from "../../../ports/store.ts";
 import { isDated, regionsOf } from "../../../reasoning/disagreements/evidence.ts";
 import { byYearsApart, findAboutSubjects, findOneSource } from "../../../reasoning/disagreements/find-all.ts";
 import type { Disagreement, RuleId } from "../../../reasoning/disagreements/rule.ts";
+import type { SurveyOptions } from "./survey-options.ts";
 
 /** Where the claims of a whole graph do not stand together, at one revision. */
 export interface DisagreementSurvey {
@@ -29,13 +30,6 @@ type Reads = Pick<Store, "allClaims" | "listClaims" | "neighbourhood">;
 const SUBJECTS_AT_ONCE = 20;
 /** Parts of the making, as shares of its time: reading all claims, then holding those of each subject against each other. */
 const READING = 0.4;
-
-export interface SurveyOptions {
-  /** Called often: lets everybody else have a turn. */
-  readonly turn?: () => Promise<void>;
-  /** Told again and again how much of it is made, from 0 to 1. */
-  readonly onProgress?: (share: number) => void;
-}
 
 /** Nobody waits for a survey as for a page: of three parts of time, two are left to others. */
 const restingTurns = () => openTurns({ restAfter: (worked) => 2 * worked });

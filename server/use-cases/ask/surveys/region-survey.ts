@@ -8,6 +8,7 @@ import type { Term, TermKind } from "../../../domain/term.ts";
 import { layOn } from "../../../ports/follow-graph.ts";
 import { openTurns } from "../../../ports/open-turns.ts";
 import type { Store } from "../../../ports/store.ts";
+import type { SurveyOptions } from "./survey-options.ts";
 
 /** How many claims there are on a region. */
 export interface RegionCount {
@@ -44,10 +45,17 @@ interface Counted {
 }
 const NOTHING: Counted = { own: 0, within: 0, kinds: new Map() };
 
-type Reads = Pick<Store, "allTerms" | "allClaims" | "terms">;
+type Reads = Pick<Store, "allTerms" | "allClaims" | "terms" | "listClaims" | "listTerms">;
 
-/** Counts the claims of all regions of a revision, in one pass over its claims. */
-export async function surveyRegions(store: Reads, at: RevisionNumber): Promise<GrowingRegionSurvey> {
+/** Half of the time is left to others. */
+const restingTurns = () => openTurns({ restAfter: (worked) => worked });
+
+/** Counts the claims of all regions of a revision, in one pass over its terms and claims. */
+export async function surveyRegions(
+  store: Reads,
+  at: RevisionNumber,
+  { turn = restingTurns(), onProgress = () => {} }: SurveyOptions = {},
+): Promise<GrowingRegionSurvey> {
   const regions = new Map<TermId, Term>();
   const broader = new Map<TermId, TermId>();
   const counted = new Map<TermId, Counted>();
@@ -79,20 +87,31 @@ export async function surveyRegions(store: Reads, at: RevisionNumber): Promise<G
     counted.delete(id);
   };
 
-  const turn = openTurns({ restAfter: (worked) => worked });
+  const [terms, claims] = [
+    await store.listTerms({}, { first: 1 }, at),
+    await store.listClaims({}, { first: 1 }, at),
+  ];
+  let read = 0;
+  const tell = (more: number): void => {
+    read += more;
+    onProgress(read / (terms.total + claims.total));
+  };
   const kinds = new Map<TermId, TermKind>();
   for await (const slice of store.allTerms({}, at)) {
     for (const term of slice) {
       kinds.set(term.id, term.kind);
       if (term.kind === "region") put(term);
     }
+    tell(slice.length);
     await turn();
   }
   for await (const slice of store.allClaims({}, at)) {
     for (const claim of slice) lay(claim, "subject" in claim ? kinds.get(claim.subject) : undefined, 1);
+    tell(slice.length);
     await turn();
   }
   kinds.clear();
+  onProgress(1);
 
   const countOf = (region: TermId): RegionCount => {
     const { own, within } = counted.get(region) ?? NOTHING;
