@@ -1,14 +1,18 @@
 import { basisWords } from "../shared/words/claim-words.ts";
 import { relationWords } from "../shared/words/relation-words.ts";
 import { sayYearsBriefly } from "../shared/years/say-claim-years.ts";
+import { listInWords } from "./list-in-words.ts";
 import type { PlacedClaimFragment } from "./PlacedClaim.graphql.ts";
 
-type Brief = Pick<PlacedClaimFragment, "relation" | "years">;
+type Brief = Pick<PlacedClaimFragment, "relation" | "years" | "objects">;
 
-/** What a claim says of its subject in the fewest words: "attested 1738", "typical". */
-export const sayBriefly = ({ relation, years }: Brief): string => {
+/** What a claim says of its subject in the fewest words: "attested 1738", "typical". What several regions share names them all. */
+export const sayBriefly = ({ relation, years, objects }: Brief): string => {
   if (relation === "TYPICAL_OF") return "typical";
-  if (relation === "CONFINED_TO") return "made nowhere else";
+  if (relation === "CONFINED_TO")
+    return objects.length < 2
+      ? "made nowhere else"
+      : `made only in ${listInWords(objects.map(({ label }) => label))}`;
   return `${relationWords[relation]} ${sayYearsBriefly(relation, years)}`.trim();
 };
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { blindSpotsOf } from "#web/regional-forms/BlindSpots.tsx";
 import { splitByDate } from "#web/regional-forms/group-found.ts";
 import { isToldLag, sayLag } from "#web/regional-forms/say-lag.ts";
+import { sayBriefly } from "#web/regional-forms/say-placed.ts";
 import { splitShared } from "#web/regional-forms/split-shared.ts";
 
 describe("a lag in words", () => {
@@ -20,6 +21,21 @@ describe("a lag in words", () => {
   ] as const)("[R6] %j is %s", (lag, words) => {
     expect(sayLag(lag)).toBe(words);
     expect(isToldLag(lag)).toBe(/later|earlier/.test(words));
+  });
+});
+
+describe("[R2] a claim in few words", () => {
+  const confined = (...labels: readonly string[]) =>
+    sayBriefly({
+      relation: "CONFINED_TO",
+      years: null,
+      objects: labels.map((label) => ({ __typename: "Term" as const, id: label, label })),
+    });
+  it("says that a thing was made nowhere else where it is confined to one region alone", () => {
+    expect(confined("Boston")).toBe("made nowhere else");
+    expect(confined("Rhode Island", "Connecticut", "New York")).toBe(
+      "made only in Rhode Island, Connecticut or New York",
+    );
   });
 });
 
