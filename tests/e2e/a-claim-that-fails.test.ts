@@ -47,7 +47,7 @@ describe("a chest of drawers whose attribution fails", () => {
     expect(await textOf(conclusion)).toMatch(/exception that was not looked for/);
     const against = page.getByRole("region", { name: "What rules it out" });
     expect(await textOf(against)).toMatch(
-      /would count for nothing with bow-saw mark on a curve: look for it/i,
+      /would count for nothing if found with bow-saw mark on a curve: look for it/i,
     );
   });
 

@@ -139,7 +139,7 @@ const words: ReportWords = {
       claim: "claim.holes",
       says: "Holes on the case speak for a later part.",
       because: [],
-      look: ["Would count for nothing with an old repair: look for it."],
+      look: ["Would count for nothing if found with an old repair: look for it."],
     },
   ],
   parts: [],
@@ -392,7 +392,7 @@ describe("the strips on the page", () => {
     expect(ways[1]?.textContent).toBe("by disc and latheany year");
     const aside = screen.getByRole("list", { name: "Claims set aside" });
     expect(aside.textContent).toMatch(/meant for another place, form or part/);
-    expect(screen.getByText(/Would count for nothing with repair: not looked for yet/)).toBeTruthy();
+    expect(screen.getByText(/Would count for nothing if found with repair: not looked for yet/)).toBeTruthy();
   });
 
   it("lead to the drawing of the ways and to the record", () => {

@@ -83,7 +83,8 @@ export const StripDetail = ({ row, axis, claimed, glossary, onShowWays, onEdit }
       <SetAsideClaims setAside={row.setAside} glossary={glossary} />
       {row.voidIf.map((exception) => (
         <p key={exception.exception} className={styles["beside"]}>
-          Would count for nothing with {glossary.labelOf(exception.condition)}: {LOOK[exception.standing]}.
+          Would count for nothing if found with {glossary.labelOf(exception.condition)}:{" "}
+          {LOOK[exception.standing]}.
         </p>
       ))}
       <p className={styles["deeds"]}>

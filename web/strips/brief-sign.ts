@@ -1,4 +1,4 @@
-import type { PartState } from "#server/domain/part-state.ts";
+import { type PartState, spokenOf } from "#server/domain/part-state.ts";
 import type { Sign } from "#server/domain/report.ts";
 
 const STATES: Readonly<Record<PartState, string>> = {
@@ -9,5 +9,7 @@ const STATES: Readonly<Record<PartState, string>> = {
 };
 
 /** What a sign speaks for or against, in the fewest words. */
-export const briefSign = (sign: Pick<Sign, "speaks" | "states">): string =>
-  `speaks ${sign.speaks} ${sign.states.map((state) => STATES[state]).join(" or ")}`;
+export function briefSign(sign: Pick<Sign, "speaks" | "states">): string {
+  const { speaks, states } = spokenOf(sign.speaks, sign.states);
+  return `speaks ${speaks} ${states.map((state) => STATES[state]).join(" or ")}`;
+}

@@ -27,7 +27,7 @@ export function RivalsSection() {
                   Years
                 </th>
                 <th role="columnheader" scope="col">
-                  Against the story as claimed
+                  Compared with the story as claimed
                 </th>
                 <th role="columnheader" scope="col">
                   What it assumes
@@ -46,7 +46,7 @@ export function RivalsSection() {
                   <td role="cell" data-head="Years">
                     {rival.years}
                   </td>
-                  <td role="cell" data-head="Against the story as claimed">
+                  <td role="cell" data-head="Compared with the story as claimed">
                     {rival.weighs} <span className={styles["odds"]}>{rival.odds}</span>
                   </td>
                   <td role="cell" data-head="What it assumes">

@@ -1,9 +1,9 @@
 import type { Strength } from "../../domain/claim.ts";
 import type { Sign, VoidIf } from "../../domain/report.ts";
 import type { ReportWords } from "../../domain/report-words.ts";
-import { STATE_IN_WORDS } from "./claim-in-words.ts";
-import { capitalise, listInWords } from "./list-in-words.ts";
+import { capitalise } from "./list-in-words.ts";
 import type { ReportReader } from "./report-reader.ts";
+import { speaksOfStates } from "./states-in-words.ts";
 
 export const HOW_STRONGLY: Readonly<Record<Strength, string>> = {
   certain: "very strongly",
@@ -20,20 +20,17 @@ const STANDING: Readonly<Record<VoidIf["standing"], string>> = {
 
 /** An exception that would void a claim: what to look for. */
 export const voidIfInWords = (voidIf: VoidIf, reader: ReportReader): string =>
-  `Would count for nothing with ${reader.labelOf(voidIf.condition)}: ${STANDING[voidIf.standing]}.`;
+  `Would count for nothing if found with ${reader.labelOf(voidIf.condition)}: ${STANDING[voidIf.standing]}.`;
 
 /** A sign of alteration, the reasons it is set aside, and what would set it aside. */
 export function signInWords(sign: Sign, reader: ReportReader): ReportWords["signs"][number] {
   const what = `${reader.labelOf(sign.feature)} on the ${reader.partOf(sign.part)}`;
   const strongly = HOW_STRONGLY[sign.strength];
-  const states = listInWords(
-    sign.states.map((state) => STATE_IN_WORDS[state]),
-    "or",
-  );
+  const of = `${strongly === "" ? "" : `${strongly} `}${speaksOfStates(sign.speaks, sign.states)}`;
   const says =
     sign.speaks === "for"
-      ? `${capitalise(what)} speaks ${strongly === "" ? "" : `${strongly} `}for ${states}.`
-      : `No ${what}, though looked for: speaks ${strongly === "" ? "" : `${strongly} `}against ${states}.`;
+      ? `${capitalise(what)} speaks ${of}.`
+      : `No ${what}, though looked for: speaks ${of}.`;
   return {
     observation: sign.observation,
     claim: sign.claim,

@@ -1,12 +1,14 @@
 import { ASSUMED } from "../../domain/assumptions.ts";
 import { type Claim, type Indicates, STRENGTHS, type Strength, type TypicalOf } from "../../domain/claim.ts";
 import type { ClaimId, TermId } from "../../domain/ids.ts";
+import { spokenOf } from "../../domain/part-state.ts";
 import type { Span, Years, YearsJson } from "../../domain/years.ts";
 import { isAllYears, sameYears, yearsApart, yearsFromJson } from "../../domain/years.ts";
 import type { Telling } from "../sheet/telling.ts";
-import { claimInWords, type LabelOf, STATE_IN_WORDS } from "./claim-in-words.ts";
+import { claimInWords, type LabelOf } from "./claim-in-words.ts";
 import { capitalise, listInWords } from "./list-in-words.ts";
 import { HOW_STRONGLY } from "./sign-in-words.ts";
+import { speaksOfStates } from "./states-in-words.ts";
 import { yearsLeftInWords } from "./years-left-in-words.ts";
 
 /** What the words of a field sheet are made from. */
@@ -90,12 +92,10 @@ function signInWords(signs: readonly Indicates[]): readonly string[] {
   const [sign] = [...signs].sort((a, b) => rank(a.strength) - rank(b.strength));
   if (sign === undefined) return [];
   const strongly = HOW_STRONGLY[sign.strength];
-  const states = listInWords(
-    sign.states.map((state) => STATE_IN_WORDS[state]),
-    "or",
-  );
-  const says = `Speaks ${strongly === "" ? "" : `${strongly} `}for ${states}`;
-  return [sign.states.includes("original") ? `${says}; looked for and not there, against it.` : `${says}.`];
+  const says = `Speaks ${strongly === "" ? "" : `${strongly} `}${speaksOfStates("for", sign.states)}`;
+  if (!sign.states.includes("original")) return [`${says}.`];
+  const turned = spokenOf("for", sign.states).speaks === "for" ? "against it" : "for one";
+  return [`${says}; looked for and not there, ${turned}.`];
 }
 
 const rank = (strength: Strength): number => STRENGTHS.indexOf(strength);

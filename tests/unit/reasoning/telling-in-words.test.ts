@@ -105,6 +105,9 @@ describe("[F7] what it would mean to see a feature", () => {
     expect(say({ tells: "sign" }, [{ ...holes, states: ["original"] }])).toBe(
       "Speaks for an original part; looked for and not there, against it.",
     );
+    expect(say({ tells: "sign" }, [{ ...holes, states: ["original", "reused", "reworked"] }])).toBe(
+      "Speaks against a later part; looked for and not there, for one.",
+    );
     expect(say({ possible: [[1793, null]], usual: [[1793, null]] }, [holes])).toBe(
       "Possible 1793 or later. Speaks for an original part worked over since.",
     );

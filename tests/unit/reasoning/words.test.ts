@@ -5,6 +5,7 @@ import { reportInWords } from "#server/reasoning/explain/words.ts";
 import { aClaim, type ClaimSketch } from "#tests/support/build-claim.ts";
 import { aTerm, aTree, neighbourhoodOf } from "#tests/support/build-neighbourhood.ts";
 import { aPiece, type PieceSketch } from "#tests/support/build-piece.ts";
+import { briefSign } from "#web/strips/brief-sign.ts";
 
 const REGIONS = aTree("region", { World: { Colony: { Port: {} }, Home: {} } });
 const TERMS = [
@@ -165,7 +166,7 @@ describe("a report in words", () => {
       "Set aside, since there is old hole.",
     );
     const open = wordsOf([late, unless]);
-    expect(saysOf(open)).toContain("Would count for nothing with old hole: look for it.");
+    expect(saysOf(open)).toContain("Would count for nothing if found with old hole: look for it.");
     expect(open.headline).toContain("An exception that was not looked for would excuse it.");
   });
 
@@ -217,6 +218,26 @@ describe("a report in words", () => {
     const missing = wordsOf([age], { observations: [{ ...arcs, seen: "absent" }] });
     expect(missing.signs[0]?.says).toBe(
       "No arcs on the drawers, though looked for: speaks against an original part.",
+    );
+  });
+
+  it("[W6] says of a sign for all states but one that it speaks against that one", () => {
+    const ofAge: ClaimSketch = {
+      ...{ id: "age", relation: "indicates", subject: "arcs", strength: "firm" },
+      states: ["original", "reused", "reworked"],
+    };
+    const arcs = { id: "o", part: "drawers", feature: "arcs" };
+    const saysOfSign = (seen: "present" | "absent") =>
+      wordsOf([ofAge], { observations: [{ ...arcs, seen }] }).signs[0]?.says;
+    expect(saysOfSign("present")).toBe("Arcs on the drawers speaks strongly against a later part.");
+    expect(saysOfSign("absent")).toBe(
+      "No arcs on the drawers, though looked for: speaks strongly for a later part.",
+    );
+    expect(briefSign({ speaks: "for", states: ["original", "reused", "reworked"] })).toBe(
+      "speaks against a later part",
+    );
+    expect(briefSign({ speaks: "for", states: ["later", "reused"] })).toBe(
+      "speaks for a later part or a part from another piece",
     );
   });
 
