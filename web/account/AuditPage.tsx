@@ -50,7 +50,7 @@ export function AuditPage() {
         {entries.map(({ sequence, at, did, by, byName, about, aboutName, revision }) => (
           <li key={sequence} className={styles["item"]}>
             <span>
-              {byName ?? by ?? "the program"}: {did ?? "write"}
+              {byName ?? (by === undefined || by === "program" ? "the program" : by)}: {did ?? "write"}
               {about === undefined || about === by ? null : (
                 <>
                   {" "}

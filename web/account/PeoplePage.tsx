@@ -43,7 +43,7 @@ export function PeoplePage() {
       <Refusals answer={"refused" in list ? list : changed} />
       <ul className={styles["list"]}>
         {("done" in list ? list.done.people : []).map((one) => (
-          <li key={one.id} className={styles["item"]}>
+          <li key={one.id} className={`${styles["item"]} ${styles["person"]}`}>
             <span>
               {one.name}
               <span className={styles["beside"]}>

@@ -7,7 +7,7 @@ import { type Impact, useImpact } from "./use-impact.ts";
 export function ImpactOfProposal({ id }: { id: string }) {
   const run = useImpact(id);
   return (
-    <section aria-labelledby="impact">
+    <section aria-labelledby="impact" className={styles["wide"]}>
       <h2 id="impact">What accepting it would do</h2>
       <div className={styles["impact"]}>
         <ImpactStanding run={run} />

@@ -43,7 +43,7 @@ function Proposal({ proposal }: { proposal: ProposalFieldsFragment }) {
         <PageHeading title={proposal.title || "Proposal"}>{proposal.title || "(no title yet)"}</PageHeading>
         <p className={styles["beside"]}>
           {proposal.isMine ? "By you" : `By ${sayPerson(proposal.by)}`}, {sayDay(proposal.madeAt)}, on{" "}
-          <TextLink to={`/revisions`}>revision {proposal.base}</TextLink>. It is{" "}
+          <TextLink to="/house/history">revision {proposal.base}</TextLink>. It is{" "}
           <strong>{stateWords[proposal.state]}</strong>.
           {proposal.origin ? ` It came from ${proposal.origin}.` : ""}
         </p>
@@ -55,15 +55,17 @@ function Proposal({ proposal }: { proposal: ProposalFieldsFragment }) {
           The evidence would not take it as it stands: {proposal.unfit.message}
         </p>
       ) : null}
-      <section aria-labelledby="sides">
-        <h2 id="sides">{isUndecided ? "As it is, and as it would be" : "What it asked for"}</h2>
-        {proposal.edits.map((edit) => (
-          <SidesOfEdit key={edit.of} edit={edit} isOver={!isUndecided} />
-        ))}
-        {proposal.editCount > proposal.edits.length ? (
-          <p className={styles["empty"]}>And {proposal.editCount - proposal.edits.length} more edits.</p>
-        ) : null}
-      </section>
+      {proposal.editCount > 0 ? (
+        <section aria-labelledby="sides">
+          <h2 id="sides">{isUndecided ? "As it is, and as it would be" : "What it asked for"}</h2>
+          {proposal.edits.map((edit) => (
+            <SidesOfEdit key={edit.of} edit={edit} isOver={!isUndecided} />
+          ))}
+          {proposal.editCount > proposal.edits.length ? (
+            <p className={styles["empty"]}>And {proposal.editCount - proposal.edits.length} more edits.</p>
+          ) : null}
+        </section>
+      ) : null}
       {isUndecided && !proposal.unfit ? (
         <ImpactOfProposal key={`${proposal.version} ${revision}`} id={proposal.id} />
       ) : null}
@@ -83,7 +85,7 @@ const Ended = ({ proposal: { revision, supersededBy } }: { proposal: ProposalFie
   <>
     {revision === null ? null : (
       <p className={styles["told"]}>
-        Accepting it made <TextLink to="/revisions">revision {revision}</TextLink>. Reports of earlier
+        Accepting it made <TextLink to="/house/history">revision {revision}</TextLink>. Reports of earlier
         revisions keep their answers.
       </p>
     )}

@@ -41,8 +41,10 @@ export const RadioGroup = <Id extends string>({
       {choices.map((choice) => (
         <Radio key={choice.id} value={choice.id} className={styles["radio"] ?? ""}>
           <span className={styles["ring"]} aria-hidden="true" />
-          <span>{choice.label}</span>
-          {choice.beside ? <span className={styles["beside"]}>{choice.beside}</span> : null}
+          <span className={styles["words"]}>
+            <span>{choice.label}</span>
+            {choice.beside ? <span className={styles["beside"]}>{choice.beside}</span> : null}
+          </span>
         </Radio>
       ))}
     </div>
