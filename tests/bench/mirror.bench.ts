@@ -2,10 +2,13 @@ import { join } from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
-import { ASSUMED } from "#server/domain/assumptions.ts";
+import { ASSUMED, BUDGET } from "#server/domain/assumptions.ts";
+import type { TermId } from "#server/domain/ids.ts";
 import type { NeighbourhoodAsk } from "#server/domain/neighbourhood.ts";
+import { nextTurn } from "#server/ports/next-turn.ts";
 import type { Store } from "#server/ports/store.ts";
 import { askFor } from "#server/reasoning/ask-for.ts";
+import { boundOfClaim } from "#server/reasoning/bound-of-claim.ts";
 import { buildArrays } from "#server/stores/mirror/build-arrays.ts";
 import { neighbourhoodReader } from "#server/stores/mirror/read-neighbourhood.ts";
 import { numberedAsk, walker } from "#server/stores/mirror/walk.ts";
@@ -71,9 +74,11 @@ async function measureBuilding(store: Store, claims: number): Promise<WalkArrays
     ...(limits ? { atMost: limits.seconds } : {}),
   });
   const heap = await heapOfBuilding(store, at);
-  const megabytes = (byteLengthOf(arrays) + heap) / 1e6;
+  const ways = await memoryOfWays(store, arrays);
+  const megabytes = (byteLengthOf(arrays) + heap + ways) / 1e6;
+  const [heapGrew, ofWays] = [heap, ways].map((bytes) => `${(bytes / 1e6).toFixed(1)} MB`);
   sayFigure({
-    what: `the mirror of ${claims} claims: its arrays, and ${(heap / 1e6).toFixed(1)} MB by which the heap grew`,
+    what: `the mirror of ${claims} claims: its arrays, ${heapGrew} by which the heap grew, and ${ofWays} of rows of ways to dates, at most`,
     ...{ value: megabytes, unit: "MB", ...(limits ? { atMost: limits.megabytes } : {}) },
   });
   return arrays;
@@ -89,6 +94,35 @@ async function heapOfBuilding(store: Store, at: number): Promise<number> {
   const after = process.memoryUsage().heapUsed;
   await reader.read({ seeds: [], regions: [], maxDepth: 0 });
   return Math.max(0, after - before);
+}
+
+/** Features that are asked for at once, and after how many such asks it is looked what is held. */
+const [FEATURES_AT_ONCE, ASKS_A_LOOK] = [200, 10];
+
+/** How many bytes the rows of ways to dates came to at most while all features were asked for in turn; no bodies are kept. */
+async function memoryOfWays(store: Store, arrays: WalkArrays): Promise<number> {
+  // Buffers are given back beside the collection, and counted when the next one finds them gone.
+  const held = async (): Promise<number> => {
+    collectGarbage();
+    await nextTurn();
+    collectGarbage();
+    const { heapUsed, arrayBuffers } = process.memoryUsage();
+    return heapUsed + arrayBuffers;
+  };
+  const features: TermId[] = [];
+  for await (const slice of store.allTerms({ kinds: ["feature"] }, arrays.revision))
+    features.push(...slice.map(({ id }) => id));
+  const reader = neighbourhoodReader(arrays, store, { claims: 0, terms: 0 }, boundOfClaim);
+  const before = await held();
+  let most = 0;
+  for (let asks = 0; asks * FEATURES_AT_ONCE < features.length; asks++) {
+    await reader.datings({
+      features: features.slice(asks * FEATURES_AT_ONCE, (asks + 1) * FEATURES_AT_ONCE),
+      ...{ claimed: [1700, 1800], maxDepth: ASSUMED.maxDepth, steps: BUDGET.datings },
+    });
+    if (asks % ASKS_A_LOOK === 0) most = Math.max(most, (await held()) - before);
+  }
+  return Math.max(most, (await held()) - before);
 }
 
 async function measureWalks(
