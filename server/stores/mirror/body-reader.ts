@@ -1,4 +1,3 @@
-import { openTurns } from "../../ports/open-turns.ts";
 import { ArraysDamaged } from "./arrays-damaged.ts";
 import { bodyCache } from "./body-cache.ts";
 import type { IdTable } from "./id-table.ts";
@@ -6,13 +5,13 @@ import type { WalkArrays } from "./walk-arrays.ts";
 
 /** Gives bodies by their numbers, from the store where they were not read lately. */
 export interface BodyReader<Body> {
-  /** As they stood at the revision of the arrays when this was called, in the order asked for. */
-  read(numbers: Int32Array): Promise<readonly Body[]>;
+  /** As they stood at the revision of the arrays when this was called, in the order asked for; `turn` is called between many. */
+  read(numbers: Int32Array, turn?: () => Promise<void>): Promise<readonly Body[]>;
   forget(number: number): void;
 }
 
 /** Bodies that are asked of the store at once; others have a turn in between where it is time. */
-const LOADED_AT_ONCE = 500;
+const LOADED_AT_ONCE = 250;
 
 /** `load` reads things at a revision, `make` what is kept of one; at most `limit` are. */
 export function bodyReader<Thing extends { readonly id: string }, Body>(
@@ -24,7 +23,7 @@ export function bodyReader<Thing extends { readonly id: string }, Body>(
 ): BodyReader<Body> {
   const cache = bodyCache<Body>(limit, table.size);
   return {
-    read: async (numbers) => {
+    read: async (numbers, turn) => {
       const found = new Array<Body>(numbers.length);
       const missing: number[] = [];
       for (let place = 0; place < numbers.length; place++) {
@@ -39,9 +38,8 @@ export function bodyReader<Thing extends { readonly id: string }, Body>(
         if (number < 0 || number >= table.size) throw new ArraysDamaged("there is no such number");
         return table.idOf(number);
       });
-      const turn = openTurns();
       for (let from = 0; from < ids.length; from += LOADED_AT_ONCE) {
-        if (from > 0) await turn();
+        if (from > 0) await turn?.();
         const asked = ids.slice(from, from + LOADED_AT_ONCE);
         const things = await load(asked, revision);
         for (const [i, id] of asked.entries()) {

@@ -6,6 +6,7 @@ import { namedTerms } from "../../domain/named-terms.ts";
 import type { Neighbourhood, NeighbourhoodAsk } from "../../domain/neighbourhood.ts";
 import type { Term } from "../../domain/term.ts";
 import type { BoundOf } from "../../ports/dating-reader.ts";
+import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { type BodyReader, bodyReader } from "./body-reader.ts";
 import { datingsReader } from "./read-datings.ts";
@@ -37,6 +38,8 @@ export interface NeighbourhoodReader {
 }
 
 const TRIES = 3;
+/** Milliseconds after which others have a turn in a long read: what comes between two can take ten itself. */
+const SLICE = 5;
 /** More than there are depths, so that a term and its depth make one number that sorts by the term. */
 const DEPTHS = 2 ** 21;
 
@@ -72,6 +75,7 @@ export function neighbourhoodReader(
 
   const readOnce = async (ask: Omit<NeighbourhoodAsk, "at">): Promise<Neighbourhood | undefined> => {
     const { revision } = arrays;
+    const turn = openTurns({ slice: SLICE });
     const walked = walk(numberedAsk(arrays, ask));
     // Copies: another walk may run while the store is asked.
     const reached = new Float64Array(walked.reachedCount);
@@ -79,10 +83,12 @@ export function neighbourhoodReader(
       reached[i] = (walked.reached[i] as number) * DEPTHS + (walked.depths[i] as number);
     reached.sort();
     const cutAt = walked.cutAt.map((term) => arrays.terms.idOf(term) as TermId);
-    const read = await claims.read(walked.claims.slice(0, walked.claimCount).sort());
+    const read = await claims.read(walked.claims.slice(0, walked.claimCount).sort(), turn);
+    await turn();
     if (arrays.revision !== revision) return undefined;
     const numbers = collect(reached, DEPTHS, read);
-    const found = (await terms.read(numbers)) as Term[];
+    const found = (await terms.read(numbers, turn)) as Term[];
+    await turn();
     const depths = depthsOf(reached, numbers, found);
     const list = read.map(({ claim }) => claim);
     if (arrays.terms.size > arrays.terms.sorted || arrays.claims.size > arrays.claims.sorted) {

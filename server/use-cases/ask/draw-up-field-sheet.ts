@@ -6,7 +6,6 @@ import { isProblem, type Problem } from "../../domain/problem.ts";
 import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import type { Term } from "../../domain/term.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
-import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { tellingInWords } from "../../reasoning/explain/telling-in-words.ts";
@@ -19,6 +18,7 @@ import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
 import { inSlices } from "./in-slices.ts";
 import { readForm } from "./read-form.ts";
+import { turnsOfLook } from "./turns-of-look.ts";
 
 /** A feature to look for, with what it would mean to see it, in words. */
 export interface SheetEntry {
@@ -76,7 +76,7 @@ const LATEST = 9999;
 const ANY_DATE = `../${LATEST}`;
 
 async function drawUp(store: Store, ask: SheetAsk, at: RevisionNumber): Promise<FieldSheet> {
-  const turn = openTurns();
+  const turn = turnsOfLook();
   const { terms, around, isCut } = await readForm(store, ask, at, turn);
   await nextTurn();
   const graph = knowGraph(around, ASSUMED);

@@ -7,7 +7,6 @@ import type { Revision, RevisionNumber } from "../../domain/revision.ts";
 import { ASSUMED_ODDS } from "../../domain/weighing/assumed-odds.ts";
 import type { PlanItem } from "../../domain/weighing/looks.ts";
 import { nextTurn } from "../../ports/next-turn.ts";
-import { openTurns } from "../../ports/open-turns.ts";
 import type { Store } from "../../ports/store.ts";
 import { claimedYears } from "../../reasoning/check.ts";
 import { type AnswersInWords, answersInWords } from "../../reasoning/explain/plan-in-words.ts";
@@ -20,6 +19,7 @@ import { refuseUnfitPiece } from "../refuse-unfit-piece.ts";
 import { standingRevision } from "../standing-revision.ts";
 import { inSlices } from "./in-slices.ts";
 import { readForm } from "./read-form.ts";
+import { turnsOfLook } from "./turns-of-look.ts";
 
 /** An item with its words. */
 export interface PlannedLook extends PlanItem {
@@ -72,7 +72,7 @@ export async function planInspection(
 }
 
 async function plan(store: Store, ask: PlanAsk, at: RevisionNumber): Promise<InspectionPlan> {
-  const turn = openTurns();
+  const turn = turnsOfLook();
   const { terms, around, isCut } = await readForm(store, ask, at, turn);
   await nextTurn();
   const graph = knowGraph(around, ASSUMED);

@@ -91,4 +91,19 @@ describe("[H8] long reasoning in slices", () => {
     expect(rests).toEqual([12, 12]);
     expect(turns).toBe(2);
   });
+
+  it("gives it back sooner where it is told to", async () => {
+    let time = 0;
+    const worked: number[] = [];
+    const restAfter = (milliseconds: number): number => {
+      worked.push(milliseconds);
+      return 0;
+    };
+    const turn = openTurns({ slice: 5, now: () => time, restAfter });
+    for (const work of [4, 4, 12, 1]) {
+      time += work;
+      await turn();
+    }
+    expect(worked).toEqual([8, 12]);
+  });
 });
