@@ -264,7 +264,7 @@ describe("a server that stops", () => {
     expect(isClosed).toBe(true);
     await expect(send(`${server.url}healthz`)).rejects.toThrow("ECONNREFUSED");
     agent.destroy();
-  }, 4000);
+  }, 30_000);
 
   it("[A20] [H2] is not ready when its store fails, and says so", async () => {
     const base = openMemoryStore();
@@ -280,14 +280,13 @@ describe("a server that stops", () => {
 
   it("[A13] gives up what takes longer than the deadline, and says so", async () => {
     const base = openMemoryStore();
+    let asked = 0;
     const store = {
       ...base,
-      terms: async (...args: Parameters<typeof base.terms>) => {
-        await new Promise((resolve) => setTimeout(resolve, 900));
-        return base.terms(...args);
-      },
+      terms: (...args: Parameters<typeof base.terms>) =>
+        asked++ === 0 ? base.terms(...args) : new Promise<never>(() => {}),
     };
-    const server = await openHttp([sawGraph], { deadline: 1500 }, store);
+    const server = await openHttp([sawGraph], { deadline: 1500, mirror: false }, store);
     const { text } = await post(server.url, {
       query: '{ term(id: "region.london") { label broader { label broader { label } } } }',
     });

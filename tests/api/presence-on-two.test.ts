@@ -43,7 +43,6 @@ async function follow(url: string, who: Cookie, variables: object) {
   return { socket, last: () => told.at(-1) };
 }
 const nobody = { count: 0, others: [] };
-const soon = { timeout: 10_000 };
 
 it("[Z6] [C26] tells of somebody at another process by name, to whoever may see the examination and nobody else", async () => {
   const [rita, cleo] = [await house.join("contributor", "rita"), await house.join("contributor", "cleo")];
@@ -57,11 +56,11 @@ it("[Z6] [C26] tells of somebody at another process by name, to whoever may see 
   const elsewhere = await follow(other.url, house.owner, { id, isEditing: true });
   const hers = await follow(house.url, rita, { id, isEditing: true });
   const cleos = await follow(other.url, cleo, { id });
-  await expect.poll(hers.last, soon).toEqual({ count: 1, others: [{ name: "cleo", isEditing: false }] });
-  await expect.poll(cleos.last, soon).toEqual({ count: 1, others: [{ name: "rita", isEditing: true }] });
+  await expect.poll(hers.last).toEqual({ count: 1, others: [{ name: "cleo", isEditing: false }] });
+  await expect.poll(cleos.last).toEqual({ count: 1, others: [{ name: "rita", isEditing: true }] });
   expect(JSON.stringify([others.last(), elsewhere.last()])).not.toMatch(/rita|cleo/);
 
   await post(house.url, { query: SHOW, variables: { id, seenBy: [] } }, rita);
-  await expect.poll(hers.last, soon).toEqual(nobody);
-  await expect.poll(cleos.last, soon).toBe("refused");
+  await expect.poll(hers.last).toEqual(nobody);
+  await expect.poll(cleos.last).toBe("refused");
 });

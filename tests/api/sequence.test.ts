@@ -37,7 +37,7 @@ describe("the number of the newest write", () => {
 
   it("[H5] sent along is waited for, and answered at once where it is there already", async () => {
     const store = openMemoryStore();
-    const server = await openHttp([sawGraph], { longestWait: 5000 }, store);
+    const server = await openHttp([sawGraph], { longestWait: 20_000 }, store);
     expect((await post(server.url, TITLE, asked(1))).status).toBe(200);
     expect((await post(server.url, TITLE, asked(0))).status).toBe(200);
     const waits = post(server.url, { query: '{ term(id: "tool.axe") { label } }' }, asked(2));
@@ -51,7 +51,7 @@ describe("the number of the newest write", () => {
 
   it("[H5] is looked for at once, however seldom the server looks by itself", async () => {
     const store = openMemoryStore();
-    const server = await openHttp([sawGraph], { longestWait: 5000, followEvery: 60_000 }, store);
+    const server = await openHttp([sawGraph], { longestWait: 20_000, followEvery: 60_000 }, store);
     await post(server.url, TITLE);
     await store.commit(aCommit(adding(aTerm("tool.axe"))));
     expect(sequenceOf(await post(server.url, TITLE))).toBe("1");

@@ -106,7 +106,7 @@ describe("two people in one house", () => {
     const claim = await as("Cleo", CLAIM);
     await claim.getByRole("heading", { level: 1, name: /from 1760/ }).waitFor();
     await isSound("Cleo", path, (page) => page.getByText(/Accepting it made/).waitFor());
-  }, 180_000);
+  });
 
   it("[J10] dispute a claim, which is seen wherever it is, and counts as before until it ends", async () => {
     const claim = await as("Cleo", "/claims/claim.A14");

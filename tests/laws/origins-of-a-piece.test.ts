@@ -122,7 +122,7 @@ describe("origins, against clingo", () => {
       counts.add(atLeast);
     }
     expect(counts.size).toBeGreaterThan(2);
-  }, 300_000);
+  });
 });
 
 /** The fewest years that hit every span: always the next end not hit yet. */

@@ -30,7 +30,7 @@ describe.skipIf(proxy === undefined)(
     const agent = new Agent({ keepAlive: true });
     beforeAll(async () => {
       two = await openTwo(proxy ?? "", {});
-    }, 240_000);
+    });
     afterAll(async () => {
       for (const follower of followers) follower.stop();
       agent.destroy();
@@ -139,7 +139,6 @@ describe.skipIf(proxy === undefined)(
         for (const follower of followers.splice(0)) follower.stop();
         for (let n = 0; n < CLIENTS; n++) followers.push(await followHouse(connect));
       },
-      180_000,
     );
   },
 );

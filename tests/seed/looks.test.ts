@@ -98,7 +98,6 @@ describe("[N4] looks at the demonstration pieces", () => {
           expect(withSeen.byState[state] / withSeen.seen, `${what}, ${state}`).toBeCloseTo(states[state], 8);
       }
     },
-    60_000,
   );
 });
 

@@ -104,16 +104,21 @@ describe("the command that backs up", () => {
 
   it("[S58] is refused while another is at work in the folder", async () => {
     const folder = fresh();
-    const ended = await Promise.all([backUp(folder), backUp(folder)]);
-    expect(ended.map(({ exit }) => exit).sort()).toEqual([0, 2]);
-    expect(ended.find(({ exit }) => exit === 2)?.err).toMatch(/^STORE_LOCKED: Another backup into /);
+    const { child, ended } = start(folder);
+    await expect.poll(() => readdirSync(folder)).toContainEqual(expect.stringMatching(/part$/));
+    child.kill("SIGSTOP");
+    const refused = await backUp(folder);
+    child.kill("SIGCONT");
+    expect(refused).toMatchObject({ exit: 2, out: "" });
+    expect(refused.err).toMatch(/^STORE_LOCKED: Another backup into /m);
+    expect(await ended).toMatchObject({ exit: 0 });
     expect(backups(folder)).toHaveLength(1);
   });
 
   it("[S58] killed at any moment takes nothing of the earlier ones, and leaves nothing that the next does not clear", async () => {
     const folder = fresh();
     const { err } = await backUp(folder);
-    expect(err).toMatch(/^Backed up into /);
+    expect(err).toMatch(/^Backed up into /m);
     const [first = ""] = backups(folder);
     const bytes = readFileSync(join(folder, first));
     const random = randomSource(11);
@@ -145,7 +150,7 @@ describe("the command that backs up", () => {
       { env: { ...process.env, SCRIBELINE_DATA: data, SCRIBELINE_BACKUPS_KEPT: "1" }, encoding: "utf8" },
     );
     expect(limited.stdout).toBe("");
-    expect(limited.stderr).toMatch(/^STORE_FULL: /);
+    expect(limited.stderr).toMatch(/^STORE_FULL: /m);
     expect(limited.status).toBe(2);
     expect(backups(folder)).toEqual(before);
     expect(await readBackupState(folder)).toMatchObject({ lastTry: { code: "STORE_FULL" }, lastGood: {} });
@@ -154,10 +159,10 @@ describe("the command that backs up", () => {
   it("[S56] refuses a folder that cannot be made, and a store that is not there", async () => {
     const nowhere = await backUp(join(storeFile(data), "folder"));
     expect(nowhere).toMatchObject({ exit: 2, out: "" });
-    expect(nowhere.err).toMatch(/^UNREADABLE_FILE: /);
+    expect(nowhere.err).toMatch(/^UNREADABLE_FILE: /m);
     const folder = fresh();
     const none = await backUp(folder, [], { SCRIBELINE_DATA: join(root, "none") });
-    expect(none.err).toMatch(/^STORE_UNREACHABLE: /);
+    expect(none.err).toMatch(/^STORE_UNREACHABLE: /m);
     expect(existsSync(join(root, "none"))).toBe(false);
     expect(await readBackupState(folder)).toMatchObject({ lastTry: { code: "STORE_UNREACHABLE" } });
   });
@@ -168,12 +173,8 @@ describe("the command that backs up", () => {
       ...{ SCRIBELINE_DATA: own, SCRIBELINE_BACKUPS: folder, SCRIBELINE_PORT: "0" },
     });
     try {
-      for (let tries = 0; (await readBackupState(folder)) === undefined && tries < 500; tries++)
-        await new Promise((resolve) => setTimeout(resolve, 100));
+      await expect.poll(server.said).toMatch(/"level":"info","event":"backup","file":"backup-000001-/);
       expect(await readBackupState(folder)).toMatchObject({ lastGood: { revisions: 1, examinations: 4 } });
-      for (let tries = 0; !/"event":"backup"/.test(server.said()) && tries < 100; tries++)
-        await new Promise((resolve) => setTimeout(resolve, 100));
-      expect(server.said()).toMatch(/"level":"info","event":"backup","file":"backup-000001-/);
     } finally {
       server.child.kill("SIGTERM");
       await server.ended;

@@ -38,11 +38,7 @@ async function openWaiting() {
     if (!query.includes("query ImpactSoFar")) return answer;
     return { ...answer, data: { proposal: { ...answer.data.proposal, impactSoFar: soFar } } };
   });
-  const region = await screen.findByRole(
-    "region",
-    { name: "What accepting it would do" },
-    { timeout: 20_000 },
-  );
+  const region = await screen.findByRole("region", { name: "What accepting it would do" });
   const count = async (next: typeof soFar) => {
     soFar = next;
     await act(() => vi.advanceTimersByTimeAsync(500));

@@ -237,7 +237,7 @@ describe("[S16] several writers", () => {
 
   it("[T5] refuse all that wait when the patience of each has ended, not one after the other", async () => {
     const path = temporaryPath();
-    const store = answered(await openSqliteStore(path, { patience: 300 }));
+    const store = answered(await openSqliteStore(path, { patience: 1_000 }));
     const other = new DatabaseSync(path);
     other.exec("BEGIN IMMEDIATE");
     const begun = performance.now();
@@ -245,8 +245,8 @@ describe("[S16] several writers", () => {
       Array.from({ length: 30 }, (_, n) => store.commit(aCommit(adding(aTerm(`tool.t${n}`))))),
     );
     expect(new Set(answers.map(refusedWith))).toEqual(new Set(["STORE_LOCKED"]));
-    // One after the other takes nine seconds.
-    expect(performance.now() - begun).toBeLessThan(5_000);
+    // One after the other takes thirty seconds.
+    expect(performance.now() - begun).toBeLessThan(15_000);
     other.exec("ROLLBACK");
     other.close();
     await store.close();

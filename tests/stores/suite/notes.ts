@@ -48,7 +48,7 @@ export function noteGroup(open: () => Promise<Store>): void {
       await leave("p1", { chest: "short", table: "short" }, 400);
       await leave("p2", { chest: "long" });
       const bodies = async () => (await store.notesAbout(["chest", "table"])).map(({ body }) => body);
-      await expect.poll(bodies, { timeout: 20_000 }).toEqual(["long"]);
+      await expect.poll(bodies).toEqual(["long"]);
       await leave("p1", { chest: "again" });
       expect(await bodies()).toEqual(["again", "long"]);
       for (const life of [0, LONGEST_NOTE + 1, 0.5])

@@ -72,16 +72,12 @@ describe("mends of what is hard to mend", () => {
     ["a hundred parts and five hundred observations", 100, 500, "1760/1770"],
     ["five hundred observations on one part", 1, 500, "1760/1770"],
     ["five hundred observations over five centuries", 40, 500, "1450/1950"],
-  ])(
-    "[M13] ends with %s",
-    (_, parts, observations, date) => {
-      const subject = large(parts, observations, date);
-      const { possible, usual } = readMends(subject, ASSUMED_ODDS);
-      expectSane(possible);
-      expectSane(usual);
-    },
-    120_000,
-  );
+  ])("[M13] ends with %s", (_, parts, observations, date) => {
+    const subject = large(parts, observations, date);
+    const { possible, usual } = readMends(subject, ASSUMED_ODDS);
+    expectSane(possible);
+    expectSane(usual);
+  });
 
   it("[M13] ends where all of forty parts are separate from one another", () => {
     const parts = Array.from({ length: 40 }, (_, n) => `p${String(n).padStart(2, "0")}`);
