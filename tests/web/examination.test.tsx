@@ -238,6 +238,23 @@ describe("recording", () => {
     expect(strip.getAttribute("aria-expanded")).toBe("false");
   });
 
+  it("[X7] says that it looks until the answer is there, and only then that there is nothing", async () => {
+    await open();
+    const working = ask;
+    const held = Promise.withResolvers<void>();
+    ask = async (query, variables) => {
+      if (query.startsWith("query TermSearch")) await held.promise;
+      return working(query, variables);
+    };
+    await press(/^Drawer bottom/);
+    const field = screen.getByRole("combobox", { name: "Add to Drawer bottom" });
+    await type(field, "zzzz");
+    const said = () => screen.getAllByRole("option").map(({ textContent }) => textContent);
+    await waitFor(() => expect(said()).toEqual(["Looking …"]));
+    held.resolve();
+    await waitFor(() => expect(said()).toEqual(["Nothing by these words. Try fewer, or a broader term."]));
+  });
+
   it("[X8] removes a part with what was seen on it, and brings both back by undo", async () => {
     const id = await open();
     await press(/^Drawer bottom/);

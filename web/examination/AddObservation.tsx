@@ -23,7 +23,7 @@ export const AddObservation = memo(function AddObservation({ part, recorded }: P
   const { edit, learn, editObservation } = useDeeds();
   const [words, setWords] = useState("");
   const [seen, setSeen] = useState<Seen>("present");
-  const found = useFeatures(words, part.kind);
+  const { choices: found, isLooking } = useFeatures(words, part.kind);
   const findRecorded = (feature: string) => recorded.find((each) => each.feature === feature);
   const choices = found.map((each) =>
     findRecorded(each.id) ? { ...each, beside: "recorded already" } : each,
@@ -33,6 +33,7 @@ export const AddObservation = memo(function AddObservation({ part, recorded }: P
       <SuggestBox
         label={`Add to ${part.label}`}
         choices={choices}
+        isLooking={isLooking}
         words={words}
         onWords={setWords}
         keepsFocus={(chosen) => findRecorded(chosen.id) === undefined}

@@ -11,6 +11,12 @@ export interface FeatureChoice {
   readonly beside?: string;
 }
 
+interface Features {
+  readonly choices: readonly FeatureChoice[];
+  /** What there is to choose from is not known yet. */
+  readonly isLooking: boolean;
+}
+
 const MOST = 40;
 const firstSentence = (note: string | null): string | undefined => note?.split(/(?<=[.;])\s/)[0];
 
@@ -18,15 +24,15 @@ const firstSentence = (note: string | null): string | undefined => note?.split(/
  * Features to choose from for a part of the given kind: those looked for on that kind first. Without words, these
  * alone, the nearest first; with words, what the words find, in the order of the search.
  */
-export function useFeatures(words: string, kind: string | undefined): readonly FeatureChoice[] {
+export function useFeatures(words: string, kind: string | undefined): Features {
   const { areKin } = useKindsOfPart();
   const ofPart = useQuery(FeaturesOfPartDocument, {
     variables: { id: kind ?? "" },
     skip: kind === undefined,
   });
   const first = useQuery(FirstFeaturesDocument, { variables: { first: MOST }, skip: kind !== undefined });
-  const found = useTermSearch(words, ["FEATURE"]);
-  return useMemo(() => {
+  const { found, isLooking } = useTermSearch(words, ["FEATURE"]);
+  const choices = useMemo(() => {
     const offered =
       kind === undefined
         ? (first.data?.terms.edges.map((edge) => edge.node) ?? [])
@@ -42,4 +48,5 @@ export function useFeatures(words: string, kind: string | undefined): readonly F
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };
     });
   }, [ofPart.data, first.data, found, words, kind, areKin]);
+  return { choices, isLooking: words.trim() === "" ? ofPart.loading || first.loading : isLooking };
 }

@@ -21,7 +21,7 @@ interface Props {
 export function TermsField({ of, label, placeholder = "", kinds }: Props) {
   const { fields, put, refusalAt } = useFormDesk();
   const [words, setWords] = useState("");
-  const found = useTermSearch(words, kinds ?? KINDS_OF_FIELD[of] ?? []);
+  const { found, isLooking } = useTermSearch(words, kinds ?? KINDS_OF_FIELD[of] ?? []);
   const entries = listIn(fields, of);
   const set = (next: readonly string[]) => put({ [of]: next.join(" | ") });
   const refusal = refusalAt(of);
@@ -40,6 +40,7 @@ export function TermsField({ of, label, placeholder = "", kinds }: Props) {
       <SuggestBox
         label={label}
         choices={found.map((term) => ({ id: term.id, label: term.label }))}
+        isLooking={isLooking}
         words={words}
         onWords={setWords}
         placeholder={placeholder}

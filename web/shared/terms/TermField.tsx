@@ -19,7 +19,7 @@ export function TermField({ label, kinds, value, labelOf, onChange, placeholder 
   const name = value === undefined ? "" : labelOf(value);
   const [words, setWords] = useState(name);
   useEffect(() => setWords(name), [name]);
-  const found = useTermSearch(words === name ? "" : words, kinds);
+  const { found, isLooking } = useTermSearch(words === name ? "" : words, kinds);
   const choices = found.map((term) => ({
     id: term.id,
     label: term.label,
@@ -29,6 +29,7 @@ export function TermField({ label, kinds, value, labelOf, onChange, placeholder 
     <ComboBox
       label={label}
       choices={choices}
+      isLooking={isLooking}
       words={words}
       onWords={setWords}
       value={value ?? null}

@@ -5,17 +5,24 @@ import { type FoundTermFragment, TermSearchDocument } from "./TermSearch.graphql
 
 export type FoundTerm = FoundTermFragment;
 
+interface TermSearch {
+  readonly found: readonly FoundTerm[];
+  /** The answer to the words as they stand is not there yet. */
+  readonly isLooking: boolean;
+}
+
 /**
  * Terms that can be named, by the words typed so far, best first; the last answer stays until the next is there. In the place of one
  * that is one with another stands the one that stands for both.
  */
-export function useTermSearch(words: string, kinds: readonly TermKind[]): readonly FoundTerm[] {
+export function useTermSearch(words: string, kinds: readonly TermKind[]): TermSearch {
   const settled = useDeferredValue(words.trim());
-  const { data, previousData } = useQuery(TermSearchDocument, {
+  const { data, previousData, loading } = useQuery(TermSearchDocument, {
     variables: { words: settled, kinds },
     skip: settled === "",
   });
-  if (settled === "") return [];
+  const isLooking = loading || settled !== words.trim();
+  if (settled === "") return { found: [], isLooking };
   const found = ((data ?? previousData)?.search ?? []).map(({ term }) => term.mergedInto ?? term);
-  return [...new Map(found.map((term) => [term.id, term])).values()];
+  return { found: [...new Map(found.map((term) => [term.id, term])).values()], isLooking };
 }

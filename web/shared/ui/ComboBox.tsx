@@ -23,6 +23,8 @@ interface Props<Id extends string> {
   placeholder?: string;
   /** What the list says when nothing fits. */
   none?: string;
+  /** The caller still searches: that there is nothing is not known yet. */
+  isLooking?: boolean;
   isDisabled?: boolean;
   /** Marks what is shown beside a choice apart from its name. */
   renderChoice?: (choice: Choice<Id>) => ReactNode;
@@ -47,6 +49,7 @@ export const ComboBox = <Id extends string>({
   refusal,
   placeholder = "",
   none = "Nothing by these words. Try fewer, or a broader term.",
+  isLooking = false,
   isDisabled = false,
   renderChoice = plainChoice,
 }: Props<Id>) => (
@@ -77,7 +80,7 @@ export const ComboBox = <Id extends string>({
     <Popover className={styles["popover"] ?? ""}>
       <ListBox<Choice<Id>>
         className={styles["list"] ?? ""}
-        renderEmptyState={() => <p className={styles["none"]}>{none}</p>}
+        renderEmptyState={() => <p className={styles["none"]}>{isLooking ? "Looking …" : none}</p>}
       >
         {(choice) => (
           <ListBoxItem id={choice.id} textValue={choice.label} className={styles["option"] ?? ""}>

@@ -18,6 +18,8 @@ interface Props {
   keepsFocus?: (choice: Choice<string>) => boolean;
   placeholder?: string;
   none?: string;
+  /** The caller still searches: that there is nothing is not known yet. */
+  isLooking?: boolean;
 }
 
 /** Adds one thing after another out of a long list: it offers at once, takes the choice and keeps none itself. */
@@ -30,6 +32,7 @@ export function SuggestBox({
   keepsFocus = () => true,
   placeholder = "",
   none = "Nothing by these words. Try fewer, or a broader term.",
+  isLooking = false,
 }: Props) {
   const [round, setRound] = useState(0);
   const [hasFocus, setHasFocus] = useState(false);
@@ -64,7 +67,7 @@ export function SuggestBox({
       <Popover className={styles["popover"] ?? ""}>
         <ListBox<Choice<string>>
           className={styles["list"] ?? ""}
-          renderEmptyState={() => <p className={styles["none"]}>{none}</p>}
+          renderEmptyState={() => <p className={styles["none"]}>{isLooking ? "Looking …" : none}</p>}
         >
           {(choice) => (
             <ListBoxItem id={choice.id} textValue={choice.label} className={styles["option"] ?? ""}>
