@@ -18,7 +18,9 @@ describe("a lesson in the browser", () => {
     await page.keyboard.press("Enter");
     const answer = page.getByRole("region", { name: "What the evidence says" });
     await answer.getByText("So it says.").waitFor();
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("What the evidence says");
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent))
+      .toBe("What the evidence says");
     await pressUntil(page, "Tab", /^the other curves were not turned/, 40);
     await page.keyboard.press("ArrowDown");
     await expect

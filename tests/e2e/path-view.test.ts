@@ -17,7 +17,7 @@ describe("the ways from things to years", () => {
     expect(before.filter((name) => /cytoscape|PathView/.test(name))).toEqual([]);
     await page.getByRole("button", { name: "Draw the ways from things to years" }).click();
     await page.getByRole("dialog").getByRole("list", { name: "The ways, one by one" }).waitFor();
-    expect(fetched.some((path) => path.includes("cytoscape"))).toBe(true);
+    await expect.poll(() => fetched.some((path) => path.includes("cytoscape"))).toBe(true);
   });
 
   it("[X19] is driven by the keyboard from its list, and drawn", async () => {

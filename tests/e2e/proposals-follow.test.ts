@@ -67,7 +67,7 @@ describe("[J11] pages of proposals follow what others do", () => {
     await reviewer.getByText("Accept", { exact: true }).click();
     await reviewer.getByRole("button", { name: "Accept", exact: true }).click();
     await reviewer.getByText("Accepted.", { exact: true }).waitFor();
-    expect(await reviewer.evaluate(() => document.activeElement?.textContent)).toBe("Accepted.");
+    await expect.poll(() => reviewer.evaluate(() => document.activeElement?.textContent)).toBe("Accepted.");
     await says(maker, "Rolf agreed. It is now accepted.");
     await maker.getByText(/Accepting it made revision 2/).waitFor();
     await second.getByText("It was decided while you were writing.", { exact: false }).waitFor();

@@ -33,7 +33,7 @@ describe("reading the evidence", () => {
     const citation = main.getByRole("listitem").filter({ hasText: "Dating of Old Houses" }).first();
     await citation.getByText("published", { exact: true }).waitFor();
     expect(await textOf(main)).toMatch(/Where it holds.*in (the )?United States/);
-    expect(await textOf(main)).toMatch(/introduced in the United States, 1841/);
+    await expect.poll(() => textOf(main)).toMatch(/introduced in the United States, 1841/);
     await citation.getByRole("link", { name: /Dating of Old Houses/ }).click();
     await page.getByRole("heading", { level: 1, name: /Dating of Old Houses/ }).waitFor();
     expect(await textOf(main)).toMatch(/How far it was read/);

@@ -71,13 +71,12 @@ describe("the weighing on the page", () => {
     const mends = region(page, "What would have to be true");
     const feet = page.getByRole("button", { name: /Bracket feet: .*story chosen/ }).first();
     await page.getByRole("radiogroup", { name: "Hatched by" }).getByText("the story chosen").click();
-    expect(await feet.getAttribute("aria-label")).toMatch(/made later, in the story chosen/);
+    const said = () => feet.getAttribute("aria-label");
+    await expect.poll(said).toMatch(/made later, in the story chosen/);
     expect(await feet.locator("[data-hatching]").getAttribute("data-hatching")).toBe("later");
     await mends.getByText(/^Band saw was known earlier/).click();
-    expect(await feet.getAttribute("aria-label")).toMatch(/doubted/);
-    expect(await textOf(mends.getByText(/^For 1760 to 1780 to be possible: /))).toMatch(
-      /band saw was known earlier/,
-    );
+    await expect.poll(said).toMatch(/doubted/);
+    await mends.getByText(/^For 1760 to 1780 to be possible: .*band saw was known earlier/).waitFor();
   });
 
   it("[Y6] hatches the drawing by what each part most probably is, in lines and in words", async () => {

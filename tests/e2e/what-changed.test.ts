@@ -62,9 +62,11 @@ describe("what changed since", () => {
     await strip.waitFor();
     await expect.poll(() => strip.evaluate((row) => row === document.activeElement)).toBe(true);
     expect(await strip.getAttribute("aria-expanded")).toBe("true");
-    const box = await strip.boundingBox();
-    expect(box?.y).toBeGreaterThan(0);
-    expect(box?.y).toBeLessThan(900);
+    const isInSight = async () => {
+      const { y = 0 } = (await strip.boundingBox()) ?? {};
+      return y > 0 && y < DESKTOP.viewport.height;
+    };
+    await expect.poll(isInSight).toBe(true);
   });
 
   it.each([
@@ -90,6 +92,8 @@ describe("coming back to an examination", () => {
     ["phone", PHONE],
   ] as const)("[P4] [X20] finds it as it was left, unfolded strips and place: %s", async (_, size) => {
     const page = await open(CHEST, size);
+    // What comes late would move the place that one leaves.
+    await page.getByText(/^Weighed under what is assumed/).waitFor();
     for (const strip of ["o06", "o16"]) await page.locator(`[data-strip=${strip}]`).click();
     const unfolded = () =>
       page
