@@ -60,10 +60,12 @@ export function useDraft(
   const send = useCallback(
     async (how: "keep" | "open", whole?: Whole): Promise<Place | undefined> => {
       const { kind, written: now, change: soFar } = latest.current;
+      const at = place.current;
+      // A pause that ended while the same was being kept: another version of it would overtake the page that shows the first.
+      if (how === "keep" && whole === undefined && JSON.stringify(now) === keptText.current) return at;
       const title = whole !== undefined && now.title.trim() === "" ? whole.line : now.title;
       const form = Object.fromEntries(Object.entries(now.fields).filter(([, text]) => text.trim() !== ""));
       const input = { title, why: now.why, form, change: whole?.change ?? soFar, kind, base: null };
-      const at = place.current;
       const named = at ? { id: at.id, on: at.version, changes: input } : undefined;
       try {
         const { data } = named
