@@ -9,7 +9,7 @@ export interface CountPace {
   /** Milliseconds for which a count holds that is told no more. */
   readonly life: number;
 }
-const PACE: CountPace = { beat: 1000, life: 15_000 };
+const PACE: CountPace = { beat: 500, life: 15_000 };
 
 interface Own {
   count: Count | undefined;

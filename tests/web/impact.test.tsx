@@ -47,6 +47,42 @@ async function openWaiting() {
 }
 
 describe("what accepting a proposal would do", () => {
+  it("[J8] shows what is known of it while the rest is worked out, and then all of it as one", async () => {
+    const goes: (() => void)[] = [];
+    const asked: unknown[] = [];
+    const parts = [
+      { looked: 300, reached: 9, left: 410, movedCount: 4 },
+      { looked: 410, left: 0, movedCount: 3, created: [], settled: [] },
+    ];
+    await renderPage(page, async (query, variables) => {
+      if (!query.includes("query ImpactOfProposal")) return api.ask(query, variables);
+      asked.push([variables?.["after"], variables?.["pieces"]]);
+      if (asked.length > 1) await new Promise<void>((resolve) => goes.push(resolve));
+      const answer = await api.ask(query, { ...variables, after: null });
+      const { proposal } = answer.data;
+      const impact = { ...proposal.impact, moved: [], ...parts[asked.length - 1] };
+      return { ...answer, data: { proposal: { ...proposal, impact } } };
+    });
+    const region = await screen.findByRole("region", { name: "What accepting it would do" });
+    await within(region).findByText(
+      "Something would be said otherwise of 4 of the 300 stored pieces looked at so far.",
+    );
+    within(region).getByText(/^300 of 710 pieces looked at; something would be said otherwise of 4 of them/);
+    within(region).getByText(/on record in England 140 years before/);
+    expect(within(region).queryByText(/two reviewers have to agree/)).toBeNull();
+    await waitFor(() => expect(goes).toHaveLength(1));
+    goes[0]?.();
+    await within(region).findByText("Something would be said otherwise of 7 stored pieces.");
+    within(region).getByText(/^710 stored pieces examined both ways/);
+    within(region).getByText(/two reviewers have to agree/);
+    within(region).getByText(/on record in England 140 years before/);
+    expect(within(region).queryByRole("progressbar")).toBeNull();
+    expect(asked).toEqual([
+      [null, 5],
+      [9, 5],
+    ]);
+  });
+
   it("[J8] says how many pieces were looked at, of how many, and what was found, while it is worked out", async () => {
     const { region, count, release } = await openWaiting();
     const bar = within(region).getByRole("progressbar", { name: "Stored pieces looked at" });

@@ -6,13 +6,15 @@ import { type Impact, useImpact } from "./use-impact.ts";
 /** What accepting a proposal would do: worked out anew each time the page is opened, as the evidence stands now. */
 export function ImpactOfProposal({ id }: { id: string }) {
   const run = useImpact(id);
+  const { standing } = run;
+  const known = standing.kind === "told" ? standing.impact : "known" in standing ? standing.known : undefined;
   return (
     <section aria-labelledby="impact" className={styles["wide"]}>
       <h2 id="impact">What accepting it would do</h2>
       <div className={styles["impact"]}>
         <ImpactStanding run={run} />
-        <div aria-live="polite" className={styles["told"]}>
-          {run.standing.kind === "told" ? <Told impact={run.standing.impact} /> : null}
+        <div aria-live={standing.kind === "told" ? "polite" : "off"} className={styles["told"]}>
+          {known ? <Told impact={known} /> : null}
         </div>
       </div>
     </section>
@@ -23,11 +25,14 @@ const piecesOf = (count: number) => (count === 1 ? "1 stored piece" : `${count} 
 
 /** The impact in a sentence. */
 function headline({ movedCount, looked, left }: Impact): string {
+  if (left > 0)
+    return movedCount === 0
+      ? `Nothing would be said otherwise of the ${piecesOf(looked)} looked at so far.`
+      : `Something would be said otherwise of ${movedCount} of the ${piecesOf(looked)} looked at so far.`;
   if (looked === 0) return "No stored piece rests on what it changes: nothing would be said otherwise.";
-  const unread = left > 0 ? ` ${piecesOf(left)} could not be reached in time; reload to try again.` : "";
   if (movedCount === 0)
-    return `Nothing would be said otherwise, though ${piecesOf(looked)} ${looked === 1 ? "rests" : "rest"} on what it changes.${unread}`;
-  return `Something would be said otherwise of ${piecesOf(movedCount)}.${unread}`;
+    return `Nothing would be said otherwise, though ${piecesOf(looked)} ${looked === 1 ? "rests" : "rest"} on what it changes.`;
+  return `Something would be said otherwise of ${piecesOf(movedCount)}.`;
 }
 
 function Told({ impact }: { impact: Impact }) {

@@ -7,15 +7,15 @@ import {
   ImpactSoFarDocument,
   type ImpactSoFarQuery,
 } from "./ImpactOfProposal.graphql.ts";
+import { joinImpacts } from "./join-impacts.ts";
 
 export type Impact = NonNullable<NonNullable<ImpactOfProposalQuery["proposal"]>["impact"]>;
 /** How many pieces were looked at; nothing where no count is known. */
 export type SoFar = NonNullable<ImpactSoFarQuery["proposal"]>["impactSoFar"];
 
-/** How far the impact is. `unfit`: the evidence would not take the proposal. */
+/** How far the impact is, and what is known of it while it is not whole. `unfit`: the evidence would not take the proposal. */
 export type ImpactStanding =
-  | { readonly kind: "working"; readonly soFar: SoFar }
-  | { readonly kind: "stopped"; readonly soFar: SoFar }
+  | { readonly kind: "working" | "stopped"; readonly soFar: SoFar; readonly known?: Impact }
   | { readonly kind: "failed"; readonly says: string }
   | { readonly kind: "unfit" }
   | { readonly kind: "told"; readonly impact: Impact };
@@ -27,8 +27,14 @@ export interface ImpactRun {
   readonly again: () => void;
 }
 
+const soFarOf = ({ looked, left, movedCount }: Impact): NonNullable<SoFar> => ({
+  ...{ looked, of: looked + left, moved: movedCount },
+});
+
 /** Milliseconds until the count is asked for again. */
 const COUNT_AGAIN = 500;
+/** Pieces whose answers are shown. */
+const MOST_SHOWN = 5;
 
 /** Has the impact of a proposal worked out, as the evidence stands now, and asks how far it is until it comes. */
 export function useImpact(id: string): ImpactRun {
@@ -56,19 +62,32 @@ export function useImpact(id: string): ImpactRun {
       isCounting = false;
       const soFar = found?.data?.proposal?.impactSoFar;
       if (soFar && !stop.signal.aborted)
-        setStanding((before) => (before.kind === "working" ? { kind: "working", soFar } : before));
+        setStanding((before) =>
+          before.kind === "working"
+            ? { ...before, soFar: { ...soFar, moved: soFar.moved + (before.known?.movedCount ?? 0) } }
+            : before,
+        );
     };
     const counting = setInterval(() => void count(), COUNT_AGAIN);
 
     const ask = async () => {
       try {
-        const { data } = await client.query({
-          query: ImpactOfProposalDocument,
-          ...{ variables, fetchPolicy: "no-cache" as const, context },
-        });
-        if (stop.signal.aborted) return;
-        const impact = data?.proposal?.impact;
-        setStanding(impact ? { kind: "told", impact } : { kind: "unfit" });
+        for (let known: Impact | undefined; ; ) {
+          const { data } = await client.query({
+            query: ImpactOfProposalDocument,
+            variables: {
+              ...{ id, after: known?.reached ?? null },
+              pieces: MOST_SHOWN - (known?.moved.length ?? 0),
+            },
+            ...{ fetchPolicy: "no-cache" as const, context },
+          });
+          if (stop.signal.aborted) return;
+          const come: Impact | null | undefined = data?.proposal?.impact;
+          if (!come) return setStanding({ kind: "unfit" });
+          known = known === undefined ? come : joinImpacts(known, come);
+          if (known?.left === 0) return setStanding({ kind: "told", impact: known });
+          setStanding({ kind: "working", ...(known ? { soFar: soFarOf(known), known } : { soFar: null }) });
+        }
       } catch (failure) {
         if (!stop.signal.aborted) setStanding({ kind: "failed", says: sayFailure(failure).what });
       } finally {
@@ -84,7 +103,7 @@ export function useImpact(id: string): ImpactRun {
 
   const stop = useCallback(() => {
     underWay.current?.abort();
-    setStanding((before) => (before.kind === "working" ? { kind: "stopped", soFar: before.soFar } : before));
+    setStanding((before) => (before.kind === "working" ? { ...before, kind: "stopped" } : before));
   }, []);
   const again = useCallback(() => setTurn((before) => before + 1), []);
   return { standing, stop, again };

@@ -66,9 +66,16 @@ export function addProposalImpact(b: Builder) {
     fields: (t) => ({
       revision: t.exposeInt("revision", { description: "The revision it was laid over." }),
       looked: t.exposeInt("looked", {
-        description: "Stored examinations that it can touch; no other can change.",
+        description:
+          "Stored examinations that were looked at, of those that it can touch; no other can change.",
       }),
-      left: t.exposeInt("left", { description: "Of these, how many were not reached in time." }),
+      reached: t.exposeInt("reached", {
+        description: "Where one can go on: an answer `after` it looks at what is left.",
+        nullable: true,
+      }),
+      left: t.exposeInt("left", {
+        description: "How many more it can touch: an answer is given after some two seconds of looking.",
+      }),
       movedCount: t.exposeInt("movedCount", { description: "How many would come to something else." }),
       moved: t.field({
         description: "The first of them that are shown to you, by id.",
@@ -81,12 +88,12 @@ export function addProposalImpact(b: Builder) {
         description: "Reviewers who have to agree in a shared house.",
       }),
       created: t.field({
-        description: "Disagreements that it would bring up.",
+        description: "Disagreements that it would bring up; not told again by an answer that goes on.",
         type: [disagreement],
         resolve: ({ disagreements }) => disagreements.created,
       }),
       settled: t.field({
-        description: "Disagreements that it would settle.",
+        description: "Disagreements that it would settle; not told again by an answer that goes on.",
         type: [disagreement],
         resolve: ({ disagreements }) => disagreements.settled,
       }),
@@ -98,14 +105,18 @@ export function addProposalImpact(b: Builder) {
       type: impact,
       nullable: true,
       extensions: { weight: IMPACT_WEIGHT },
-      args: { pieces: t.arg.int({ required: true, defaultValue: 10, description: `0 to ${MOST_TOLD}.` }) },
-      resolve: async (proposal, { pieces }, context) => {
+      args: {
+        pieces: t.arg.int({ required: true, defaultValue: 10, description: `0 to ${MOST_TOLD}.` }),
+        after: t.arg.int({ description: "How far an answer before has reached, where some were left." }),
+      },
+      resolve: async (proposal, { pieces, after }, context) => {
         if (!isUndecided(proposal)) return null;
         if ((await unfitOf(context.store, proposal.change)) !== undefined) return null;
         const counting = context.counts.begin(countName(proposal, context));
         try {
           return await foreseeImpact(context, proposal.change, Math.max(0, Math.min(MOST_TOLD, pieces)), {
             stop: context.stop,
+            ...(typeof after === "number" ? { after } : {}),
             onLooked: (done, of, found) => counting.tell({ done, of, found }),
           });
         } finally {
@@ -120,7 +131,7 @@ export function addProposalImpact(b: Builder) {
       looked: t.int({ description: "Stored examinations looked at.", resolve: ({ done }) => done }),
       of: t.exposeInt("of", { description: "Of all that it can touch." }),
       moved: t.int({
-        description: "How many of those looked at would come to something else.",
+        description: "How many of those looked at for this answer would come to something else.",
         resolve: ({ found }) => found,
       }),
     }),
@@ -128,7 +139,7 @@ export function addProposalImpact(b: Builder) {
   b.objectField("Proposal", "impactSoFar", (t) =>
     t.field({
       description:
-        "How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first second where another server does it.",
+        "How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first half second where another server does it.",
       type: soFar,
       nullable: true,
       resolve: (proposal, _, context) => context.counts.find(countName(proposal, context)),

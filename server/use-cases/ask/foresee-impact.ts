@@ -12,7 +12,7 @@ import { hiddenFrom } from "../people/hidden-from.ts";
 import { bothNeighbourhoods, readBeside } from "./both-neighbourhoods.ts";
 import { type Examined, examinedOn } from "./examine-piece.ts";
 import { type ForeseenDisagreements, foreseeDisagreements } from "./foresee-disagreements.ts";
-import { type PreviewOptions, previewChange } from "./preview-change.ts";
+import { type Preview, type PreviewOptions, previewChange } from "./preview-change.ts";
 import { isFit, sayShifts } from "./say-shifts.ts";
 
 /** One stored piece of which something would be said otherwise. */
@@ -27,8 +27,10 @@ export interface MovedPiece {
 /** What accepting a change would do, were it accepted now. Nothing is stored. */
 export interface Impact {
   readonly revision: RevisionNumber;
-  /** Stored examinations that it can touch and that were examined both ways; those left as nobody waited any longer. */
+  /** Stored examinations that it can touch and that were examined both ways; those left for another time. */
   readonly looked: number;
+  /** Where one can go on. */
+  readonly reached?: number;
   readonly left: number;
   /** All whose conclusions would be others; of the first of them that the caller may see the words. */
   readonly movedCount: number;
@@ -39,7 +41,18 @@ export interface Impact {
   readonly disagreements: ForeseenDisagreements;
 }
 
-/** Foresees what a change that the store would take does to stored examinations (K10) and to disagreements. */
+/** Milliseconds for which examinations are looked at in one go; what is known by then is told, and one can go on from there. */
+const LONGEST_GO = 2000;
+
+export interface ForeseeOptions extends PreviewOptions {
+  /** Counts milliseconds; those of the clock unless said otherwise. */
+  readonly now?: () => number;
+}
+
+/**
+ * Foresees what a change that the store would take does to stored examinations (K10), as far as one comes in one go, and to
+ * disagreements, where it does not go on from an earlier one.
+ */
 export async function foreseeImpact(
   ports: Pick<Acting, "caller"> & {
     readonly store: Store;
@@ -48,9 +61,9 @@ export async function foreseeImpact(
   },
   change: Change,
   first: number,
-  options: PreviewOptions = {},
+  { now = () => performance.now(), ...options }: ForeseeOptions = {},
 ): Promise<Impact> {
-  const { revision, looked, left, shifted } = await previewChange(ports, change, options);
+  const { revision, looked, reached, left, shifted } = await previewInOneGo(ports, change, options, now);
   const beside = await readBeside(ports.store, change, revision);
   const hidden = await hiddenFrom(
     ports.store,
@@ -74,7 +87,31 @@ export async function foreseeImpact(
   }
   return {
     ...{ revision, looked, left, moved, movedCount: shifted.length, hidden: hidden.size },
+    ...(reached === undefined ? {} : { reached }),
     reviewersNeeded: reviewersNeeded(shifted.length),
-    disagreements: await foreseeDisagreements(ports.store, change, revision, options.stop),
+    disagreements:
+      options.after === undefined
+        ? await foreseeDisagreements(ports.store, change, revision, options.stop)
+        : { created: [], settled: [] },
   };
+}
+
+/** Looks at one examination at least, so that one comes through however slow it is. */
+function previewInOneGo(
+  ports: Parameters<typeof previewChange>[0],
+  change: Change,
+  { stop, onLooked, ...options }: PreviewOptions,
+  now: () => number,
+): Promise<Preview> {
+  const enough = new AbortController();
+  let begin: { readonly at: number; readonly looked: number } | undefined;
+  return previewChange(ports, change, {
+    ...options,
+    stop: stop === undefined ? enough.signal : AbortSignal.any([stop, enough.signal]),
+    onLooked: (looked, of, shifted) => {
+      begin ??= { at: now(), looked };
+      if (looked > begin.looked && now() - begin.at > LONGEST_GO) enough.abort();
+      onLooked?.(looked, of, shifted);
+    },
+  });
 }

@@ -1,4 +1,5 @@
 import type { CardWrite } from "../../domain/card.ts";
+import type { Change } from "../../domain/change.ts";
 import { sharesTheHouse } from "../../domain/people/caller.ts";
 import { ENTRY_CARD } from "../../domain/people/entry.ts";
 import { isProblem, type Problem, problem } from "../../domain/problem.ts";
@@ -75,8 +76,7 @@ export async function decideOnProposal(
   const keep = (next: Proposal) => cardOfProposal(ports, id, expectedVersion, next);
 
   if (verdict === "accept") {
-    const moved = isShared ? (await previewChange(ports, proposal.change)).shifted.length : 0;
-    const others = reviewersNeeded(moved) - 1;
+    const others = isShared ? (await reviewersFor(ports, proposal.change)) - 1 : 0;
     if (!isShared || others === 0) return accept([]);
     for (let time = 1; ; time++) {
       const earlier = await readAll((page) =>
@@ -141,4 +141,14 @@ async function refuseSuccessor(ports: Ports, id: string, successor: string | und
       place,
     ),
   ]);
+}
+
+/** How many reviewers a change takes: no more is looked at than it takes to know. */
+async function reviewersFor(ports: Parameters<typeof previewChange>[0], change: Change): Promise<1 | 2> {
+  const known = new AbortController();
+  const { shifted } = await previewChange(ports, change, {
+    stop: known.signal,
+    onLooked: (_, __, moved) => reviewersNeeded(moved) > 1 && known.abort(),
+  });
+  return reviewersNeeded(shifted.length);
 }

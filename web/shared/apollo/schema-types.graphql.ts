@@ -709,23 +709,25 @@ export type HistoryEntryEdge = {
 /** What accepting a change would do, were it accepted now. */
 export type Impact = {
   readonly __typename?: 'Impact';
-  /** Disagreements that it would bring up. */
+  /** Disagreements that it would bring up; not told again by an answer that goes on. */
   readonly created: ReadonlyArray<ForeseenDisagreement>;
   /** How many of them are not shown to you. */
   readonly hidden: Scalars['Int']['output'];
-  /** Of these, how many were not reached in time. */
+  /** How many more it can touch: an answer is given after some two seconds of looking. */
   readonly left: Scalars['Int']['output'];
-  /** Stored examinations that it can touch; no other can change. */
+  /** Stored examinations that were looked at, of those that it can touch; no other can change. */
   readonly looked: Scalars['Int']['output'];
   /** The first of them that are shown to you, by id. */
   readonly moved: ReadonlyArray<MovedPiece>;
   /** How many would come to something else. */
   readonly movedCount: Scalars['Int']['output'];
+  /** Where one can go on: an answer `after` it looks at what is left. */
+  readonly reached?: Maybe<Scalars['Int']['output']>;
   /** Reviewers who have to agree in a shared house. */
   readonly reviewersNeeded: Scalars['Int']['output'];
   /** The revision it was laid over. */
   readonly revision: Scalars['Int']['output'];
-  /** Disagreements that it would settle. */
+  /** Disagreements that it would settle; not told again by an answer that goes on. */
   readonly settled: ReadonlyArray<ForeseenDisagreement>;
 };
 
@@ -734,7 +736,7 @@ export type ImpactSoFar = {
   readonly __typename?: 'ImpactSoFar';
   /** Stored examinations looked at. */
   readonly looked: Scalars['Int']['output'];
-  /** How many of those looked at would come to something else. */
+  /** How many of those looked at for this answer would come to something else. */
   readonly moved: Scalars['Int']['output'];
   /** Of all that it can touch. */
   readonly of: Scalars['Int']['output'];
@@ -1275,7 +1277,7 @@ export type Proposal = {
   readonly id: Scalars['ID']['output'];
   /** Null where the graph would refuse it (`unfit`), and where it is decided. */
   readonly impact?: Maybe<Impact>;
-  /** How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first second where another server does it. */
+  /** How far the impact is that you asked for last, at whichever server; null where none is worked out for you, and in its first half second where another server does it. */
   readonly impactSoFar?: Maybe<ImpactSoFar>;
   readonly isMine: Scalars['Boolean']['output'];
   readonly kind: ProposalKind;
@@ -1309,6 +1311,7 @@ export type ProposalCommentsArgs = {
 
 
 export type ProposalImpactArgs = {
+  after?: InputMaybe<Scalars['Int']['input']>;
   pieces?: Scalars['Int']['input'];
 };
 
