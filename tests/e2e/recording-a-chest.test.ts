@@ -126,6 +126,21 @@ describe("recording a chest of drawers", () => {
     await expect.poll(() => page.getByRole("option").first().textContent()).toMatch(/^circular-saw mark/i);
   });
 
+  it("[X7] says where nothing goes by the words before it offers what comes near", async () => {
+    const page = await open("/");
+    await begin(page, "Chest with an odd joint", "1660");
+    await addPart(page, "carcase");
+    const box = page.getByRole("combobox", { name: "Add to carcase" });
+    await box.fill("snipe hinge");
+    await page.getByText("Nothing goes by “snipe hinge”. These come near:").waitFor();
+    expect(await page.getByRole("option").count()).toBeGreaterThan(0);
+    await box.fill("pegged");
+    await page.getByRole("option", { name: /^pegged mortise-and-tenon/ }).waitFor();
+    await expect.poll(() => page.getByText(/^Nothing goes by/).count()).toBe(0);
+    await box.fill("zzzz");
+    await page.getByText(/take a broader term and write the rest in its note/).waitFor();
+  });
+
   it("[X7] opens what is recorded on the part already, and does not record it a second time", async () => {
     const page = await open("/");
     await begin(page, "Chest with one screw", "1770");

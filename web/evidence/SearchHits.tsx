@@ -1,8 +1,8 @@
 import { useSuspenseQuery } from "@apollo/client/react";
+import { holdsAllWords } from "../shared/terms/holds-all-words.ts";
 import { TextLink } from "../shared/ui/TextLink.tsx";
 import { termKindWords } from "../shared/words/term-words.ts";
 import { EvidenceSearchDocument } from "./EvidencePage.graphql.ts";
-import { holdsAllWords } from "./holds-all-words.ts";
 import reading from "./reading.module.css";
 import styles from "./SearchHits.module.css";
 import { isNarrowed, type SearchFilter } from "./search-filter.ts";

@@ -23,7 +23,7 @@ export const AddObservation = memo(function AddObservation({ part, recorded }: P
   const { edit, learn, editObservation } = useDeeds();
   const [words, setWords] = useState("");
   const [seen, setSeen] = useState<Seen>("present");
-  const { choices: found, isLooking } = useFeatures(words, part.kind);
+  const { choices: found, areNear, isLooking } = useFeatures(words, part.kind);
   const findRecorded = (feature: string) => recorded.find((each) => each.feature === feature);
   const choices = found.map((each) =>
     findRecorded(each.id) ? { ...each, beside: "recorded already" } : each,
@@ -37,6 +37,8 @@ export const AddObservation = memo(function AddObservation({ part, recorded }: P
         words={words}
         onWords={setWords}
         keepsFocus={(chosen) => findRecorded(chosen.id) === undefined}
+        {...(areNear ? { says: `Nothing goes by “${words.trim()}”. These come near:` } : {})}
+        none="Nothing by these words. Try fewer, or take a broader term and write the rest in its note."
         placeholder="saw mark, nail, joint, wood …"
         onChoose={(chosen) => {
           const feature = id<"term">(chosen.id);

@@ -1,5 +1,6 @@
 import { useQuery } from "@apollo/client/react";
 import { useMemo } from "react";
+import { holdsAllWords } from "#web/shared/terms/holds-all-words.ts";
 import { useTermSearch } from "#web/shared/terms/use-term-search.ts";
 import { FeaturesOfPartDocument, FirstFeaturesDocument } from "./FeaturesOfPart.graphql.ts";
 import { useKindsOfPart } from "./use-kinds-of-part.ts";
@@ -13,6 +14,8 @@ export interface FeatureChoice {
 
 interface Features {
   readonly choices: readonly FeatureChoice[];
+  /** True where none of them goes by all the words: they are what comes near. */
+  readonly areNear: boolean;
   /** What there is to choose from is not known yet. */
   readonly isLooking: boolean;
 }
@@ -48,5 +51,7 @@ export function useFeatures(words: string, kind: string | undefined): Features {
       return { id: feature.id, label: feature.label, ...(beside === undefined ? {} : { beside }) };
     });
   }, [ofPart.data, first.data, found, words, kind, areKin]);
-  return { choices, isLooking: words.trim() === "" ? ofPart.loading || first.loading : isLooking };
+  if (words.trim() === "") return { choices, areNear: false, isLooking: ofPart.loading || first.loading };
+  const areNear = !isLooking && found.length > 0 && !found.some((each) => holdsAllWords(each, words));
+  return { choices, areNear, isLooking };
 }

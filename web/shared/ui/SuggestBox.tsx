@@ -16,6 +16,8 @@ interface Props {
   onChoose: (choice: Choice<string>) => void;
   /** False for a choice that leads elsewhere and takes the focus along. */
   keepsFocus?: (choice: Choice<string>) => boolean;
+  /** What is said above the choices. */
+  says?: string;
   placeholder?: string;
   none?: string;
   /** The caller still searches: that there is nothing is not known yet. */
@@ -30,6 +32,7 @@ export function SuggestBox({
   onWords,
   onChoose,
   keepsFocus = () => true,
+  says,
   placeholder = "",
   none = "Nothing by these words. Try fewer, or a broader term.",
   isLooking = false,
@@ -65,6 +68,11 @@ export function SuggestBox({
       <Label className={styles["label"] ?? ""}>{label}</Label>
       <Input className={styles["input"] ?? ""} placeholder={placeholder} />
       <Popover className={styles["popover"] ?? ""}>
+        {says === undefined ? null : (
+          <p className={styles["none"]} role="status">
+            {says}
+          </p>
+        )}
         <ListBox<Choice<string>>
           className={styles["list"] ?? ""}
           renderEmptyState={() => <p className={styles["none"]}>{isLooking ? "Looking …" : none}</p>}
