@@ -1,4 +1,5 @@
 import { existsSync } from "node:fs";
+import type { ServerResponse } from "node:http";
 import { join } from "node:path";
 import sirv from "sirv";
 import { answerError, type Handler } from "./answer.ts";
@@ -40,10 +41,16 @@ export function serveWeb(folder: string): Handler {
       return answerError(response, 405, "METHOD_NOT_ALLOWED", "Pages and files can only be read.");
     }
     delete request.headers.range;
+    endIfGone(response);
     const [path = "/"] = (request.url ?? "/").split("?", 1);
     if (isFile(path)) return serveFile(request, response);
     const links = linksOf(path);
     if (links) response.setHeader("Link", links);
     return servePage(request, response);
   };
+}
+
+/** A file that was taken away since the start, as by another build, ends its own answer and nothing else. */
+function endIfGone(response: ServerResponse): void {
+  response.once("pipe", (file) => file.once("error", () => response.destroy()));
 }
