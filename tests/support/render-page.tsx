@@ -14,13 +14,20 @@ type Ask = Awaited<ReturnType<typeof openApi>>["ask"];
 configure({ asyncUtilTimeout: 30_000 });
 afterEach(cleanup);
 
+/** How much later every answer comes, in milliseconds: shows which tests look before what they assert is there. */
+const LATER = Number(process.env["SLOW_ANSWERS"] ?? 0);
+// Not the one that a test puts in its place.
+const realTimeout = globalThis.setTimeout;
+const later = (): Promise<void> => new Promise((resolve) => realTimeout(resolve, LATER));
+
 /** Sends every operation of the client to the API under test, as it would go over HTTP. */
 const linkTo = (ask: Ask): ApolloLink =>
   new ApolloLink(
     ({ query, variables }) =>
       new Observable((observer) => {
         ask(print(query), variables)
-          .then(({ data, errors }) => {
+          .then(async ({ data, errors }) => {
+            if (LATER > 0) await later();
             observer.next(errors.length > 0 ? { data, errors } : { data });
             observer.complete();
           })

@@ -27,10 +27,9 @@ it("[J46] what is being kept when a pause ends is kept once, and the page that f
   vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
   await act(async () => void fireEvent.change(when, { target: { value: "1805" } }));
   await act(async () => void fireEvent.click(screen.getByRole("radio", { name: /^I remember it/ })));
-  await act(async () => {
-    fireEvent.click(screen.getByRole("button", { name: "See what it would change" }));
-    await expect.poll(() => sent).toContain("BeginDraft");
-  });
+  const see = screen.getByRole("button", { name: "See what it would change" });
+  await act(async () => void fireEvent.click(see));
+  await expect.poll(() => sent).toContain("BeginDraft");
   await act(() => vi.advanceTimersByTimeAsync(LONGER));
   vi.useRealTimers();
   await act(async () => held.resolve());
