@@ -8,6 +8,8 @@ export interface Condition {
   readonly parameters: Parameters;
   /** Where the row is one that names something: which entries of `naming` that are, for any row. */
   readonly naming?: string;
+  /** An index that begins with what is tested. */
+  readonly index?: string;
   /** Where a column has to have one of these values, and rows are counted by it. */
   readonly counted?: { readonly column: string; readonly values: readonly string[] };
 }
@@ -30,16 +32,19 @@ const named = (naming: string, parameters: Parameters): Condition => ({
   ...{ naming, parameters },
 });
 
-const oneOf = (column: string, name: string, values: readonly string[]): Condition => ({
+const oneOf = (table: string, column: string, name: string, values: readonly string[]): Condition => ({
   sql: `thing.${column} IN (SELECT value FROM json_each(:${name}))`,
+  index: `${table}_by_${column}`,
   parameters: { [name]: JSON.stringify(values) },
   counted: { column, values },
 });
 
 /** What a filter of terms asks for. Of what a term names, only the parts that it lists can be kinds of part, unless it is one itself. */
 export const termConditions = ({ kinds, broader, parts }: TermFilter): readonly Condition[] => [
-  ...(kinds === undefined ? [] : [oneOf("kind", "kinds", kinds)]),
-  ...(broader === undefined ? [] : [{ sql: "thing.broader = :broader", parameters: { broader } }]),
+  ...(kinds === undefined ? [] : [oneOf("term", "kind", "kinds", kinds)]),
+  ...(broader === undefined
+    ? []
+    : [{ sql: "thing.broader = :broader", index: "term_by_broader", parameters: { broader } }]),
   ...(parts === undefined
     ? []
     : [
@@ -64,7 +69,9 @@ export const claimConditions = ({
   of,
   relations,
 }: ClaimFilter): readonly Condition[] => [
-  ...(subject === undefined ? [] : [{ sql: "thing.subject = :subject", parameters: { subject } }]),
+  ...(subject === undefined
+    ? []
+    : [{ sql: "thing.subject = :subject", index: "claim_by_subject", parameters: { subject } }]),
   ...(naming === undefined
     ? []
     : [named("naming.kind = 'term' AND naming.named = :naming AND naming.by = 'claim'", { naming })]),
@@ -80,5 +87,5 @@ export const claimConditions = ({
           parameters: { of: JSON.stringify(of) },
         },
       ]),
-  ...(relations === undefined ? [] : [oneOf("relation", "relations", relations)]),
+  ...(relations === undefined ? [] : [oneOf("claim", "relation", "relations", relations)]),
 ];

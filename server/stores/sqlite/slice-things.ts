@@ -7,9 +7,13 @@ import { type Kind, resolveRevision } from "./read-things.ts";
 
 const ROWS_AT_ONCE = 500;
 
+/** Rows that an index finds, beyond which they are met soon enough among all. */
+const FEW = 5_000;
+
 /**
  * All that stands at a revision and meets the conditions, a slice in a turn, in the order of the rows: each slice goes on
- * behind the last row of the one before. What names something is read along its names, however many there are.
+ * behind the last row of the one before. What names something is read along its names, however many there are; what an index
+ * finds to be few, by that index.
  */
 export async function* sliceThings<Thing>(
   database: Database,
@@ -24,16 +28,21 @@ export async function* sliceThings<Thing>(
     { at: revision },
     ...conditions.map((condition) => condition.parameters),
   );
+  const few = await database.read(() => findFew(database, kind, conditions, parameters));
   const rows =
     driver === undefined
       ? `SELECT row FROM ${kind} WHERE row > :after ORDER BY row LIMIT ${ROWS_AT_ONCE}`
       : `SELECT DISTINCT naming.row FROM naming WHERE ${driver.naming} AND naming.row > :after
           ORDER BY naming.row LIMIT ${ROWS_AT_ONCE}`;
   const slice = `SELECT thing.body FROM json_each(:rows) AS asked CROSS JOIN ${kind} AS thing ON thing.row = asked.value
-    WHERE ${allOf(rest)}`;
+    WHERE ${allOf(few === undefined ? rest : conditions)}`;
+  const rowsAfter = (after: number): readonly { readonly row: number }[] =>
+    few === undefined
+      ? database.all<{ row: number }>(rows, used({ ...parameters, after }, rows))
+      : few.filter(({ row }) => row > after).slice(0, ROWS_AT_ONCE);
   for (let after = 0, isMore = true; isMore; ) {
     const things = await database.read(() => {
-      const found = database.all<{ row: number }>(rows, used({ ...parameters, after }, rows));
+      const found = rowsAfter(after);
       after = found.at(-1)?.row ?? after;
       isMore = found.length === ROWS_AT_ONCE;
       return database.all<{ body: string }>(
@@ -44,4 +53,20 @@ export async function* sliceThings<Thing>(
     if (things.length > 0) yield things.map(({ body }) => parseStored<Thing>(body));
     if (isMore) await nextTurn();
   }
+}
+
+/** All rows of which an index knows that they can meet the conditions, where they are few; whether they stand is not looked at. */
+function findFew(
+  database: Database,
+  kind: Kind,
+  conditions: readonly Condition[],
+  parameters: Parameters,
+): readonly { readonly row: number }[] | undefined {
+  for (const { index, sql } of conditions) {
+    if (index === undefined) continue;
+    const indexed = `SELECT thing.row FROM ${kind} AS thing INDEXED BY ${index} WHERE ${sql} LIMIT ${FEW}`;
+    const found = database.all<{ row: number }>(indexed, used(parameters, indexed));
+    if (found.length < FEW) return found.toSorted((a, b) => a.row - b.row);
+  }
+  return undefined;
 }
