@@ -1,6 +1,8 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { MOST_LAID_OUT } from "#server/use-cases/ask/profile-region.ts";
 import { aCommit } from "#tests/support/build-change.ts";
+import { aClaim } from "#tests/support/build-claim.ts";
 import { put } from "#tests/support/build-graph.ts";
 import { answered } from "#tests/support/expect-answer.ts";
 import { openApi } from "#tests/support/open-api.ts";
@@ -192,4 +194,30 @@ describe("regions", () => {
     });
     expect(data.tool.featuresOnPart).toEqual([]);
   });
+
+  it("[R12] with more claims than are laid out at once are outlined, and others laid out beside them", async () => {
+    const more = Array.from({ length: MOST_LAID_OUT - 2 }, (_, n) =>
+      put(
+        "claim",
+        aClaim({
+          ...{ id: `claim.more-${n}`, relation: "attested", subject: "style.plain" },
+          ...{ region: "region.boston", when: String(1700 + (n % 100)) },
+        }),
+      ),
+    );
+    const { ask } = await openApi([regionGraph, more]);
+    const { data, errors } = await ask(
+      `{ regionProfiles(of: ["region.boston", "region.nowhere", "region.britain"]) { isOutline within region { label } wider { id }
+        found { group } notFound { id } besideWider { lag } besideCentre { lag } sources { claims } } }`,
+    );
+    expect(errors).toEqual([]);
+    const [boston, britain, ...others] = data.regionProfiles;
+    expect(others).toEqual([]);
+    expect(boston).toMatchObject({ isOutline: true, within: MOST_LAID_OUT + 1, region: { label: "Boston" } });
+    const lists = ["found", "notFound", "besideWider", "besideCentre", "sources"];
+    for (const list of lists) expect(boston[list], list).toEqual([]);
+    expect(boston.wider).not.toBeNull();
+    expect(britain).toMatchObject({ isOutline: false, region: { label: "Britain" } });
+    expect(britain.found.length).toBeGreaterThan(0);
+  }, 120_000);
 });

@@ -47,6 +47,38 @@ describe("the pages of regions", () => {
   );
 });
 
+describe("a region with more claims than are laid out at once", () => {
+  /** As the API answers of such a region. */
+  const outlined: typeof ask = async (query, variables) => {
+    const answer = await ask(query, variables);
+    const outline = (profile: object) => ({
+      ...profile,
+      ...{ isOutline: true, found: [], notFound: [], besideWider: [], besideCentre: [], sources: [] },
+    });
+    const { regionProfile, regionProfiles } = answer.data ?? {};
+    return {
+      ...answer,
+      data: {
+        ...answer.data,
+        ...(regionProfile && { regionProfile: outline(regionProfile) }),
+        ...(regionProfiles && { regionProfiles: regionProfiles.map(outline) }),
+      },
+    };
+  };
+
+  it("[R12] sends to the regions within it, and denies nothing", async () => {
+    await renderPage("/regions/region.massachusetts", outlined);
+    expect(await screen.findByText(/more than one page can lay out/)).toBeTruthy();
+    expect(screen.getByRole("link", { name: "Boston" }).getAttribute("href")).toBe("/regions/region.boston");
+    expect(screen.queryByText(/Nothing is said|No wood|No form|No shop|no lag can be told/)).toBeNull();
+  });
+
+  it("[R12] is named where it stands beside another", async () => {
+    await renderPage("/regions/compare?of=region.boston,region.britain", outlined);
+    expect(await screen.findByText(/^More is claimed on Boston and Britain than can be laid/)).toBeTruthy();
+  });
+});
+
 describe("the page of all regions", () => {
   it("[R1] shows each in the tree with its claims counted", async () => {
     await renderPage("/regions", ask);

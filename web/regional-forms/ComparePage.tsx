@@ -23,6 +23,7 @@ export function ComparePage() {
     return <RegionsBeingCounted title="Regions side by side" percent={percent} onAgain={refetch} />;
   const ids = profiles.flatMap(({ region }) => region?.id ?? []);
   const unknown = asked.filter((id) => !ids.includes(id));
+  const outlined = profiles.flatMap(({ isOutline, region }) => (isOutline && region ? [region.label] : []));
   const addressOf = (of: readonly string[]) =>
     `/regions/compare${of.length > 0 ? `?of=${of.join(",")}` : ""}`;
   const { shared, alone } = splitShared(profiles);
@@ -38,6 +39,12 @@ export function ComparePage() {
           </ol>
         </nav>
         <PageHeading title="Regions side by side">Regions side by side</PageHeading>
+        {outlined.length > 0 ? (
+          <p className={regional["sum"]}>
+            More is claimed on {outlined.join(" and ")} than can be laid beside another; choose a region
+            within.
+          </p>
+        ) : null}
         {unknown.length > 0 ? (
           <p className={regional["sum"]}>There is no region with the id {unknown.join(", ")}.</p>
         ) : null}

@@ -23,8 +23,7 @@ export function RegionPage({ id }: { id: string }) {
   if (!profile && percent < 100)
     return <RegionsBeingCounted title="Region" percent={percent} onAgain={refetch} />;
   if (!profile?.region) return <NotFoundPage what="region" id={id} />;
-  const { region, found, wider, centre } = profile;
-  const of = (group: (typeof found)[number]["group"]) => found.filter((each) => each.group === group);
+  const { region, wider, centre } = profile;
   const besides = [wider, centre].filter((each) => each !== null);
   return (
     <article className={styles["page"]}>
@@ -70,29 +69,47 @@ export function RegionPage({ id }: { id: string }) {
         </ul>
       </header>
       {profile.narrower.length > 0 ? <RegionsWithin narrower={profile.narrower} /> : null}
+      {profile.isOutline ? (
+        <p className={styles["empty"]}>
+          This is more than one page can lay out. Choose one of the regions within it, or look through every
+          claim on it.
+        </p>
+      ) : (
+        <LaidOut profile={profile} />
+      )}
+    </article>
+  );
+}
+
+/** What was there and what was not, beside other places, with the sources. */
+function LaidOut({ profile }: { profile: RegionProfile }) {
+  const { region, found, centre } = profile;
+  const of = (group: (typeof found)[number]["group"]) => found.filter((each) => each.group === group);
+  return (
+    <>
       <FoundSection
         title="Practices and features"
         found={of("PRACTICE")}
-        region={region.id}
+        region={region?.id ?? ""}
         none="Nothing is said of how work was done here. That is a gap in the evidence, not a finding."
       />
       <FoundSection
         title="Woods"
         found={of("WOOD")}
-        region={region.id}
+        region={region?.id ?? ""}
         none="No wood is tied to this region yet."
       />
       <FoundSection
         title="Forms made"
         found={of("FORM")}
-        region={region.id}
+        region={region?.id ?? ""}
         none="No form is recorded for this region yet."
       />
       <NotMade claims={profile.notFound} />
       <FoundSection
         title="Shops"
         found={of("SHOP")}
-        region={region.id}
+        region={region?.id ?? ""}
         none="No shop of this region is known here."
       />
       {centre ? (
@@ -103,7 +120,7 @@ export function RegionPage({ id }: { id: string }) {
           none={`Nothing is dated both here and in ${centre.label} or the country around it, so no lag can be told.`}
         />
       ) : null}
-      {region.broaderTerms.length > 0 ? (
+      {region && region.broaderTerms.length > 0 ? (
         <LagSection
           title="Beside its wider region"
           what="First and last dates here beside those of the nearest region around it that has one."
@@ -113,7 +130,7 @@ export function RegionPage({ id }: { id: string }) {
       ) : null}
       <RegionSources sources={profile.sources} unsourced={profile.unsourced} />
       <BlindSpots profile={profile} />
-    </article>
+    </>
   );
 }
 

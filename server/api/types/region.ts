@@ -4,6 +4,8 @@ import type { DatesBeside } from "../../use-cases/ask/compare-dates.ts";
 import {
   FOUND_GROUPS,
   type FoundThere,
+  MOST_LAID_OUT,
+  outlineRegion,
   profileRegion,
   type RegionProfile,
   type SourceCount,
@@ -39,9 +41,12 @@ export async function readProfiles(
   if (soon === undefined) return undefined;
   const { what: survey, at } = soon;
   const regions = of.map((region) => id<"term">(region));
-  const evidence = await readRegionEvidence(context, survey, regions, at);
+  const laidOut = regions.filter((region) => survey.countOf(region).within <= MOST_LAID_OUT);
+  const evidence = await readRegionEvidence(context, survey, laidOut, at);
   return regions.flatMap((region) => {
-    const profile = profileRegion(evidence, region);
+    const profile = laidOut.includes(region)
+      ? profileRegion(evidence, region)
+      : outlineRegion(survey, region);
     return profile ? [asOf(profile, at)] : [];
   });
 }
@@ -120,6 +125,9 @@ export function addRegion(b: Builder) {
       }),
       own: t.exposeInt("own"),
       within: t.exposeInt("within"),
+      isOutline: t.exposeBoolean("isOutline", {
+        description: `More than ${MOST_LAID_OUT} claims are within it, so that its lists are left empty; ask for regions within it.`,
+      }),
       narrower: t.field({
         extensions: { entries: ENTRIES.narrower },
         type: [count],

@@ -26,6 +26,8 @@ export interface SourceCount {
 
 /** What the graph says of one region and the regions within it, from accepted claims alone. */
 export interface RegionProfile extends RegionCount {
+  /** More is claimed than is read and laid out at once: what stands around it is told, and the lists are empty. */
+  readonly isOutline: boolean;
   /** Regions directly within it. */
   readonly narrower: readonly RegionCount[];
   /** By group, then by how many claims, then by id. */
@@ -53,39 +55,57 @@ const POSITIVE: readonly Claim["relation"][] = [
   ...(["current", "active", "discontinued", "confined to"] as const),
 ];
 
+/** Claims within a region beyond which it is only outlined. */
+export const MOST_LAID_OUT = 10_000;
+
+/** What stands around a region, without a claim; undefined where there is no such region. */
+export function outlineRegion(survey: RegionSurvey, region: TermId): RegionProfile | undefined {
+  const { regions, broader } = survey;
+  if (!regions.has(region)) return undefined;
+  const count = survey.countOf(region);
+  const wider = ancestors(region, broader)
+    .slice(1)
+    .find((id) => survey.countOf(id).within > count.within);
+  const centre = fashionCentre(region, broader);
+  return {
+    ...count,
+    isOutline: true,
+    narrower: [...regions.keys()]
+      .filter((id) => broader.get(id) === region)
+      .sort(compareText)
+      .map(survey.countOf),
+    centre: centre !== undefined && regions.has(centre) ? centre : undefined,
+    wider,
+    missingKinds: wider === undefined ? [] : missingKinds(survey, wider, region),
+    ...{ found: [], notFound: [], besideWider: [], besideCentre: [], sources: [], unsourced: 0 },
+  };
+}
+
 /** The profile of one region; undefined where there is no such region. */
 export function profileRegion(evidence: RegionEvidence, region: TermId): RegionProfile | undefined {
   const { survey, claims } = evidence;
-  const { regions, broader } = survey;
-  if (!regions.has(region)) return undefined;
+  const { broader } = survey;
+  const outline = outlineRegion(survey, region);
+  if (outline === undefined) return undefined;
   const isHere = (id: TermId) => isWithin(id, region, broader);
   const within = claims.filter((placed) => placed.regions.some(isHere));
   const here = within.map(({ claim }) => claim);
-  const count = survey.countOf(region);
   const above = ancestors(region, broader).slice(1);
-  const wider = above.find((id) => survey.countOf(id).within > count.within);
-  const centre = fashionCentre(region, broader);
-  const townwards = centre === undefined || !regions.has(centre) ? [] : ancestors(centre, broader);
+  const townwards = outline.centre === undefined ? [] : ancestors(outline.centre, broader);
   const ofPlace = (id: TermId) =>
     claims.filter(({ claim }) => "scope" in claim && claim.scope.region === id).map(({ claim }) => claim);
   const scopedHere = here.filter(
     (claim) => "scope" in claim && claim.scope.region !== undefined && isHere(claim.scope.region),
   );
   return {
-    ...count,
-    narrower: [...regions.keys()]
-      .filter((id) => broader.get(id) === region)
-      .sort(compareText)
-      .map(survey.countOf),
+    ...outline,
+    isOutline: false,
     found: foundIn(evidence, within, isHere),
     notFound: claims.filter(({ claim }) => isNotFound(claim, region, evidence)).map(({ claim }) => claim),
     besideWider: compareDates(scopedHere, above.map(ofPlace)),
-    centre: townwards.length > 0 ? centre : undefined,
     besideCentre: compareDates(scopedHere, townwards.filter((id) => !above.includes(id)).map(ofPlace)),
     sources: countSources(here),
     unsourced: here.filter(({ citations }) => citations.every(({ basis }) => basis !== "published")).length,
-    wider,
-    missingKinds: wider === undefined ? [] : missingKinds(survey, wider, region),
   };
 }
 

@@ -1778,6 +1778,8 @@ export type RegionProfile = {
   /** The town whose fashion its shops followed, if one is set down. */
   readonly centre?: Maybe<Term>;
   readonly found: ReadonlyArray<FoundThere>;
+  /** More than 10000 claims are within it, so that its lists are left empty; ask for regions within it. */
+  readonly isOutline: Scalars['Boolean']['output'];
   /** Kinds of subject that the wider region has claims on, and this one none. */
   readonly missingKinds: ReadonlyArray<TermKind>;
   readonly narrower: ReadonlyArray<RegionCount>;
