@@ -159,6 +159,32 @@ describe("a plan that is filled in", () => {
     await waitFor(async () => expect((await stored(id)).piece.observations).toEqual([]));
   });
 
+  it("[N16] keeps the focus where it was answered while the answer is being stored", async () => {
+    const id = await create();
+    let letGo = (): void => {};
+    const held = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    await renderPage(`/plan?piece=${id}`, async (query, variables) => {
+      if (query.startsWith("mutation")) await held;
+      return ask(query, variables);
+    });
+    const lower = within(await itemOf("worn edge")).getByRole("radiogroup", {
+      name: "Lower drawer: worn edge",
+    });
+    const radio = within(lower).getByRole("radio", { name: "seen" });
+    radio.focus();
+    fireEvent.click(radio);
+    await waitFor(() => expect(lower.getAttribute("aria-readonly")).toBe("true"));
+    expect(document.activeElement).toBe(radio);
+    letGo();
+    await waitFor(() => expect(lower.getAttribute("aria-readonly")).toBeNull());
+    expect(document.activeElement).toBe(radio);
+    expect((await stored(id)).piece.observations).toContainEqual(
+      expect.objectContaining({ part: "lower", seen: "PRESENT" }),
+    );
+  });
+
   it("[N16] says so if somebody took the part away meanwhile, and shows the piece as it is", async () => {
     const id = await create();
     await renderPage(`/plan?piece=${id}`, ask);

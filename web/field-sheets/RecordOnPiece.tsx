@@ -44,7 +44,7 @@ export function RecordOnPiece({ kind, feature, desk }: Props) {
               choices={ANSWERS}
               value={made?.seen ?? null}
               onChange={(seen) => desk.record(on, seen)}
-              isDisabled={desk.isStoring}
+              isReadOnly={desk.isStoring}
             />
             {made ? (
               <span className="screen-only">

@@ -13,7 +13,8 @@ interface Props<Id extends string> {
   direction?: "row" | "column";
   /** Keeps the label for screen readers only, where a heading says it already. */
   isLabelHidden?: boolean;
-  isDisabled?: boolean;
+  /** Shows what is chosen, keeps the focus and takes no other: while it is being stored. */
+  isReadOnly?: boolean;
 }
 
 /** One of a few, all in sight. */
@@ -24,7 +25,7 @@ export const RadioGroup = <Id extends string>({
   onChange,
   direction = "row",
   isLabelHidden = false,
-  isDisabled = false,
+  isReadOnly = false,
 }: Props<Id>) => (
   <AriaRadioGroup
     className={field["field"] ?? ""}
@@ -34,7 +35,7 @@ export const RadioGroup = <Id extends string>({
       if (chosen) onChange(chosen.id);
     }}
     orientation={direction === "row" ? "horizontal" : "vertical"}
-    isDisabled={isDisabled}
+    isReadOnly={isReadOnly}
   >
     <Label className={isLabelHidden ? "visually-hidden" : (field["label"] ?? "")}>{label}</Label>
     <div className={styles[direction]}>
