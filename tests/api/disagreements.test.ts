@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
+import { afterSeconds } from "#tests/support/after-seconds.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { openApi } from "#tests/support/open-api.ts";
 import { rivalSawClaims } from "#tests/support/rival-saw-claims.ts";
@@ -149,18 +150,9 @@ describe("disagreements", () => {
     };
     const { ask } = await openApi([sawGraph, rivalSawClaims], store);
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
-    const asking = ask("{ disagreementsMade disagreementRules { count } disagreements { totalCount } }");
-    let isAnswered = false;
-    asking.finally(() => {
-      isAnswered = true;
-    });
-    while (!isAnswered) {
-      await vi.advanceTimersByTimeAsync(1_000);
-      await new Promise((resolve) => setImmediate(resolve));
-    }
-    // The survey rests by the clock from here on.
-    vi.useRealTimers();
-    const { data, errors } = await asking;
+    const { data, errors } = await afterSeconds(
+      ask("{ disagreementsMade disagreementRules { count } disagreements { totalCount } }"),
+    );
     expect(errors).toEqual([]);
     expect(data).toMatchObject({ disagreementRules: null, disagreements: null });
     // All claims are read, and none is held against another yet.

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { openMemoryStore } from "#server/stores/memory/open-memory-store.ts";
 import { MOST_LAID_OUT } from "#server/use-cases/ask/profile-region.ts";
+import { afterSeconds } from "#tests/support/after-seconds.ts";
 import { aCommit } from "#tests/support/build-change.ts";
 import { aClaim } from "#tests/support/build-claim.ts";
 import { put } from "#tests/support/build-graph.ts";
@@ -31,21 +32,6 @@ async function openHeld(...changes: Parameters<typeof openApi>[0]) {
     yield* allClaims(...asked);
   };
   return { ...(await openApi(changes, store)), goOn };
-}
-
-/** The answer, for which a clock of its own goes on by a second again and again. */
-async function afterSeconds<Answer>(asking: Promise<Answer>): Promise<Answer> {
-  let isAnswered = false;
-  asking.finally(() => {
-    isAnswered = true;
-  });
-  while (!isAnswered) {
-    await vi.advanceTimersByTimeAsync(1_000);
-    await new Promise((resolve) => setImmediate(resolve));
-  }
-  // What is made of a graph rests by the clock from here on.
-  vi.useRealTimers();
-  return asking;
 }
 
 describe("regions", () => {
