@@ -68,15 +68,14 @@ export function RegionPage({ id }: { id: string }) {
           </li>
         </ul>
       </header>
-      {profile.narrower.length > 0 ? <RegionsWithin narrower={profile.narrower} /> : null}
       {profile.isOutline ? (
         <p className={styles["empty"]}>
           This is more than one page can lay out. Choose one of the regions within it, or look through every
           claim on it.
         </p>
-      ) : (
-        <LaidOut profile={profile} />
-      )}
+      ) : null}
+      {profile.narrower.length > 0 ? <RegionsWithin narrower={profile.narrower} /> : null}
+      {profile.isOutline ? null : <LaidOut profile={profile} />}
     </article>
   );
 }
