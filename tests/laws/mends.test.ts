@@ -67,7 +67,8 @@ describe("mends of fixed windows", () => {
             expect(holds(new Set(words.filter((one) => one !== word)), instance)).toBe(false);
         }
       }),
-      { numRuns: 20 },
+      // Its piece is of a year within the last five of an older part and the first five of a younger one.
+      { numRuns: 20, examples: [[368_976]] },
     );
   });
 

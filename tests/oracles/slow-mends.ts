@@ -10,7 +10,10 @@ interface Thing {
   readonly price: number;
 }
 
+/** Years at which windows begin and end. */
 const YEARS: readonly number[] = Array.from({ length: 61 }, (_, n) => 1600 + 5 * n);
+/** And one between each and the next: the piece can be of a year between that of an older part and that of a younger one. */
+const MAKING = YEARS.flatMap((year) => [year, year + 2]);
 
 export function thingsIn({ parts, observations, claims, separate, notSeparate }: MendInstance): Thing[] {
   return [
@@ -63,7 +66,7 @@ function holdsIn(year: number, set: ReadonlySet<string>, instance: MendInstance)
 
 export function holds(set: ReadonlySet<string>, instance: MendInstance): boolean {
   const [first, last] = instance.claimed;
-  return YEARS.some((year) => first <= year && year <= last && holdsIn(year, set, instance));
+  return MAKING.some((year) => first <= year && year <= last && holdsIn(year, set, instance));
 }
 
 /** All minimal sets, as sorted words with their price. */
