@@ -140,10 +140,7 @@ describe("disagreements", () => {
   it("[Q11] while they are being looked for, who asks is told how far that has come instead of waiting for it", async () => {
     const store = openMemoryStore();
     const { allClaims } = store;
-    let goOn = (): void => {};
-    const held = new Promise<void>((resolve) => {
-      goOn = resolve;
-    });
+    const { promise: held, resolve: goOn } = Promise.withResolvers<void>();
     store.allClaims = async function* (...asked) {
       yield* allClaims(...asked);
       await held;

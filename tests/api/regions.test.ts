@@ -23,10 +23,7 @@ afterEach(() => {
 async function openHeld(...changes: Parameters<typeof openApi>[0]) {
   const store = openMemoryStore();
   const { allClaims } = store;
-  let goOn = (): void => {};
-  const held = new Promise<void>((resolve) => {
-    goOn = resolve;
-  });
+  const { promise: held, resolve: goOn } = Promise.withResolvers<void>();
   store.allClaims = async function* (...asked) {
     await held;
     yield* allClaims(...asked);
@@ -62,10 +59,7 @@ describe("regions", () => {
     ]);
     await ask("{ regions { within } }");
     const { allTerms } = store;
-    let goOn = (): void => {};
-    const held = new Promise<void>((resolve) => {
-      goOn = resolve;
-    });
+    const { promise: held, resolve: goOn } = Promise.withResolvers<void>();
     store.allTerms = async function* (...asked) {
       await held;
       yield* allTerms(...asked);
@@ -85,10 +79,7 @@ describe("regions", () => {
     const { ask, store } = await openApi([regionGraph]);
     await ask("{ regions { within } }");
     const { changeAt } = store;
-    let goOn = (): void => {};
-    const held = new Promise<void>((resolve) => {
-      goOn = resolve;
-    });
+    const { promise: held, resolve: goOn } = Promise.withResolvers<void>();
     store.changeAt = async (at) => {
       await held;
       return changeAt(at);

@@ -161,10 +161,7 @@ describe("a plan that is filled in", () => {
 
   it("[N16] keeps the focus where it was answered while the answer is being stored", async () => {
     const id = await create();
-    let letGo = (): void => {};
-    const held = new Promise<void>((resolve) => {
-      letGo = resolve;
-    });
+    const { promise: held, resolve: letGo } = Promise.withResolvers<void>();
     await renderPage(`/plan?piece=${id}`, async (query, variables) => {
       if (query.startsWith("mutation")) await held;
       return ask(query, variables);
